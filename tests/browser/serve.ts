@@ -1,0 +1,35 @@
+import { readFile } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { extname, join, normalize } from 'node:path';
+
+const types: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css',
+  '.js': 'text/javascript',
+  '.json': 'application/json',
+  '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
+  '.woff2': 'font/woff2',
+};
+
+/** Serves a folder of static files below `base` on a free port; a path that ends in `/` is its index.html. */
+export async function serve(
+  folder: string,
+  base: string,
+): Promise<{ server: Server; url: string }> {
+  const server = createServer(async (request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    const file = normalize(path.endsWith('/') ? `${path}index.html` : path).replaceAll('\\', '/');
+    const body = file.startsWith(base)
+      ? await readFile(join(folder, file.slice(base.length))).catch(() => undefined)
+      : undefined;
+    response.writeHead(body ? 200 : 404, {
+      'content-type': types[extname(file)] ?? 'application/octet-stream',
+    });
+    response.end(body ?? 'not found');
+  });
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  const address = server.address();
+  if (!address || typeof address === 'string') throw new Error('The test server has no port.');
+  return { server, url: `http://127.0.0.1:${address.port}${base}` };
+}

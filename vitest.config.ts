@@ -1,0 +1,46 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const source = (path: string) => fileURLToPath(new URL(`./packages/${path}`, import.meta.url));
+
+/** Tests read the packages' sources, so that they need no build and coverage lands on the sources. */
+const alias = {
+  '@truesweep/core/schema': source('core/src/schema.ts'),
+  '@truesweep/core': source('core/src/index.ts'),
+  '@truesweep/recordings': source('recordings/src/index.ts'),
+  '@truesweep/jobs/node': source('jobs/src/node.ts'),
+  '@truesweep/jobs': source('jobs/src/index.ts'),
+  '@truesweep/wording': source('wording/src/index.ts'),
+  '@truesweep/drawings': source('drawings/src/index.ts'),
+};
+
+const project = (name: string, include: string[], more = {}) => ({
+  extends: true as const,
+  test: { name, include, ...more },
+});
+
+export default defineConfig({
+  resolve: { alias },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    passWithNoTests: true,
+    coverage: { include: ['packages/*/src/**'] },
+    projects: [
+      project('unit', ['packages/*/src/**/*.test.{ts,tsx}']),
+      project('properties', ['tests/properties/**/*.test.ts']),
+      project('reference', ['tests/reference/**/*.test.ts']),
+      project('corpus', ['tests/corpus/**/*.test.ts']),
+      project('package', ['tests/package/**/*.test.ts']),
+      project('docs', ['tests/docs/**/*.test.ts']),
+      project('browser', ['tests/browser/**/*.test.ts'], {
+        globalSetup: ['tests/browser/setup.ts'],
+      }),
+      project('types', [], {
+        typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'] },
+      }),
+      project('bench', [], { benchmark: { include: ['tests/bench/**/*.bench.ts'] } }),
+    ],
+  },
+});
