@@ -40,7 +40,7 @@ export default async function setup(project: TestProject) {
   await checkText(browser);
   await browser.close();
 
-  const { server, url } = await serve(site, '/');
+  const { server, url } = await serve(site, '/truesweep/');
   project.provide('browser', host.wsEndpoint());
   project.provide('site', url);
   return async () => {

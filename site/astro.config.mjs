@@ -1,0 +1,44 @@
+import { fileURLToPath } from 'node:url';
+import preact from '@astrojs/preact';
+import starlight from '@astrojs/starlight';
+import { defineConfig } from 'astro/config';
+import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
+
+const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
+const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings'];
+
+export default defineConfig({
+  // The folder of the address below which the site is served.
+  base: process.env.TRUESWEEP_BASE ?? '/truesweep',
+  trailingSlash: 'always',
+  integrations: [
+    starlight({
+      title: 'truesweep',
+      description: 'Bench testing of engine-management position sensors.',
+      customCss: ['./src/styles/paper.css'],
+      plugins: [
+        starlightTypeDoc({
+          entryPoints: packages.map((name) => fromRoot(`packages/${name}`)),
+          tsconfig: fromRoot('tsconfig.json'),
+          output: 'reference',
+          sidebar: { label: 'Library reference', collapsed: true },
+          errorOnEmptyDocumentation: true,
+          typeDoc: {
+            entryPointStrategy: 'packages',
+            packageOptions: { entryPoints: ['src/index.ts'] },
+            // The type check is a step of its own, before this one.
+            skipErrorChecking: true,
+            disableSources: true,
+          },
+        }),
+      ],
+      sidebar: [
+        { label: 'The job', link: '/' },
+        { label: 'Calculators', items: [{ slug: 'calculators/expected-readings' }] },
+        { slug: 'cautions' },
+        typeDocSidebarGroup,
+      ],
+    }),
+    preact(),
+  ],
+});
