@@ -36,7 +36,7 @@ export function run(command: string, args: readonly string[], cwd: string): Outc
 }
 
 /** Packs every package as it would be published; returns the tarball of each package by name. */
-export function packAll(into: string): ReadonlyMap<string, string> {
+function packAll(into: string): ReadonlyMap<string, string> {
   const { packageManager } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const pack = `pnpm --filter "./packages/*" exec pnpm pack --pack-destination "${into}"`;
   const args = ['--yes', '--prefer-offline', `--package=${packageManager}`, '-c', pack];

@@ -8,7 +8,7 @@ import {
   type ReadingWindow,
 } from '@truesweep/core';
 import { useState } from 'preact/hooks';
-import { expectedReadings, type Readings } from './expectedReadings.ts';
+import { expectedReadings, type Readings } from './expectedReadings.js';
 import {
   type FieldName,
   fieldNames,
@@ -16,7 +16,7 @@ import {
   initialTexts,
   readHookUp,
   refusalOf,
-} from './hookUp.ts';
+} from './hookUp.js';
 
 type Answer = { readonly readings: Readings } | { readonly refusal: string };
 

@@ -6,7 +6,7 @@ import {
   operatingPoint,
   positionAt,
 } from '@truesweep/core';
-import type { HookUp } from './hookUp.ts';
+import type { HookUp } from './hookUp.js';
 
 /** What the page shows for a hook-up. */
 export interface Readings {
