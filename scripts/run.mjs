@@ -156,7 +156,7 @@ function runTests(projects, env = {}) {
       '--reporter=json',
       `--outputFile.json=${report}`,
     ],
-    { show: true, env },
+    { show: true, env: { CI: 'true', ...env } },
   );
   if (!existsSync(report)) stop(`The tests (${projects.join(', ')}) did not run to their end.`);
   const counts = JSON.parse(readFileSync(report, 'utf8'));

@@ -44,7 +44,7 @@ export interface HookUp {
 
 /** Reads the form into a circuit; throws the `InputError` of the first entry that can't be read. */
 export function readHookUp(texts: HookUpTexts): HookUp {
-  const read = (name: FieldName) =>
+  const read = (name: FieldName): number =>
     parseQuantity(texts[name], fields[name].unit, fields[name].label);
   const closedPosition = read('closedPosition');
   const openPosition = read('openPosition');
