@@ -40,7 +40,9 @@ export default defineConfig({
       project('types', [], {
         typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'] },
       }),
-      project('bench', [], { benchmark: { include: ['tests/bench/**/*.bench.ts'] } }),
+      project('bench', [], {
+        benchmark: { enabled: true, include: ['tests/bench/**/*.bench.ts'] },
+      }),
     ],
   },
 });

@@ -223,7 +223,7 @@ const commands = {
   bench() {
     install();
     checkNode();
-    process.exitCode = run('vitest', ['bench', '--run', '--project', 'bench'], {
+    process.exitCode = run('vitest', ['bench', '--run', '--project=bench*'], {
       show: true,
     }).status;
   },

@@ -1,5 +1,5 @@
 import { expectedCurve, operatingPoint } from '@truesweep/core';
-import { bench, describe } from 'vitest';
+import { test } from 'vitest';
 
 const circuit = {
   source: { volts: 5, ohms: 0.1 },
@@ -9,11 +9,11 @@ const circuit = {
   load: { pullDown: 10e6 },
 };
 
-describe('the circuit', () => {
-  bench('one operating point', () => {
+test('the circuit', async ({ bench }) => {
+  await bench('one operating point', () => {
     operatingPoint(circuit, 0.4);
-  });
-  bench('a curve of 1001 points', () => {
+  }).run();
+  await bench('a curve of 1001 points', () => {
     expectedCurve(circuit, 1001);
-  });
+  }).run();
 });
