@@ -19,7 +19,7 @@ const brokenOr = (arbitrary: fc.Arbitrary<number>): fc.Arbitrary<number> =>
 
 export const position = fc.oneof(
   fc.constantFrom(0, 1, 0.5, 1e-9, 1 - 1e-9),
-  fc.double({ min: 0, max: 1, noNaN: true }),
+  fc.integer({ min: 0, max: 2 ** 30 }).map((steps) => steps / 2 ** 30),
 );
 
 const lead = brokenOr(zeroOr(ohms(1e-3, 100)));
@@ -46,7 +46,7 @@ export const circuit: fc.Arbitrary<Circuit> = fc.record({
       pullDown: ohms(1, 1e8),
       pullUp: fc.record({
         ohms: ohms(1, 1e8),
-        volts: fc.double({ min: 0, max: 15, noNaN: true }),
+        volts: zeroOr(fc.double({ min: 1e-3, max: 15, noNaN: true })),
       }),
     },
     { requiredKeys: [] },

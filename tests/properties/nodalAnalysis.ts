@@ -1,8 +1,16 @@
-import { all, type BigNumber, create } from 'mathjs';
 import type { Circuit, NodeName, PartName } from '@truesweep/core';
+import { all, type BigNumber, create } from 'mathjs';
 
-const math = create(all, { number: 'BigNumber', precision: 64 });
-const big = (value: number): BigNumber => math.bignumber(value);
+/** The tolerances keep mathjs from taking small numbers for zero in its pivots. */
+const math = create(all!, { number: 'BigNumber', precision: 64, relTol: 1e-60, absTol: 1e-300 });
+
+/** The binary value itself; mathjs would take the shortest decimal that reads back as it. */
+function big(value: number): BigNumber {
+  let halvings = 0;
+  let whole = value;
+  for (; !Number.isInteger(whole); whole *= 2) halvings++;
+  return math.bignumber(BigInt(whole).toString()).div(math.bignumber(2).pow(halvings));
+}
 
 interface Branch {
   readonly name: PartName;
@@ -53,9 +61,11 @@ export function nodalAnalysis(circuit: Circuit, position: number): NodalSolution
     add(row, a, big(-1));
     if (volts) right[row] = volts;
   });
-  const solution = (math.lusolve(matrix, right) as unknown as BigNumber[][]).map(([x]) => x!);
+  const solution = (math.lusolve(matrix, right) as unknown as BigNumber[][]).map(([x]) =>
+    math.bignumber(x!),
+  );
   const volts = new Map<NodeName, BigNumber>([['common', big(0)]]);
-  nodes.forEach((node, i) => volts.set(node, solution[i]!));
+  for (const [i, node] of nodes.entries()) volts.set(node, solution[i]!);
   const amps = new Map<PartName, BigNumber>();
   for (const { name, from, to, ohms } of used) {
     const row = withCurrent.findIndex((branch) => branch.name === name);
@@ -68,13 +78,25 @@ export function nodalAnalysis(circuit: Circuit, position: number): NodalSolution
 function branchesOf(circuit: Circuit, position: number): readonly Branch[] {
   const { source, limiter, leads, sensor, load } = circuit;
   const list: Branch[] = [];
-  const resistor = (name: PartName, from: NodeName, to: NodeName, ohms: number, fraction = big(1)) => {
+  const resistor = (
+    name: PartName,
+    from: NodeName,
+    to: NodeName,
+    ohms: number,
+    fraction = big(1),
+  ) => {
     if (ohms === Number.POSITIVE_INFINITY && !fraction.isZero()) return;
     const product = fraction.isZero() ? big(0) : big(ohms).times(fraction);
     list.push({ name, from, to, ohms: product, volts: undefined });
   };
   const below = big(position);
-  list.push({ name: 'source', from: 'common', to: 'sourceInside', ohms: undefined, volts: big(source.volts) });
+  list.push({
+    name: 'source',
+    from: 'common',
+    to: 'sourceInside',
+    ohms: undefined,
+    volts: big(source.volts),
+  });
   resistor('sourceResistance', 'sourceInside', 'sourcePlus', source.ohms ?? 0);
   resistor('limiter', 'sourcePlus', 'limited', limiter);
   resistor('supplyLead', 'limited', 'top', leads?.supply ?? 0);
@@ -88,7 +110,13 @@ function branchesOf(circuit: Circuit, position: number): readonly Branch[] {
   if (load.pullDown !== undefined) resistor('pullDown', 'signal', 'common', load.pullDown);
   if (load.pullUp) {
     const { ohms, volts } = load.pullUp;
-    list.push({ name: 'pullUpSource', from: 'common', to: 'pullUpFeed', ohms: undefined, volts: big(volts) });
+    list.push({
+      name: 'pullUpSource',
+      from: 'common',
+      to: 'pullUpFeed',
+      ohms: undefined,
+      volts: big(volts),
+    });
     resistor('pullUp', 'pullUpFeed', 'signal', ohms);
   }
   return list;

@@ -5,14 +5,20 @@ import { describe, expect, test } from 'vitest';
 function loadedOutput(position: number, trackOverLoad: number): number {
   const track = 10_000;
   const { output } = operatingPoint(
-    { source: { volts: 1 }, limiter: 0, sensor: { track }, load: { pullDown: track / trackOverLoad } },
+    {
+      source: { volts: 1 },
+      limiter: 0,
+      sensor: { track },
+      load: { pullDown: track / trackOverLoad },
+    },
     position,
   );
   if (typeof output !== 'number') throw new Error('the output must be determined');
   return output;
 }
 
-const loadingError = (position: number, ratio: number): number => position - loadedOutput(position, ratio);
+const loadingError = (position: number, ratio: number): number =>
+  position - loadedOutput(position, ratio);
 
 /** Bracketed search for the place of the largest loading error. */
 function worstPlace(ratio: number): number {

@@ -1,0 +1,75 @@
+import type { Amps, Ohms, Position, Travel, Volts } from '../units.js';
+
+/** The bench supply that feeds the sensor. */
+export interface Source {
+  /** Open-circuit voltage, V; 0 to 10⁶. */
+  readonly volts: Volts;
+  /** Internal resistance, Ω; 0 when left out. */
+  readonly ohms?: Ohms;
+  /** Highest current that it delivers, A; above 0. No limit when left out. */
+  readonly currentLimit?: Amps;
+}
+
+/** Resistance of the three leads between bench and sensor, Ω; each 0 when left out, ∞ where it is broken. */
+export interface Leads {
+  readonly supply?: Ohms;
+  readonly ground?: Ohms;
+  readonly signal?: Ohms;
+}
+
+/** A contacting position sensor: a track, the wiper on it, and what lies between the track and the terminals. */
+export interface Sensor {
+  /** Resistance of the whole electrical track between its ends, Ω; ∞ where nothing conducts. */
+  readonly track: Ohms;
+  /** End residual between the bottom terminal and the track's bottom end, Ω; 0 when left out. */
+  readonly bottomResidual?: Ohms;
+  /** End residual between the top terminal and the track's top end, Ω; 0 when left out. */
+  readonly topResidual?: Ohms;
+  /** Resistance of the wiper's contact, Ω; 0 when left out, ∞ when the wiper is lifted. */
+  readonly contact?: Ohms;
+  /** Where on the track the wiper stands at the closed stop; 0 (the bottom end) when left out. */
+  readonly closedPosition?: Position;
+  /** Where on the track the wiper stands at the open stop; 1 (the top end) when left out. */
+  readonly openPosition?: Position;
+}
+
+/** A resistor from the signal up to a voltage of its own, V above the source's common. */
+export interface PullUp {
+  readonly ohms: Ohms;
+  readonly volts: Volts;
+}
+
+/** What hangs on the signal lead: the instrument's input and any deliberate bench load. */
+export interface Load {
+  /** From the signal to the source's common, Ω; no such path when left out. */
+  readonly pullDown?: Ohms;
+  readonly pullUp?: PullUp;
+}
+
+/**
+ * A sensor on the bench: source − limiter − supply lead − sensor − ground lead, and the signal lead from
+ * the wiper's terminal to the load. All of it in SI units.
+ */
+export interface Circuit {
+  readonly source: Source;
+  /** Series limiting resistor between the source and the supply lead, Ω. */
+  readonly limiter: Ohms;
+  readonly leads?: Leads;
+  readonly sensor: Sensor;
+  readonly load: Load;
+}
+
+/**
+ * The wiper's place on the track at a given travel: the straight line between the two stops.
+ *
+ * @param sensor The sensor, for its positions at the stops.
+ * @param travel 0 at the closed stop, 1 at the open stop.
+ *
+ * @example
+ * positionAt({ track: 5000, closedPosition: 0.1, openPosition: 0.9 }, 0.5) // => 0.5
+ */
+export function positionAt(sensor: Sensor, travel: Travel): Position {
+  const closed = sensor.closedPosition ?? 0;
+  const open = sensor.openPosition ?? 1;
+  return closed * (1 - travel) + open * travel;
+}

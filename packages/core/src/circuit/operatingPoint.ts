@@ -1,0 +1,105 @@
+import { finiteBetween } from '../guard.js';
+import type { Amps, Position, Volts, Watts } from '../units.js';
+import { checkCircuit } from './checkCircuit.js';
+import type { Circuit } from './circuit.js';
+import { circuitNetwork, type NodeName, type PartName } from './circuitNetwork.js';
+import { type Determined, isDetermined } from './determined.js';
+import type { Element, Network } from './network.js';
+import { type NetworkSolution, solveNetwork } from './solveNetwork.js';
+
+/** Current through a part and the heat in it (for a source: the power that it gives). */
+export interface PartState {
+  /** A; positive the way current runs in normal use: out of a source, down the track, out of the wiper. */
+  readonly amps: Determined<Amps>;
+  /** W. */
+  readonly watts: Determined<Watts>;
+}
+
+/** Everything that a circuit does with its wiper at one place. */
+export interface OperatingPoint {
+  readonly position: Position;
+  /** Voltage of the signal at the instrument above the source's common, V. */
+  readonly output: Determined<Volts>;
+  /** Whether the source holds its voltage or stands at its current limit. */
+  readonly sourceState: 'constant-voltage' | 'constant-current';
+  readonly nodes: Readonly<Partial<Record<NodeName, Determined<Volts>>>>;
+  readonly parts: Readonly<Partial<Record<PartName, PartState>>>;
+}
+
+/**
+ * Solves a bench circuit with its wiper at a place on the track: voltages, currents and heat.
+ *
+ * Method: star-mesh elimination, whose one-node case is Millman's theorem. A source with a current limit
+ * is solved as a voltage source first; where that asks more than the limit, as a current source.
+ *
+ * @param circuit The circuit, in SI units; resistances 0 Ω to ∞.
+ * @param position Fraction of the track below the wiper, 0 to 1.
+ * @returns Finite numbers, or for a quantity that has none the reason why.
+ * @throws InputError with the path of a missing or impossible field.
+ *
+ * @example
+ * const circuit = { source: { volts: 6 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
+ * operatingPoint(circuit, 1).output // => 5
+ * operatingPoint(circuit, 1).parts.limiter // => { amps: 0.001, watts: 0.001 }
+ */
+export function operatingPoint(circuit: Circuit, position: Position): OperatingPoint {
+  checkCircuit(circuit);
+  finiteBetween(position, 0, 1, 'position');
+  return solveOperatingPoint(circuit, position);
+}
+
+/** As {@link operatingPoint}, for a circuit and position that were checked already. */
+export function solveOperatingPoint(circuit: Circuit, position: Position): OperatingPoint {
+  const network = circuitNetwork(circuit, position);
+  const solution = solveNetwork(network);
+  const limit = circuit.source.currentLimit;
+  if (limit === undefined || withinLimit(solution, limit)) {
+    return describe(position, network, solution, 'constant-voltage');
+  }
+  const limited = atCurrentLimit(network, limit);
+  return describe(position, limited, solveNetwork(limited), 'constant-current');
+}
+
+/** An unbounded current is over any limit; where it isn't unique the source still holds its voltage. */
+function withinLimit({ amps }: NetworkSolution, limit: Amps): boolean {
+  const drawn = amps.source!;
+  return isDetermined(drawn) ? drawn <= limit : drawn.kind === 'undetermined';
+}
+
+function atCurrentLimit(network: Network, amps: Amps): Network {
+  const elements = network.elements.map(
+    (element): Element =>
+      element.id === 'source'
+        ? { kind: 'current', id: 'source', from: element.from, to: element.to, amps }
+        : element,
+  );
+  return { ...network, elements };
+}
+
+function describe(
+  position: Position,
+  network: Network,
+  { volts, amps }: NetworkSolution,
+  sourceState: OperatingPoint['sourceState'],
+): OperatingPoint {
+  const parts = Object.fromEntries(
+    network.elements.map((element) => {
+      const current = amps[element.id]!;
+      return [element.id, { amps: current, watts: power(element, current, volts) }];
+    }),
+  );
+  return { position, output: volts.signal!, sourceState, nodes: volts, parts };
+}
+
+function power(
+  element: Element,
+  amps: Determined<Amps>,
+  volts: NetworkSolution['volts'],
+): Determined<Watts> {
+  if (element.kind === 'resistor' && element.ohms === 0) return 0;
+  if (!isDetermined(amps)) return amps;
+  if (element.kind === 'resistor') return amps === 0 ? 0 : amps * amps * element.ohms;
+  if (element.kind === 'voltage') return amps * element.volts;
+  const rise = volts[element.to]!;
+  return isDetermined(rise) ? amps * rise : rise;
+}

@@ -1,0 +1,28 @@
+import type { Circuit } from '../circuit/circuit.js';
+import { isDetermined } from '../circuit/determined.js';
+import { solveOperatingPoint } from '../circuit/operatingPoint.js';
+import type { Volts } from '../units.js';
+import { type ExpectedWindows, expectedWindows, type Tolerances } from './expectedWindows.js';
+
+/** What the scorer must know of the hook-up: where a sound sensor's readings lie and where a lifted wiper's go. */
+export interface Expectation {
+  readonly windows: ExpectedWindows;
+  /** The signal with the wiper lifted, V; left out where nothing pulls it anywhere. */
+  readonly restLevel?: Volts;
+}
+
+/**
+ * The windows of a hook-up and the level that its load pulls a lifted wiper to.
+ *
+ * @throws InputError for a wrong circuit or tolerance.
+ *
+ * @example
+ * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
+ * expectation(circuit).restLevel // => 0
+ */
+export function expectation(circuit: Circuit, tolerances: Tolerances = {}): Expectation {
+  const windows = expectedWindows(circuit, tolerances);
+  const lifted = { ...circuit, sensor: { ...circuit.sensor, contact: Number.POSITIVE_INFINITY } };
+  const { output } = solveOperatingPoint(lifted, 0.5);
+  return isDetermined(output) ? { windows, restLevel: output } : { windows };
+}
