@@ -204,7 +204,10 @@ const commands = {
   test() {
     install();
     checkNode();
-    check('Format and lint clean', 'Biome found something; try `npm run fix`.', 'biome', ['ci']);
+    check('Format and lint clean', 'Biome found something; try `npm run fix`.', 'biome', [
+      'ci',
+      '--colors=off',
+    ]);
     check('Types clean', 'The type check failed.', 'tsc', ['-p', 'tsconfig.json']);
     check('No unused file, export or dependency', 'Knip found something unused.', 'knip', []);
     runGroups([
