@@ -54,7 +54,7 @@ export function parseQuantity<Unit extends QuantityUnit>(
 /** One form of each sign that has several: spaces, minus, micro, ohm. */
 function oneForm(text: string): string {
   return text
-    .replace(/\s/g, ' ')
+    .replace(/[\t\p{Zs}]/gu, ' ')
     .replace(/\u2212/g, '-')
     .replace(/\u03bc/g, '\u00b5')
     .replace(/\u2126/g, '\u03a9');

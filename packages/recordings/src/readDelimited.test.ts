@@ -1,0 +1,419 @@
+import { InputError } from '@truesweep/core';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { soak } from '../../../tests/counts.js';
+import { type DelimitedOptions, type Delimiter, delimiters } from './delimitedOptions.js';
+import { readDelimited } from './readDelimited.js';
+
+function refusal(input: string | Uint8Array, options: DelimitedOptions = {}): InputError {
+  try {
+    readDelimited(input, { name: 'bench.csv', ...options });
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+  throw new Error('The file was read');
+}
+
+describe('readDelimited', () => {
+  // Every file holds the same three samples: 0 s 0.512 V, 0.0015 s 1.25 V, 0.003 s 4.5 V.
+  const files: [
+    string,
+    string,
+    Partial<{ delimiter: string; decimal: string; headerLines: number }>,
+  ][] = [
+    [
+      'commas',
+      'time,voltage\n0,0.512\n0.0015,1.25\n0.003,4.5\n',
+      { delimiter: ',', decimal: '.', headerLines: 1 },
+    ],
+    ['no final line end', 'time,voltage\n0,0.512\n0.0015,1.25\n0.003,4.5', { headerLines: 1 }],
+    ['no headings', '0,0.512\n0.0015,1.25\n0.003,4.5\n', { delimiter: ',', headerLines: 0 }],
+    ['commas and spaces', 't (s), U (V)\n0, 0.512\n0.0015, 1.25\n0.003, 4.5\n', { delimiter: ',' }],
+    [
+      'semicolons, decimal comma',
+      'time;voltage\n0,0000;0,512\n0,0015;1,25\n0,003;4,5\n',
+      { delimiter: ';', decimal: ',' },
+    ],
+    [
+      'semicolons, decimal comma, no headings',
+      '0;0,512\n0,0015;1,25\n0,003;4,5\n',
+      { delimiter: ';', decimal: ',' },
+    ],
+    ['tabs', 'time\tvoltage\n0\t0.512\n0.0015\t1.25\n0.003\t4.5\n', { delimiter: '\t' }],
+    [
+      'tabs, decimal comma',
+      'time\tvoltage\n0\t0,512\n0,0015\t1,25\n0,003\t4,5\n',
+      { delimiter: '\t', decimal: ',' },
+    ],
+    ['bars', 'time|voltage\n0|0.512\n0.0015|1.25\n0.003|4.5\n', { delimiter: '|' }],
+    [
+      'spaces',
+      'time (ms)  voltage (V)\n   0    0.512\n   1.5  1.25 \n   3    4.5\n',
+      { delimiter: ' ' },
+    ],
+    [
+      'spaces, decimal comma',
+      't U\n0,0 0,512\n0,0015 1,25\n0,003 4,5\n',
+      { delimiter: ' ', decimal: ',' },
+    ],
+    [
+      'a byte order mark',
+      '\ufefftime (ms),voltage (mV)\n0,512\n1.5,1250\n3,4500\n',
+      { headerLines: 1 },
+    ],
+    ['CR LF', 'time,voltage\r\n0,0.512\r\n0.0015,1.25\r\n0.003,4.5\r\n', { headerLines: 1 }],
+    ['CR', 'time,voltage\r0,0.512\r0.0015,1.25\r0.003,4.5\r', { headerLines: 1 }],
+    [
+      'blank lines',
+      '\n\ntime,voltage\n\n0,0.512\n\n0.0015,1.25\n0.003,4.5\n\n  \n',
+      { headerLines: 4 },
+    ],
+    [
+      'lines before',
+      'Bench 2; outboard\nrate;1000\n\ntime;voltage\n0;0.512\n0.0015;1.25\n0.003;4.5\n',
+      { headerLines: 4 },
+    ],
+    [
+      'numbers before',
+      'samples,3\n12,5\n\nt,V\n0,0.512\n0.0015,1.25\n0.003,4.5\n',
+      { headerLines: 4 },
+    ],
+    ['a line of units', 'Time,Wiper\n(ms),(mV)\n0,512\n1.5,1250\n3,4500\n', { headerLines: 2 }],
+    ['a remark sign', '# t [us], wiper [V]\n0,0.512\n1500,1.25\n3000,4.5\n', { headerLines: 1 }],
+    [
+      'quotes',
+      '"time (s)","wiper (V)"\n"0","0.512"\n"0.0015","1.25"\n"0.003","4.5"\n',
+      { delimiter: ',' },
+    ],
+    [
+      'quoted decimal commas',
+      '"time","wiper"\n"0","0,512"\n"0,0015","1,25"\n"0,003","4,5"\n',
+      { delimiter: ',', decimal: ',' },
+    ],
+    ['exponents', 'time,voltage\n0e0,5.12E-1\n1.5e-3,1.25\n+3E-03,4.5\n', {}],
+    ['the signal first', 'Wiper (V),Time (ms)\n0.512,0\n1.25,1.5\n4.5,3\n', {}],
+    [
+      'a count and a supply',
+      'no,time,supply (V),wiper (V)\n1,0,5,0.512\n2,0.0015,5,1.25\n3,0.003,5,4.5\n',
+      {},
+    ],
+    [
+      'remarks at the end',
+      'time,voltage,remark\n0,0.512,\n0.0015,1.25,"snap, hard"\n0.003,4.5,\n',
+      {},
+    ],
+    ['a delimiter at the end', 'time,voltage\n0,0.512,\n0.0015,1.25,\n0.003,4.5,\n', {}],
+    [
+      'clock times',
+      'clock;time;wiper\n10:00:01;0;0.512\n10:00:01;0.0015;1.25\n10:00:01;0.003;4.5\n',
+      {},
+    ],
+  ];
+
+  it.each(files)('reads a file with %s', (_, text, expected) => {
+    const { sweep, reading } = readDelimited(text);
+    expect([...sweep.time]).toEqual([0, 0.0015, 0.003]);
+    expect([...sweep.signal]).toEqual([0.512, 1.25, 4.5]);
+    expect(reading).toMatchObject({ ...expected, rows: 3 });
+    expect(readDelimited(new TextEncoder().encode(text))).toEqual({ sweep, reading });
+  });
+
+  it('tells how it read the columns', () => {
+    const text = 'no;t [ms];wiper\n1;0;0.5\n2;1;0.6\n';
+    expect(readDelimited(text).reading.columns).toEqual({
+      time: { index: 1, name: 't', unit: 'ms', unitFrom: 'heading' },
+      signal: { index: 2, name: 'wiper', unit: 'V', unitFrom: 'assumed' },
+    });
+    const named = {
+      timeColumn: 'T [ms]',
+      signalColumn: 0,
+      timeUnit: 'µs',
+      signalUnit: 'mV',
+    } as const;
+    expect(readDelimited(text, named).reading.columns).toEqual({
+      time: { index: 1, name: 't', unit: 'µs', unitFrom: 'option' },
+      signal: { index: 0, name: 'no', unit: 'mV', unitFrom: 'option' },
+    });
+  });
+
+  it('keeps equal times', () => {
+    expect([...readDelimited('t,V\n0,0.5\n0,0.6\n1,0.7\n').sweep.time]).toEqual([0, 0, 1]);
+  });
+
+  it('reads whole numbers between commas where headings or an option say that they are fields', () => {
+    expect([...readDelimited('t (ms),U (mV)\n0,512\n1,513\n').sweep.signal]).toEqual([
+      0.512, 0.513,
+    ]);
+    const { sweep } = readDelimited('0,512\n1,513\n', { delimiter: ',', signalUnit: 'mV' });
+    expect([...sweep.signal]).toEqual([0.512, 0.513]);
+  });
+
+  it('reads three decimals after a comma where an option or another number says so', () => {
+    const ms = { timeUnit: 'ms', decimal: ',' } as const;
+    expect([...readDelimited('0;1,023\n1;1,045\n', ms).sweep.signal]).toEqual([1.023, 1.045]);
+    expect([...readDelimited('0;1,023\n1;0,945\n').sweep.signal]).toEqual([1.023, 0.945]);
+  });
+
+  it('leaves its input as it was', () => {
+    const bytes = new TextEncoder().encode('t,V\n0,0.5\n1,0.6\n');
+    const copy = bytes.slice();
+    readDelimited(bytes);
+    expect(bytes).toEqual(copy);
+  });
+
+  it('reads what lies beyond the head of the file, and counts its lines', () => {
+    const rows = Array.from({ length: 50_000 }, (_, row) => `${row},${(row % 500) / 100}`);
+    const { sweep } = readDelimited(`time (ms),wiper (V)\n${rows.join('\n')}`);
+    expect(sweep.time).toHaveLength(50_000);
+    expect(sweep.time[49_999]).toBe(49.999);
+    rows[40_000] = '40000,OL';
+    const error = refusal(`time (ms),wiper (V)\n${rows.join('\n')}`);
+    expect(error.place).toEqual({ line: 40_002, column: 7 });
+  });
+
+  const bytes = (...values: number[]) => Uint8Array.from(values);
+  const broken: [string, string | Uint8Array, string, number, number, RegExp][] = [
+    ['empty file', '', 'empty-file', 1, 1, /rows of time and voltage/],
+    ['empty file with a mark', bytes(0xef, 0xbb, 0xbf), 'empty-file', 1, 1, /empty/],
+    ['zero byte', 'time,voltage\n0,\u00001\n', 'binary-file', 2, 3, /delimited text/],
+    ['picture', bytes(0x89, 0x50, 0x4e, 0x47), 'not-utf-8', 1, 1, /0x89/],
+    ['UTF-16', bytes(0xff, 0xfe, 0x74, 0), 'not-utf-8', 1, 1, /UTF-16.*save it as UTF-8/],
+    ['Latin-1', bytes(0x74, 0x0a, 0xb5, 0x73, 0x0a), 'not-utf-8', 2, 1, /0xB5/],
+    ['overlong sequence', bytes(0x41, 0xc0, 0x80), 'not-utf-8', 1, 2, /0xC0/],
+    ['cut sequence', bytes(0x41, 0xe2, 0x82), 'not-utf-8', 1, 2, /0xE2/],
+    ['prose', 'The throttle sticks\nin the cold\n', 'no-numbers', 1, 1, /rows of time and voltage/],
+    ['blank lines only', '\n \n\n', 'no-numbers', 1, 1, /rows/],
+    ['headings only', 'time,voltage\n', 'no-numbers', 1, 1, /rows/],
+    ['one column', 'voltage\n0.5\n0.6\n', 'one-column', 2, 1, /column of times/],
+    [
+      'one column, decimal comma',
+      'voltage\n0,5\n0,6\n',
+      'ambiguous-comma',
+      2,
+      2,
+      /delimiter and decimal/,
+    ],
+    ['one sample', 'time,voltage\n0,0.5\n', 'one-sample', 2, 1, /two or more rows/],
+    [
+      'short row',
+      't,V\n0,0.5\n0.001\n0.002,0.6\n',
+      'missing-field',
+      3,
+      6,
+      /signal is missing.*number in V/,
+    ],
+    [
+      'short first row',
+      't,V\n0\n0.001,0.5\n0.002,0.6\n',
+      'missing-field',
+      2,
+      2,
+      /signal is missing/,
+    ],
+    [
+      'short row of more',
+      'a;t;V;b\n1;0;0.5;1\n2;1;0.5\n',
+      'missing-field',
+      3,
+      8,
+      /has 3 fields; every row must have 4/,
+    ],
+    ['empty signal', 't,V\n0,0.5\n0.001,\n', 'missing-field', 3, 7, /signal is missing/],
+    ['empty time', 't,V\n0,0.5\n,0.6\n', 'missing-field', 3, 1, /time is missing.*number in s/],
+    [
+      'over range',
+      't,V\n0,0.5\n0.001,OL\n0.002,0.6\n',
+      'not-a-number',
+      3,
+      7,
+      /“OL”, which is no reading/,
+    ],
+    ['over range at once', 't,V\n0,OL\n0.001,0.5\n0.002,0.6\n', 'not-a-number', 2, 3, /“OL”/],
+    ['over range only', 't,V\n0,OL\n0.001,OL\n', 'not-a-number', 2, 3, /“OL”/],
+    ['not a number', 't;U (mV)\n0;500\n1;NaN\n', 'not-a-number', 3, 3, /“NaN”.*number in mV/],
+    [
+      'unit in the field',
+      't,V\n0,0.5\n1,0.6 V\n',
+      'not-a-number',
+      3,
+      3,
+      /“0.6 V”, which is no number/,
+    ],
+    ['wrong decimal sign', 't;V\n0;0.5\n1;0,6\n', 'not-a-number', 3, 3, /“0,6”.*decimal point/],
+    ['text at the end', 't,V\n0,0.5\n1,0.6\nend of file\n', 'not-a-number', 4, 1, /“end of file”/],
+    [
+      'infinity',
+      't,V\n0,0.5\n1,-Infinity\n',
+      'not-finite',
+      3,
+      3,
+      /“-Infinity”, which is not finite/,
+    ],
+    ['beyond a double', 't,V\n0,0.5\n1,1e999\n', 'not-finite', 3, 3, /not finite/],
+    ['infinite time', 't,V\n0,0.5\ninf,1\n', 'not-finite', 3, 1, /time is “inf”/],
+    [
+      'time backwards',
+      't (ms),V\n0,0.5\n3,0.6\n\n2,0.7\n',
+      'time-backwards',
+      5,
+      1,
+      /line 5: 0.002 s follows 0.003 s/,
+    ],
+    ['time backwards at once', '2,0.5\n1,0.6\n', 'time-backwards', 2, 1, /1 s follows 2 s/],
+    ['extra field', 't,V\n0,0.5\n1,0,6\n', 'extra-field', 3, 5, /3 fields; every row must have 2/],
+    [
+      'decimal commas between commas',
+      't,V\n0,000,0,512\n0,001,0,513\n',
+      'ambiguous-comma',
+      2,
+      2,
+      /decimal/,
+    ],
+    ['whole numbers between commas', '0,512\n0,513\n', 'ambiguous-comma', 1, 2, /decimal/],
+    ['commas of thousands', '0;1,023\n1;1,045\n', 'ambiguous-comma', 1, 4, /thousands/],
+    [
+      'too few headings',
+      't;V\n0;0.5;7\n1;0.6;7\n',
+      'heading-mismatch',
+      1,
+      1,
+      /2 headings over rows of 3/,
+    ],
+    [
+      'unknown unit of time',
+      'Wiper,time (min)\n0.5,0\n0.6,1\n',
+      'unknown-unit',
+      1,
+      7,
+      /min.*s, ms and µs/,
+    ],
+    ['mega for milli', 'TIME_MS,WIPER_MV\n0,500\n1,600\n', 'unknown-unit', 1, 1, /MS/],
+    ['a count and no time', 'sample,voltage\n1,0.5\n2,0.6\n', 'no-time-column', 1, 1, /timeColumn/],
+    ['no voltage', 'time,supply\n1,0.5\n2,0.6\n', 'no-signal-column', 1, 1, /signalColumn/],
+    [
+      'over range after a clock',
+      'c;t;V\n9:01;0;OL\n9:01;1;0.5\n9:01;2;0.6\n',
+      'not-a-number',
+      2,
+      8,
+      /“OL”/,
+    ],
+    [
+      'over range in the second row',
+      '9:01;0;0.5\n9:01;1;OL\n9:01;2;0.6\n9:01;3;0.6\n',
+      'not-a-number',
+      2,
+      8,
+      /“OL”/,
+    ],
+    ['characters before', 'µ;t;V\n—;0;0.5\n—;1;x\n', 'not-a-number', 3, 5, /“x”/],
+  ];
+
+  it.each(broken)('refuses a file with this fault: %s', (_, input, code, line, column, message) => {
+    const error = refusal(input);
+    expect(error.message).toMatch(message);
+    expect(error).toMatchObject({ code, path: 'bench.csv', place: { line, column } });
+  });
+
+  it.each<[DelimitedOptions, string, string]>([
+    [{ timeColumn: 2 }, 'no-such-column', 'options.timeColumn'],
+    [{ timeColumn: -1 }, 'no-such-column', 'options.timeColumn'],
+    [{ signalColumn: 'pressure' }, 'no-such-column', 'options.signalColumn'],
+    [{ timeColumn: 0, signalColumn: 't' }, 'same-column', 'options.signalColumn'],
+    [{ delimiter: ':' as Delimiter }, 'not-one-of', 'options.delimiter'],
+    [{ timeUnit: 'min' as 's' }, 'not-one-of', 'options.timeUnit'],
+  ])('refuses the options %o', (options, code, path) => {
+    expect(refusal('t,V\n0,0.5\n1,0.6\n', options)).toMatchObject({ code, path });
+  });
+
+  it('refuses a heading that two columns bear', () => {
+    const error = refusal('t,V,V\n0,1,2\n1,1,2\n', { signalColumn: 'V' });
+    expect(error).toMatchObject({ code: 'ambiguous-column', path: 'options.signalColumn' });
+  });
+
+  it('reads back the very numbers that were written', () => {
+    const number = fc.double({ noNaN: true, noDefaultInfinity: true });
+    const samples = fc.array(fc.tuple(number, number), { minLength: 2, maxLength: 40 });
+    const decimals = fc.constantFrom('.' as const, ',' as const);
+    const lineEnds = fc.constantFrom('\n', '\r\n');
+    fc.assert(
+      fc.property(
+        samples,
+        fc.constantFrom(...delimiters),
+        decimals,
+        lineEnds,
+        fc.boolean(),
+        (rows, delimiter, decimal, lineEnd, hasHeadings) => {
+          fc.pre(delimiter !== ',' || decimal !== ',');
+          const time = rows.map(([t]) => t).sort((one, other) => one - other);
+          const signal = rows.map(([, v]) => v);
+          const lines = time.map((t, row) =>
+            [t, signal[row]].map((x) => String(x).replace('.', decimal)).join(delimiter),
+          );
+          const text = [...(hasHeadings ? [`time${delimiter}wiper`] : []), ...lines].join(lineEnd);
+          const { sweep } = readDelimited(text, { delimiter, decimal });
+          expect([...sweep.time]).toEqual(time.map((t) => t + 0));
+          expect([...sweep.signal].map((v) => v + 0)).toEqual(signal.map((v) => v + 0));
+        },
+      ),
+      { numRuns: 300 * soak },
+    );
+  });
+
+  it('finds delimiter and decimal sign of plain recordings by itself', () => {
+    const volts = fc.integer({ min: 0, max: 4999 }).map((mV) => (mV / 1000).toFixed(4));
+    const decimals = fc.constantFrom('.' as const, ',' as const);
+    fc.assert(
+      fc.property(
+        fc.array(volts, { minLength: 2, maxLength: 60 }),
+        fc.constantFrom(...delimiters),
+        decimals,
+        (values, delimiter, decimal) => {
+          fc.pre(delimiter !== ',' || decimal !== ',');
+          const lines = values.map((value, row) => `${(row / 1000).toFixed(4)}~${value}`);
+          const text = lines.join('\n').replaceAll('.', decimal).replaceAll('~', delimiter);
+          const { sweep, reading } = readDelimited(text);
+          expect(reading).toMatchObject({ delimiter, decimal, headerLines: 0 });
+          expect([...sweep.signal]).toEqual(values.map(Number));
+        },
+      ),
+      { numRuns: 200 * soak },
+    );
+  });
+
+  it('reads any text or refuses it as InputError with its place, and never yields NaN', () => {
+    const piece = fc.constantFrom(
+      '0',
+      '1',
+      '.',
+      ',',
+      ';',
+      '\n',
+      '\t',
+      ' ',
+      '"',
+      'e',
+      '-',
+      't',
+      'V',
+      '1.5',
+      '\r',
+      '(s)',
+    );
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 40 }), (pieces) => {
+        try {
+          const { sweep } = readDelimited(pieces.join(''));
+          expect([...sweep.time, ...sweep.signal].every(Number.isFinite)).toBe(true);
+          expect(sweep.time.length).toBeGreaterThanOrEqual(2);
+        } catch (error) {
+          if (!(error instanceof InputError)) throw error;
+          expect(error.place?.line).toBeGreaterThanOrEqual(1);
+          expect(error.place?.column).toBeGreaterThanOrEqual(1);
+        }
+      }),
+      { numRuns: 2000 * soak },
+    );
+  });
+});

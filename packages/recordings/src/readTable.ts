@@ -1,0 +1,148 @@
+import { InputError } from '@truesweep/core';
+import type { DelimitedOptions } from './delimitedOptions.js';
+import type { Dialect } from './findDialect.js';
+import { headingRole } from './headingRole.js';
+import { isNumber } from './isNumber.js';
+import { lineKind } from './lineKind.js';
+import { type Heading, joinHeadings, readHeading } from './readHeading.js';
+import { splitLine } from './splitLine.js';
+
+/** The shape of the table of numbers: its columns and what their headings say. */
+export interface Table {
+  /** How many fields every row has. */
+  readonly fields: number;
+  /** Indexes of the columns that hold numbers. */
+  readonly numeric: readonly number[];
+  /** Empty where the file has no headings. */
+  readonly headings: readonly Heading[];
+  /** Index of the line of the headings, or of the first row where there are none; and its text. */
+  readonly headingLine: number;
+  readonly headingText: string;
+}
+
+interface Rows {
+  readonly cells: readonly (readonly string[])[];
+  /** Fields of the first row without and with empty ones at its end. */
+  readonly used: number;
+  readonly all: number;
+}
+
+/** Reads the shape of the table from the head of the file; refuses one with two readings. */
+export function readTable(
+  lines: readonly string[],
+  dialect: Dialect,
+  options: DelimitedOptions,
+  path: string,
+): Table {
+  const rows = readRows(lines, dialect);
+  const found = findHeadings(lines, dialect, rows);
+  const headings = found?.headings ?? [];
+  const ambiguous = isAmbiguous(rows, dialect, headings.length > 0, options);
+  if (ambiguous) refuseComma(lines, dialect, path);
+  if (!found) checkMismatch(lines, dialect, rows, path);
+  return {
+    fields: headings.length || rows.used,
+    numeric: numericColumns(rows, dialect),
+    headings,
+    headingLine: found?.line ?? dialect.firstRow,
+    headingText: found ? (lines[found.line] ?? '') : '',
+  };
+}
+
+function readRows(lines: readonly string[], { delimiter, decimal, firstRow }: Dialect): Rows {
+  const cells = lines
+    .slice(firstRow)
+    .map((line) => splitLine(line, delimiter))
+    .filter((row) => lineKind(row, decimal) === 'row');
+  const first = cells[0] ?? [];
+  return { cells, used: usedFields(first).length, all: first.length };
+}
+
+function usedFields(cells: readonly string[]): readonly string[] {
+  return cells.slice(0, cells.findLastIndex((cell) => cell !== '') + 1);
+}
+
+function numericColumns({ cells, used }: Rows, { decimal }: Dialect): number[] {
+  const isNumeric = (index: number) =>
+    2 * cells.filter((row) => isNumber(row[index] ?? '', decimal)).length > cells.length;
+  return Array.from({ length: used }, (_, index) => index).filter(isNumeric);
+}
+
+/** The headings right above the first row, in one line or with a line of units below the names. */
+function findHeadings(
+  lines: readonly string[],
+  dialect: Dialect,
+  rows: Rows,
+): { headings: readonly Heading[]; line: number } | undefined {
+  const line = lineAbove(lines, dialect.firstRow);
+  const cells = headingCells(lines, line, dialect);
+  if (!fits(cells, rows)) return undefined;
+  const namesLine = lineAbove(lines, line);
+  const names = headingCells(lines, namesLine, dialect);
+  const joined = fits(names, rows) ? joinHeadings(names, cells) : undefined;
+  if (joined) return { headings: joined, line: namesLine };
+  return { headings: cells.map(readHeading), line };
+}
+
+function fits(cells: readonly string[], { used, all }: Rows): boolean {
+  return cells.length >= used && cells.length <= all;
+}
+
+/** Index of the nearest line above that is not blank, or −1. */
+function lineAbove(lines: readonly string[], index: number): number {
+  return lines.slice(0, Math.max(index, 0)).findLastIndex((line) => line.trim() !== '');
+}
+
+/** The cells of a line of text; between spaces a unit in brackets belongs to the name before it. */
+function headingCells(lines: readonly string[], line: number, dialect: Dialect): readonly string[] {
+  const text = dialect.delimiter === ' ' ? joinBrackets(lines[line] ?? '') : (lines[line] ?? '');
+  const cells = splitLine(text, dialect.delimiter);
+  return lineKind(cells, dialect.decimal) === 'text' ? usedFields(cells) : [];
+}
+
+function joinBrackets(line: string): string {
+  return line.replace(/^\s*[#%]\s+/, '').replace(/ +(?=[([])/g, '');
+}
+
+/** Whether a comma can be the decimal sign as well as what parts fields or thousands. */
+function isAmbiguous(
+  { cells }: Rows,
+  { delimiter, decimal }: Dialect,
+  hasHeadings: boolean,
+  options: DelimitedOptions,
+): boolean {
+  const all = cells.flat();
+  const isUnsure = options.decimal === ',' || (options.decimal === undefined && !hasHeadings);
+  if (delimiter === ',' && options.delimiter === undefined && isUnsure) {
+    if (all.every((cell) => /^[+-]?\d*$/.test(cell))) return true;
+  }
+  if (decimal !== ',' || options.decimal !== undefined) return false;
+  const withComma = all.filter((cell) => cell.includes(','));
+  return withComma.length > 0 && withComma.every((cell) => /^[+-]?[1-9]\d{0,2},\d{3}$/.test(cell));
+}
+
+function refuseComma(lines: readonly string[], { firstRow }: Dialect, path: string): never {
+  const column = Math.max(lines[firstRow]?.indexOf(',') ?? 0, 0) + 1;
+  throw new InputError(
+    'ambiguous-comma',
+    path,
+    'The commas between the digits can be decimal signs or can part fields or thousands; say which by the options delimiter and decimal, or export with a decimal point.',
+    { line: firstRow + 1, column },
+  );
+}
+
+/** Refuses headings of time and voltage whose number is not that of the fields below. */
+function checkMismatch(lines: readonly string[], dialect: Dialect, rows: Rows, path: string): void {
+  const line = lineAbove(lines, dialect.firstRow);
+  const cells = headingCells(lines, line, dialect);
+  const roles = cells.map((cell) => headingRole(readHeading(cell)));
+  if (!roles.includes('time') || !roles.some((role) => role === 'signal' || role === 'voltage')) {
+    return;
+  }
+  throw new InputError(
+    'heading-mismatch',
+    path,
+    `There are ${cells.length} headings over rows of ${rows.used} fields; there must be one heading for each field.`,
+    { line: line + 1, column: 1 },
+  );
+}

@@ -1,0 +1,109 @@
+import { InputError } from '@truesweep/core';
+import type { ReadColumns } from './chooseColumns.js';
+import { unitPowers } from './delimitedOptions.js';
+import type { Dialect } from './findDialect.js';
+import { placeAt } from './placeAt.js';
+import { refuseField } from './refuseField.js';
+import { type FieldBounds, scanFields } from './scanFields.js';
+import { scanNumber } from './scanNumber.js';
+
+/** Where the rows of a file are and what is read from them. */
+export interface RowLayout extends Dialect {
+  readonly fields: number;
+  readonly columns: ReadColumns;
+}
+
+/** The samples of a file, in s and V. */
+export interface Samples {
+  readonly time: Float64Array;
+  readonly signal: Float64Array;
+}
+
+/**
+ * Reads the rows in one pass over the bytes, from the first row on; refuses the first field that is
+ * missing or no number, the first row with a field too many, and time that runs backwards.
+ */
+export function scanRows(
+  bytes: Uint8Array,
+  start: number,
+  layout: RowLayout,
+  path: string,
+): Samples {
+  const { time: timeColumn, signal: signalColumn } = layout.columns;
+  const delimiter = layout.delimiter.charCodeAt(0);
+  const decimal = layout.decimal.charCodeAt(0);
+  const timeShift = unitPowers[timeColumn.unit];
+  const signalShift = unitPowers[signalColumn.unit];
+  const bounds = fieldBounds(layout.fields + 1);
+  let time = new Float64Array(1024);
+  let signal = new Float64Array(1024);
+  let count = 0;
+  let lineStart = skipLines(bytes, start, layout.firstRow);
+  let previous = Number.NEGATIVE_INFINITY;
+  for (; lineStart < bytes.length; lineStart = bounds.next) {
+    scanFields(bytes, lineStart, delimiter, bounds);
+    if (bounds.count <= 1 && bounds.used === 0) continue;
+    const timeFrom = bounds.starts[timeColumn.index]!;
+    const signalFrom = bounds.starts[signalColumn.index]!;
+    const t = scanNumber(bytes, timeFrom, bounds.ends[timeColumn.index]!, decimal, timeShift);
+    const v = scanNumber(bytes, signalFrom, bounds.ends[signalColumn.index]!, decimal, signalShift);
+    const isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
+    if (!isWhole || !Number.isFinite(t) || !Number.isFinite(v)) {
+      refuseField(bytes, start, bounds, layout, path);
+    }
+    if (t < previous) refuseTime(bytes, start, timeFrom, t, previous, path);
+    if (count === time.length) {
+      time = grown(time);
+      signal = grown(signal);
+    }
+    time[count] = t;
+    signal[count] = v;
+    previous = t;
+    count += 1;
+  }
+  return { time: time.slice(0, count), signal: signal.slice(0, count) };
+}
+
+function fieldBounds(size: number): FieldBounds {
+  return {
+    starts: new Float64Array(size),
+    ends: new Float64Array(size),
+    count: 0,
+    used: 0,
+    end: 0,
+    next: 0,
+  };
+}
+
+function grown(values: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
+  const larger = new Float64Array(values.length * 2);
+  larger.set(values);
+  return larger;
+}
+
+function skipLines(bytes: Uint8Array, start: number, lines: number): number {
+  const bounds = fieldBounds(0);
+  let at = start;
+  for (let line = 0; line < lines; line++) {
+    scanFields(bytes, at, -1, bounds);
+    at = bounds.next;
+  }
+  return at;
+}
+
+function refuseTime(
+  bytes: Uint8Array,
+  start: number,
+  at: number,
+  time: number,
+  previous: number,
+  path: string,
+): never {
+  const place = placeAt(bytes, start, at);
+  throw new InputError(
+    'time-backwards',
+    path,
+    `Time runs backwards on line ${place.line}: ${time} s follows ${previous} s; times must stay equal or rise from row to row.`,
+    place,
+  );
+}
