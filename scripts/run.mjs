@@ -19,9 +19,9 @@ const manifest = readJson('package.json');
 const cache = join(root, 'node_modules', '.cache', 'truesweep');
 const onWindows = process.platform === 'win32';
 
-/** Runs a program of the workspace; the pinned Node and the tools come first on PATH. */
+/** Runs a program of the workspace; the pinned Node, the root's tools and those of `cwd` come first on PATH. */
 function run(command, args, { cwd = root, show = false, env = {} } = {}) {
-  const bin = join(root, 'node_modules', '.bin');
+  const tools = [root, cwd].map((folder) => join(folder, 'node_modules', '.bin'));
   const result = spawnSync(command, args, {
     cwd,
     encoding: 'utf8',
@@ -31,7 +31,7 @@ function run(command, args, { cwd = root, show = false, env = {} } = {}) {
     env: {
       ...process.env,
       ASTRO_TELEMETRY_DISABLED: '1',
-      PATH: `${bin}${delimiter}${process.env.PATH}`,
+      PATH: [...tools, process.env.PATH].join(delimiter),
       ...env,
     },
   });
