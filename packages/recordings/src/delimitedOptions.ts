@@ -37,8 +37,8 @@ export const unitPowers: Readonly<Record<TimeUnit | SignalUnit, number>> = {
 /** Every delimiter, the surest sign of a table first. */
 export const delimiters: readonly Delimiter[] = ['\t', ';', '|', ',', ' '];
 export const decimalSigns: readonly DecimalSign[] = ['.', ','];
-export const timeUnits: readonly TimeUnit[] = ['s', 'ms', 'µs'];
-export const signalUnits: readonly SignalUnit[] = ['V', 'mV'];
+const timeUnits: readonly TimeUnit[] = ['s', 'ms', 'µs'];
+const signalUnits: readonly SignalUnit[] = ['V', 'mV'];
 
 /** Refuses an option that is given but is none of its values. */
 export function checkOptions(options: DelimitedOptions): void {

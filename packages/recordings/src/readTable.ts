@@ -27,6 +27,9 @@ interface Rows {
   readonly all: number;
 }
 
+/** How many lines from the first row on are looked at. */
+const sampleSize = 500;
+
 /** Reads the shape of the table from the head of the file; refuses one with two readings. */
 export function readTable(
   lines: readonly string[],
@@ -51,7 +54,7 @@ export function readTable(
 
 function readRows(lines: readonly string[], { delimiter, decimal, firstRow }: Dialect): Rows {
   const cells = lines
-    .slice(firstRow)
+    .slice(firstRow, firstRow + sampleSize)
     .map((line) => splitLine(line, delimiter))
     .filter((row) => lineKind(row, decimal) === 'row');
   const first = cells[0] ?? [];
