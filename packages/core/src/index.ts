@@ -17,6 +17,43 @@ export {
   type ReadingWindow,
   type Tolerances,
 } from './expectation/expectedWindows.js';
+export { formatQuantity, type QuantityFormat } from './quantity/formatQuantity.js';
+export { formatResistanceCode } from './quantity/formatResistanceCode.js';
+export { type ParsedQuantity, parseQuantity } from './quantity/parseQuantity.js';
+export type { QuantityUnit } from './quantity/unitSpelling.js';
+export { type Criteria, defaultCriteria } from './score/criteria.js';
+export type {
+  Advice,
+  Cause,
+  Check,
+  CheckCode,
+  CheckOutcome,
+  Finding,
+  LimitSource,
+  Score,
+  Verdict,
+} from './score/score.js';
+export { scoreSweep } from './score/scoreSweep.js';
+export type {
+  DeadSpot,
+  Interference,
+  LooseConnection,
+  RoughTrack,
+  ShiftedTrack,
+  SimulatedFault,
+  WornSpot,
+} from './simulate/faults.js';
+export type { Hold, SimulatedMovement, Snap, Turn } from './simulate/movement.js';
+export {
+  type SimulatedEvent,
+  type SimulatedRecorder,
+  type SimulatedSweep,
+  type SweepPlan,
+  simulateSweep,
+} from './simulate/simulateSweep.js';
+export type { CaptureQuality, Recorder } from './sweep/captureQuality.js';
+export type { MainsRipple } from './sweep/mainsRipple.js';
+export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';
 export type { Sweep } from './sweep/sweep.js';
 export type {
   Amps,

@@ -2,17 +2,19 @@ import type { Circuit } from '../circuit/circuit.js';
 import { isDetermined } from '../circuit/determined.js';
 import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import type { Volts } from '../units.js';
+import { type Curve, expectedCurve } from './expectedCurve.js';
 import { type ExpectedWindows, expectedWindows, type Tolerances } from './expectedWindows.js';
 
 /** What the scorer must know of the hook-up: where a sound sensor's readings lie and where a lifted wiper's go. */
 export interface Expectation {
+  readonly curve: Curve;
   readonly windows: ExpectedWindows;
   /** The signal with the wiper lifted, V; left out where nothing pulls it anywhere. */
   readonly restLevel?: Volts;
 }
 
 /**
- * The windows of a hook-up and the level that its load pulls a lifted wiper to.
+ * The curve and the windows of a hook-up and the level that its load pulls a lifted wiper to.
  *
  * @throws InputError for a wrong circuit or tolerance.
  *
@@ -21,8 +23,9 @@ export interface Expectation {
  * expectation(circuit).restLevel // => 0
  */
 export function expectation(circuit: Circuit, tolerances: Tolerances = {}): Expectation {
+  const curve = expectedCurve(circuit);
   const windows = expectedWindows(circuit, tolerances);
   const lifted = { ...circuit, sensor: { ...circuit.sensor, contact: Number.POSITIVE_INFINITY } };
   const { output } = solveOperatingPoint(lifted, 0.5);
-  return isDetermined(output) ? { windows, restLevel: output } : { windows };
+  return { curve, windows, ...(isDetermined(output) && { restLevel: output }) };
 }

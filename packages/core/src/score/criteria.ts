@@ -1,0 +1,56 @@
+import type { Fraction, Seconds, Travel } from '../units.js';
+
+/**
+ * The limits that a sweep is judged by, as data. Span is the difference between the expected closed and open
+ * readings. All defaults are common practice without a published source unless said otherwise.
+ */
+export interface Criteria {
+  readonly version: 1;
+  /** Chance of one false departure in a whole recording of noise. */
+  readonly falseDepartures: Fraction;
+  /** A departure is visible from this many steps of the recorder's resolution on. */
+  readonly visibleSteps: number;
+  /** A departure is visible from this fraction of the span on. */
+  readonly visibleSpan: Fraction;
+  /** A departure is visible from this many times the amplitude of mains ripple on. */
+  readonly visibleRipple: number;
+  /** The recording must leave `samplesInDropout` samples in a dropout of this length. */
+  readonly dropout: Seconds;
+  readonly samplesInDropout: number;
+  /** The recording must show departures of this fraction of the span. */
+  readonly coarsestVisible: Fraction;
+  /** A departure of this fraction of the span or more is deep. */
+  readonly deepDeparture: Fraction;
+  /** Departures this close in travel count as one place. */
+  readonly sameTravel: Travel;
+  /** How far outside its window an end reading is still marginal, as a fraction of the span. */
+  readonly endMarginal: Fraction;
+  /** Scatter of the closed reading that is normal, and that is still marginal, as fractions of the span. */
+  readonly closedNormal: Fraction;
+  readonly closedMarginal: Fraction;
+  /** Returns to the closed stop that are needed to judge its scatter. */
+  readonly returns: number;
+}
+
+/**
+ * The limits that hold where a job names no others.
+ *
+ * @example
+ * defaultCriteria.dropout // => 0.015
+ */
+export const defaultCriteria: Criteria = {
+  version: 1,
+  falseDepartures: 0.005,
+  visibleSteps: 3,
+  visibleSpan: 0.015,
+  visibleRipple: 2.5,
+  dropout: 0.015,
+  samplesInDropout: 2,
+  coarsestVisible: 0.05,
+  deepDeparture: 0.1,
+  sameTravel: 0.03,
+  endMarginal: 0.025,
+  closedNormal: 0.03,
+  closedMarginal: 0.07,
+  returns: 3,
+};

@@ -1,0 +1,98 @@
+import type { CaptureQuality } from '../sweep/captureQuality.js';
+import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
+import type { Fraction, Seconds, Travel, Volts } from '../units.js';
+
+/** May the sensor, as hooked up and recorded, go back on the engine? */
+export type Verdict = 'pass' | 'marginal' | 'fail' | 'inconclusive';
+
+/** What the evidence points to. */
+export type Cause =
+  | 'none'
+  | 'track'
+  | 'connection'
+  | 'interference'
+  | 'ends'
+  | 'closed-rest'
+  | 'wiring'
+  | 'recording';
+
+/** A departure of the signal from smooth movement. */
+export interface Finding {
+  readonly kind: 'dropout' | 'spike' | 'step' | 'dead-spot' | 'rough';
+  readonly start: Seconds;
+  readonly end: Seconds;
+  /** Where the throttle stood, by the expected curve. */
+  readonly travel: Travel;
+  /** Largest departure from the path, V; its sign is that of the departure. */
+  readonly depth: Volts;
+  /** The depth as a fraction of the span between the closed and the open reading, without sign. */
+  readonly depthOfSpan: Fraction;
+  /** What the throttle did. */
+  readonly during: 'opening' | 'closing' | 'rest';
+}
+
+/** What a check compares. */
+export type CheckCode =
+  | 'live-output'
+  | 'sample-interval'
+  | 'visible-departure'
+  | 'gaps'
+  | 'clipping'
+  | 'whole-strokes'
+  | 'departures'
+  | 'closed-end'
+  | 'open-end'
+  | 'closed-rest';
+
+/** How a check came out; `not-judged` does not weigh on the verdict. */
+export type CheckOutcome = 'conforms' | 'marginal' | 'fails' | 'cannot-tell' | 'not-judged';
+
+/** Where a limit came from. */
+export type LimitSource = 'criteria' | 'expected-window' | 'recorder';
+
+/** One comparison with all that it rests on. `measured`, limits and margin bear one unit. */
+export interface Check {
+  readonly check: CheckCode;
+  readonly outcome: CheckOutcome;
+  readonly unit: 'V' | 's' | '%' | 'count';
+  /** Left out where nothing could be measured. */
+  readonly measured?: number;
+  readonly lowLimit?: number;
+  readonly highLimit?: number;
+  /** Standard uncertainty of the measured value. */
+  readonly uncertainty?: number;
+  /** Distance to the nearer limit, negative when outside. */
+  readonly margin?: number;
+  readonly limitFrom: LimitSource;
+}
+
+/** What to do next. */
+export type Advice =
+  | 'refit'
+  | 'replace-sensor'
+  | 'prove-connection'
+  | 'remove-interference'
+  | 'check-wiring'
+  | 'check-adjustment'
+  | 'record-more-returns'
+  | 'record-again'
+  | 'record-faster'
+  | 'record-quieter'
+  | 'record-whole-strokes'
+  | 'change-range';
+
+/** A judged sweep: the verdict with everything that led to it. */
+export interface Score {
+  readonly verdict: Verdict;
+  /** The best supported cause first; weights add up to 1. */
+  readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
+  readonly advice: readonly Advice[];
+  readonly checks: readonly Check[];
+  readonly findings: readonly Finding[];
+  readonly strokes: readonly Stroke[];
+  readonly rests: readonly Rest[];
+  readonly snaps: readonly SnapClosing[];
+  readonly quality: CaptureQuality;
+  /** True: no supply channel was recorded, so the source was taken to hold its voltage. */
+  readonly supplyAssumed: boolean;
+}

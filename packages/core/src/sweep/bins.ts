@@ -1,0 +1,50 @@
+import type { Seconds, Volts } from '../units.js';
+import type { Sweep } from './sweep.js';
+
+/** Neighbouring samples taken together: middle time, mean, lowest and highest of each bin. */
+export interface Bins {
+  readonly samplesPerBin: number;
+  readonly interval: Seconds;
+  readonly time: Float64Array;
+  readonly mean: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+}
+
+/** Mechanics move nothing within half a millisecond; the extremes of a bin still keep each single sample. */
+const binLength: Seconds = 0.5e-3;
+
+/**
+ * Takes the samples of a sweep together in bins of about half a millisecond, or leaves them single where
+ * they are farther apart.
+ */
+export function binned({ time, signal }: Sweep, interval: Seconds): Bins {
+  const samplesPerBin = Math.max(1, Math.floor(binLength / interval));
+  const count = Math.ceil(signal.length / samplesPerBin);
+  const bins = {
+    samplesPerBin,
+    interval: interval * samplesPerBin,
+    time: new Float64Array(count),
+    mean: new Float64Array(count),
+    low: new Float64Array(count),
+    high: new Float64Array(count),
+  };
+  for (let bin = 0; bin < count; bin++) {
+    const from = bin * samplesPerBin;
+    const to = Math.min(signal.length, from + samplesPerBin);
+    let sum = 0;
+    let low: Volts = signal[from]!;
+    let high: Volts = low;
+    for (let i = from; i < to; i++) {
+      const volts = signal[i]!;
+      sum += volts;
+      if (volts < low) low = volts;
+      if (volts > high) high = volts;
+    }
+    bins.time[bin] = (time[from]! + time[to - 1]!) / 2;
+    bins.mean[bin] = sum / (to - from);
+    bins.low[bin] = low;
+    bins.high[bin] = high;
+  }
+  return bins;
+}

@@ -1,0 +1,105 @@
+import type { Criteria } from '../score/criteria.js';
+import { upperQuantile } from '../statistics/normalDistribution.js';
+import { runningMedian } from '../statistics/runningMedian.js';
+import type { Seconds, Volts } from '../units.js';
+import { type Bins, binned } from './bins.js';
+import { type MainsRipple, mainsRipple } from './mainsRipple.js';
+import { noiseLevel } from './noiseLevel.js';
+import { foundResolution } from './resolution.js';
+import type { Sweep } from './sweep.js';
+
+/** What is known of the recorder; each field is found from the data or not used when left out. */
+export interface Recorder {
+  /** Smallest step of its readings, V. */
+  readonly resolution?: Volts;
+  /** Lowest and highest reading that it can show, V. */
+  readonly range?: { readonly low: Volts; readonly high: Volts };
+  /** Standard uncertainty of a reading, V. */
+  readonly uncertainty?: Volts;
+}
+
+/** How well a recording can show what happened. */
+export interface CaptureQuality {
+  readonly samples: number;
+  readonly duration: Seconds;
+  /** Middle value of the times between samples, s. */
+  readonly interval: Seconds;
+  readonly longestGap: Seconds;
+  readonly resolution: Volts;
+  /** Standard deviation of the noise, V. */
+  readonly noise: Volts;
+  readonly ripple?: MainsRipple;
+  /** The smallest departure that counts as visible, V, and what sets it. */
+  readonly visible: Volts;
+  readonly visibleSetBy: 'noise' | 'resolution' | 'span' | 'ripple';
+  /** The shortest dropout that surely leaves the wanted number of samples, s. */
+  readonly shortestDropout: Seconds;
+}
+
+/** A recording made ready for judging: its bins, the path that the throttle's movement drew, and its quality. */
+export interface PreparedSweep {
+  readonly bins: Bins;
+  /** The signal with anything shorter than half the filter's window taken out, V, bin by bin. */
+  readonly path: Float64Array;
+  readonly quality: CaptureQuality;
+}
+
+/** Half of the running median's window: a departure up to this long does not move the path. */
+const halfWindow: Seconds = 0.05;
+
+/**
+ * Measures a recording: sample interval, resolution, noise, mains ripple, and from these the smallest
+ * departure that can be told from noise, with k = Φ⁻¹(1 − p/(2n)) standard deviations for n samples.
+ */
+export function prepareSweep(
+  sweep: Sweep,
+  span: Volts,
+  recorder: Recorder,
+  criteria: Criteria,
+): PreparedSweep {
+  const samples = sweep.time.length;
+  const duration = sweep.time[samples - 1]! - sweep.time[0]!;
+  const { interval, longestGap } = intervals(sweep.time, duration);
+  const resolution = recorder.resolution ?? foundResolution(sweep.signal);
+  const noise = noiseLevel(sweep.signal, interval, resolution);
+  const bins = binned(sweep, interval);
+  const path = runningMedian(bins.mean, Math.max(1, Math.round(halfWindow / bins.interval)));
+  const ripple = mainsRipple(bins, path, noise);
+  const k = upperQuantile(criteria.falseDepartures / (2 * samples));
+  const limits = [
+    ['span', criteria.visibleSpan * Math.abs(span)],
+    ['noise', k * noise],
+    ['resolution', criteria.visibleSteps * resolution],
+    ['ripple', criteria.visibleRipple * (ripple?.volts ?? 0)],
+  ] as const;
+  const [visibleSetBy, visible] = limits.reduce((most, one) => (one[1] > most[1] ? one : most));
+  const quality: CaptureQuality = {
+    samples,
+    duration,
+    interval,
+    longestGap,
+    resolution,
+    noise,
+    ...(ripple && { ripple }),
+    visible,
+    visibleSetBy,
+    shortestDropout: criteria.samplesInDropout * interval,
+  };
+  return { bins, path, quality };
+}
+
+function intervals(
+  time: Float64Array,
+  duration: Seconds,
+): { interval: Seconds; longestGap: Seconds } {
+  const stride = Math.max(1, Math.ceil(time.length / 100_000));
+  const some: number[] = [];
+  let longestGap = 0;
+  for (let i = 1; i < time.length; i++) {
+    const gap = time[i]! - time[i - 1]!;
+    if (gap > longestGap) longestGap = gap;
+    if (i % stride === 0 && gap > 0) some.push(gap);
+  }
+  some.sort((a, b) => a - b);
+  return { interval: some[some.length >> 1] ?? duration / (time.length - 1), longestGap };
+}

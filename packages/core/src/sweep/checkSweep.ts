@@ -1,0 +1,61 @@
+import { InputError } from '../errors.js';
+import { present } from '../guard.js';
+import type { Sweep } from './sweep.js';
+
+/**
+ * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, time that
+ * runs backwards.
+ *
+ * @throws InputError with the path of the sample, such as `sweep.time[12]`.
+ */
+export function checkSweep(sweep: Sweep): void {
+  present(sweep, 'sweep', 'a recorded sweep { time, signal }');
+  const { time, signal, supply } = sweep;
+  checkColumn(time, 'sweep.time', time);
+  checkColumn(signal, 'sweep.signal', time);
+  if (supply !== undefined) checkColumn(supply, 'sweep.supply', time);
+  for (let i = 1; i < time.length; i++) {
+    if (time[i]! < time[i - 1]!) {
+      throw new InputError(
+        'time-backwards',
+        `sweep.time[${i}]`,
+        `The time runs backwards from ${time[i - 1]} s to ${time[i]} s at sample ${i}; it must never decrease.`,
+      );
+    }
+  }
+  if (time[time.length - 1]! === time[0]!) {
+    throw new InputError(
+      'no-duration',
+      'sweep.time',
+      'All samples bear one time; a sweep takes time.',
+    );
+  }
+}
+
+function checkColumn(values: Float64Array, path: string, time: Float64Array): void {
+  if (!(values instanceof Float64Array)) {
+    throw new InputError('missing', path, `${path} is missing; it must be a Float64Array.`);
+  }
+  if (values.length < 2) {
+    throw new InputError(
+      'too-few-samples',
+      path,
+      `${path} holds ${values.length} samples; a sweep has 2 or more.`,
+    );
+  }
+  if (values.length !== time.length) {
+    throw new InputError(
+      'length-mismatch',
+      path,
+      `${path} holds ${values.length} samples and sweep.time ${time.length}; they must be equal.`,
+    );
+  }
+  const wrong = values.findIndex((value) => !Number.isFinite(value));
+  if (wrong >= 0) {
+    throw new InputError(
+      'not-finite',
+      `${path}[${wrong}]`,
+      `${path}[${wrong}] is ${values[wrong]}; it must be a finite number.`,
+    );
+  }
+}

@@ -1,0 +1,38 @@
+import type { Seconds, Volts } from '../units.js';
+
+/** Second differences reach over this time at the most: too short for a hand to bend the signal. */
+const longestReach: Seconds = 4e-3;
+const mostDifferences = 100_000;
+/** Root mean square of the smaller nine tenths of normal deviates' sizes. */
+const ninetyPercentRms = 0.789283;
+
+/**
+ * The standard deviation of the noise, from second differences, in which steady movement cancels; the
+ * largest tenth of them (edges, snaps) is left out. Several lags are tried and the largest result kept,
+ * since filtered noise hides from neighbouring samples. Never below the resolution's own √(q²/12).
+ *
+ * Method: trimmed second-difference estimate after J. von Neumann et al., Ann. Math. Statist. 12 (1941);
+ * from memory.
+ */
+export function noiseLevel(signal: Float64Array, interval: Seconds, resolution: Volts): Volts {
+  let level = resolution / Math.sqrt(12);
+  for (let lag = 1; lag === 1 || 2 * lag * interval <= longestReach; lag *= 2) {
+    if (2 * lag >= signal.length) break;
+    level = Math.max(level, trimmedScale(signal, lag));
+  }
+  return level;
+}
+
+function trimmedScale(signal: Float64Array, lag: number): Volts {
+  const count = signal.length - 2 * lag;
+  const stride = Math.max(1, Math.ceil(count / mostDifferences));
+  const differences = new Float64Array(Math.ceil(count / stride));
+  for (let i = 0, at = 0; at < count; i++, at += stride) {
+    differences[i] = Math.abs(signal[at]! - 2 * signal[at + lag]! + signal[at + 2 * lag]!);
+  }
+  differences.sort();
+  const kept = Math.max(1, Math.floor(0.9 * differences.length));
+  let squares = 0;
+  for (let i = 0; i < kept; i++) squares += differences[i]! ** 2;
+  return Math.sqrt(squares / kept / 6) / ninetyPercentRms;
+}

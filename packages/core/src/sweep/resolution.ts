@@ -1,0 +1,22 @@
+import type { Volts } from '../units.js';
+
+const mostValues = 20_000;
+
+/**
+ * The recorder's step, found as the smallest difference between readings that occur, where the readings
+ * repeat; 0 where nearly each is a value of its own.
+ */
+export function foundResolution(signal: Float64Array): Volts {
+  const stride = Math.max(1, Math.ceil(signal.length / mostValues));
+  const values = signal.filter((_, i) => i % stride === 0).sort();
+  const scale = Math.max(Math.abs(values[0]!), Math.abs(values[values.length - 1]!));
+  let step = Number.POSITIVE_INFINITY;
+  let distinct = 1;
+  for (let i = 1; i < values.length; i++) {
+    const difference = values[i]! - values[i - 1]!;
+    if (difference <= 1e-9 * scale) continue;
+    distinct++;
+    step = Math.min(step, difference);
+  }
+  return distinct > 1 && distinct < values.length / 2 ? step : 0;
+}
