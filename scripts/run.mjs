@@ -163,7 +163,8 @@ function runTests(projects, env = {}) {
   return {
     ok: result.ok,
     passed: counts.numPassedTests,
-    failed: counts.numFailedTests,
+    // An error outside any test, such as a browser that doesn't start, must not read as none failed.
+    failed: counts.numFailedTests || (result.ok ? 0 : 1),
     skipped: counts.numPendingTests + counts.numTodoTests,
   };
 }
