@@ -1,1 +1,2 @@
-export {};
+export { loadJob } from './loadJob.js';
+export { readFileBytes } from './readFileBytes.js';

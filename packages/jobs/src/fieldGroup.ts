@@ -1,0 +1,30 @@
+import * as v from 'valibot';
+import { nearestName } from './nearestName.js';
+import { refusal, shown } from './refusal.js';
+
+/**
+ * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered.
+ *
+ * @param what What the group describes, for refusals: `a sensor`.
+ */
+export function fieldGroup<Entries extends v.ObjectEntries>(what: string, entries: Entries) {
+  const names = Object.keys(entries);
+  const isGroup = (value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value);
+  return v.pipe(
+    v.custom<Record<string, unknown>>(isGroup, ({ input }) =>
+      refusal('not-a-group', `is ${shown(input)}; it must be ${what}: { "${names[0]}": … }.`),
+    ),
+    v.strictObject(entries, ({ expected, path }) => {
+      const name = String(path?.[0]?.key);
+      if (expected !== 'never') {
+        return refusal('missing', `is missing; ${what} needs the field “${name}”.`);
+      }
+      const nearest = nearestName(name, names);
+      const right = nearest
+        ? `it may be meant to be “${nearest}”`
+        : `${what} has the fields ${names.join(', ')}`;
+      return refusal('unknown-field', `is not known; ${right}.`);
+    }),
+  );
+}

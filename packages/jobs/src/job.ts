@@ -1,0 +1,68 @@
+import type { Amps, Criteria, Fraction, Ohms, Position, Volts } from '@truesweep/core';
+import type { DelimitedOptions } from '@truesweep/recordings';
+
+/** The sensor on the bench, as its maker or the ohmmeter says. */
+export interface JobSensor {
+  readonly name: string;
+  /** Resistance of the track between its ends, Ω. */
+  readonly track: Ohms;
+  readonly bottomResidual?: Ohms;
+  readonly topResidual?: Ohms;
+  readonly contact?: Ohms;
+  /** Where on the track the wiper stands at the closed stop; 0 when left out. */
+  readonly closedPosition?: Position;
+  /** Where on the track the wiper stands at the open stop; 1 when left out. */
+  readonly openPosition?: Position;
+  readonly tolerances?: {
+    readonly track?: Fraction;
+    readonly closedPosition?: Position;
+    readonly openPosition?: Position;
+  };
+}
+
+/** What feeds the sensor and what hangs on its signal besides the instrument. */
+export interface JobHookUp {
+  readonly source: { readonly volts: Volts; readonly ohms?: Ohms; readonly currentLimit?: Amps };
+  /** Series limiting resistor, Ω. */
+  readonly limiter: Ohms;
+  readonly leads?: { readonly supply?: Ohms; readonly ground?: Ohms; readonly signal?: Ohms };
+  /** A deliberate bench load from the signal to common, Ω. */
+  readonly pullDown?: Ohms;
+  readonly pullUp?: { readonly ohms: Ohms; readonly volts: Volts };
+  readonly tolerances?: {
+    readonly source?: Fraction;
+    readonly limiter?: Fraction;
+    readonly pullDown?: Fraction;
+  };
+}
+
+/** The recorder or meter that wrote the recording. */
+export interface JobInstrument {
+  readonly name: string;
+  readonly inputResistance: Ohms;
+  /** Smallest step of a reading, V. */
+  readonly resolution?: Volts;
+  /** Lowest and highest reading that it can show, V. */
+  readonly range?: { readonly low: Volts; readonly high: Volts };
+  /** Standard uncertainty of a reading, V. */
+  readonly uncertainty?: Volts;
+}
+
+/** A recorded file, and what is known beforehand of how it is written. */
+export interface JobRecording extends Omit<DelimitedOptions, 'name'> {
+  /** Path of the file, relative to the job's own file. */
+  readonly file: string;
+}
+
+/** A saved job, version 1, with every quantity in SI units. */
+export interface Job {
+  readonly version: 1;
+  readonly title: string;
+  readonly sensor: JobSensor;
+  readonly hookUp: JobHookUp;
+  readonly instrument: JobInstrument;
+  /** Limits that differ from the core's `defaultCriteria`. */
+  readonly criteria?: Partial<Omit<Criteria, 'version'>>;
+  readonly recordings?: readonly JobRecording[];
+  readonly notes?: string;
+}

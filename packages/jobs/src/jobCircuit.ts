@@ -1,0 +1,35 @@
+import type { Circuit, Ohms } from '@truesweep/core';
+import type { Job } from './job.js';
+
+/**
+ * The bench circuit of a job: its sensor on its hook-up, with the instrument's input across the pull-down.
+ *
+ * @example
+ * const job = parseJob({
+ *   version: 1,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000, pullDown: '10k' },
+ *   instrument: { name: 'Old meter', inputResistance: '40k' },
+ * });
+ * jobCircuit(job).load // => { pullDown: 8000 }
+ */
+export function jobCircuit({ sensor, hookUp, instrument }: Job): Circuit {
+  const { name: _, tolerances: __, ...parts } = sensor;
+  const { source, limiter, leads, pullDown, pullUp } = hookUp;
+  return {
+    source,
+    limiter,
+    ...(leads && { leads }),
+    sensor: parts,
+    load: {
+      pullDown: inParallel(pullDown, instrument.inputResistance),
+      ...(pullUp && { pullUp }),
+    },
+  };
+}
+
+function inParallel(a: Ohms | undefined, b: Ohms): Ohms {
+  if (a === undefined) return b;
+  return a === 0 ? 0 : (a * b) / (a + b);
+}

@@ -1,0 +1,20 @@
+import { type Criteria, defaultCriteria } from '@truesweep/core';
+import type { Job } from './job.js';
+
+/**
+ * The limits that a job is judged by: the defaults with what the job names in their place.
+ *
+ * @example
+ * const job = parseJob({
+ *   version: 1,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000 },
+ *   instrument: { name: 'Bench logger', inputResistance: '10M' },
+ *   criteria: { dropout: '20 ms' },
+ * });
+ * jobCriteria(job).dropout // => 0.02
+ */
+export function jobCriteria({ criteria }: Job): Criteria {
+  return { ...defaultCriteria, ...criteria };
+}

@@ -1,0 +1,20 @@
+import type { Recorder } from '@truesweep/core';
+import type { Job } from './job.js';
+
+/**
+ * What a job knows of its recorder.
+ *
+ * @example
+ * const job = parseJob({
+ *   version: 1,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000 },
+ *   instrument: { name: 'Bench logger', inputResistance: '10M', resolution: '1 mV' },
+ * });
+ * jobRecorder(job) // => { resolution: 0.001 }
+ */
+export function jobRecorder({ instrument }: Job): Recorder {
+  const { name: _, inputResistance: __, ...recorder } = instrument;
+  return recorder;
+}

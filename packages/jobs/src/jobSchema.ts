@@ -1,0 +1,167 @@
+import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
+import * as v from 'valibot';
+import { fieldGroup } from './fieldGroup.js';
+import {
+  ampsField,
+  fractionField,
+  ohmsField,
+  secondsField,
+  signedVoltsField,
+  someOhmsField,
+  someVoltsField,
+  sourceVoltsField,
+  toleranceField,
+} from './quantityField.js';
+import { refusal, shown } from './refusal.js';
+
+const maybe = v.exactOptional;
+
+const textField = v.custom<string>(
+  (value) => typeof value === 'string' && value.trim() !== '',
+  ({ input }) => refusal('not-a-text', `is ${shown(input)}; it must be a text that isn't empty.`),
+);
+
+const oneOf = <Text extends string>(...texts: readonly Text[]) =>
+  v.picklist(texts, ({ input }) => {
+    const list = texts.map((text) => JSON.stringify(text)).join(', ');
+    return refusal('not-one-of', `is ${shown(input)}; it must be one of ${list}.`);
+  });
+
+const countFrom = (low: number) =>
+  v.custom<number>(
+    (value) => Number.isInteger(value) && (value as number) >= low,
+    ({ input }) =>
+      refusal('not-a-count', `is ${shown(input)}; it must be a whole number, ${low} or more.`),
+  );
+
+const factorField = v.custom<number>(
+  (value) => typeof value === 'number' && value > 0 && value <= 1e6,
+  ({ input }) =>
+    refusal('out-of-range', `is ${shown(input)}; it must be a number above 0, at most 1e6.`),
+);
+
+const columnField = v.custom<number | string>(
+  (value) => typeof value === 'string' || (Number.isInteger(value) && (value as number) >= 0),
+  ({ input }) =>
+    refusal(
+      'not-a-column',
+      `is ${shown(input)}; it must be a heading, or the column's number counted from 0.`,
+    ),
+);
+
+const sensor = v.pipe(
+  fieldGroup('a sensor', {
+    name: textField,
+    track: someOhmsField,
+    bottomResidual: maybe(ohmsField),
+    topResidual: maybe(ohmsField),
+    contact: maybe(ohmsField),
+    closedPosition: maybe(fractionField),
+    openPosition: maybe(fractionField),
+    tolerances: maybe(
+      fieldGroup('the tolerances of a sensor', {
+        track: maybe(toleranceField),
+        closedPosition: maybe(toleranceField),
+        openPosition: maybe(toleranceField),
+      }),
+    ),
+  }),
+  v.check(
+    ({ closedPosition = 0, openPosition = 1 }) => closedPosition !== openPosition,
+    refusal(
+      'no-travel',
+      'has its closed and its open position at one place of the track; they must differ.',
+    ),
+  ),
+);
+
+const hookUp = v.pipe(
+  fieldGroup('a hook-up', {
+    source: fieldGroup('a source', {
+      volts: sourceVoltsField,
+      ohms: maybe(ohmsField),
+      currentLimit: maybe(ampsField),
+    }),
+    limiter: ohmsField,
+    leads: maybe(
+      fieldGroup('the leads', {
+        supply: maybe(ohmsField),
+        ground: maybe(ohmsField),
+        signal: maybe(ohmsField),
+      }),
+    ),
+    pullDown: maybe(ohmsField),
+    pullUp: maybe(fieldGroup('a pull-up', { ohms: ohmsField, volts: sourceVoltsField })),
+    tolerances: maybe(
+      fieldGroup('the tolerances of a hook-up', {
+        source: maybe(toleranceField),
+        limiter: maybe(toleranceField),
+        pullDown: maybe(toleranceField),
+      }),
+    ),
+  }),
+  v.check(
+    ({ pullDown, tolerances }) => pullDown !== undefined || tolerances?.pullDown === undefined,
+    refusal('no-pull-down', 'gives a tolerance of a pull-down but no pull-down; add “pullDown”.'),
+  ),
+);
+
+const instrument = fieldGroup('an instrument', {
+  name: textField,
+  inputResistance: someOhmsField,
+  resolution: maybe(someVoltsField),
+  range: maybe(
+    v.pipe(
+      fieldGroup("an instrument's range", { low: signedVoltsField, high: signedVoltsField }),
+      v.check(
+        ({ low, high }) => low < high,
+        refusal('no-range', 'has its high end at or below its low end; high must be above low.'),
+      ),
+    ),
+  ),
+  uncertainty: maybe(someVoltsField),
+});
+
+const criteria = fieldGroup('the criteria', {
+  falseDepartures: maybe(fractionField),
+  visibleSteps: maybe(factorField),
+  visibleSpan: maybe(fractionField),
+  visibleRipple: maybe(factorField),
+  dropout: maybe(secondsField),
+  samplesInDropout: maybe(countFrom(1)),
+  coarsestVisible: maybe(fractionField),
+  deepDeparture: maybe(fractionField),
+  sameTravel: maybe(fractionField),
+  endMarginal: maybe(fractionField),
+  closedNormal: maybe(fractionField),
+  closedMarginal: maybe(fractionField),
+  returns: maybe(countFrom(2)),
+});
+
+const recording = fieldGroup('a recording', {
+  file: textField,
+  delimiter: maybe(oneOf<Delimiter>(',', ';', '\t', '|', ' ')),
+  decimal: maybe(oneOf<DecimalSign>('.', ',')),
+  timeColumn: maybe(columnField),
+  signalColumn: maybe(columnField),
+  timeUnit: maybe(oneOf<TimeUnit>('s', 'ms', 'µs')),
+  signalUnit: maybe(oneOf<SignalUnit>('V', 'mV')),
+});
+
+/** A job of version 1 as it stands in JSON, read into SI units. */
+export const jobSchema = fieldGroup('a job', {
+  version: v.literal(1, ({ input }) =>
+    refusal('not-a-version', `is ${shown(input)}; this program reads version 1.`),
+  ),
+  title: textField,
+  sensor,
+  hookUp,
+  instrument,
+  criteria: maybe(criteria),
+  recordings: maybe(
+    v.array(recording, ({ input }) =>
+      refusal('not-a-list', `is ${shown(input)}; it must be a list: [{ "file": … }].`),
+    ),
+  ),
+  notes: maybe(textField),
+});

@@ -1,0 +1,20 @@
+import type { Tolerances } from '@truesweep/core';
+import type { Job } from './job.js';
+
+/**
+ * How far the parts of a job may be from their nominal values. The pull-down's tolerance is taken for the pull-down
+ * and the instrument's input together, which is never less than it is.
+ *
+ * @example
+ * const job = parseJob({
+ *   version: 1,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 5000, tolerances: { track: '±20 %' } },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000, tolerances: { limiter: '±5 %' } },
+ *   instrument: { name: 'Bench logger', inputResistance: '10M' },
+ * });
+ * jobTolerances(job) // => { track: 0.2, limiter: 0.05 }
+ */
+export function jobTolerances({ sensor, hookUp }: Job): Tolerances {
+  return { ...sensor.tolerances, ...hookUp.tolerances };
+}

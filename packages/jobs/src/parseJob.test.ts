@@ -1,0 +1,227 @@
+import { defaultCriteria, InputError, operatingPoint } from '@truesweep/core';
+import { describe, expect, test } from 'vitest';
+import { jobCircuit } from './jobCircuit.js';
+import { jobCriteria } from './jobCriteria.js';
+import { jobExpectation } from './jobExpectation.js';
+import { jobRecorder } from './jobRecorder.js';
+import { jobTolerances } from './jobTolerances.js';
+import { parseJob } from './parseJob.js';
+
+const least = {
+  version: 1,
+  title: 'Spare sensor from the shelf',
+  sensor: { name: 'Outboard throttle sensor', track: 5000 },
+  hookUp: { source: { volts: 5 }, limiter: 1000 },
+  instrument: { name: 'Bench logger', inputResistance: 10e6 },
+};
+
+const whole = {
+  ...least,
+  sensor: {
+    name: 'Outboard throttle sensor',
+    track: '5 kΩ',
+    bottomResidual: '20R',
+    topResidual: '20 ohm',
+    contact: '50',
+    closedPosition: '10 %',
+    openPosition: 0.9,
+    tolerances: { track: '±20 %', closedPosition: '2 %', openPosition: 0.02 },
+  },
+  hookUp: {
+    source: { volts: '5 V', ohms: '0R1', currentLimit: '50 mA' },
+    limiter: '1k',
+    leads: { supply: '0.1', ground: 0.1, signal: '0,2 Ω' },
+    pullDown: '100k',
+    pullUp: { ohms: '1M', volts: '5V0' },
+    tolerances: { source: '1 %', limiter: '±5 %', pullDown: '± 1 %' },
+  },
+  instrument: {
+    name: 'Bench logger',
+    inputResistance: '10M',
+    resolution: '1 mV',
+    range: { low: '-1 V', high: '6 V' },
+    uncertainty: '5 mV',
+  },
+  criteria: { dropout: '20 ms', returns: 4, visibleSpan: '2 %' },
+  recordings: [{ file: 'sound.csv', decimal: ',', timeColumn: 0, signalColumn: 'wiper' }],
+  notes: 'Bench 2',
+};
+
+function refused(json: unknown): InputError {
+  try {
+    parseJob(json);
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+  throw new Error('The job was taken.');
+}
+
+/** The job with the value at a path changed. */
+function changed(path: string, value: unknown): unknown {
+  const copy = structuredClone(whole) as unknown as Record<string, never>;
+  const keys = path.split('.');
+  const last = keys.pop()!;
+  const group = keys.reduce((from, key) => from[key]!, copy) as Record<string, unknown>;
+  group[last] = value;
+  return copy;
+}
+
+describe('a job that is right', () => {
+  test('may name no more than what it must', () => {
+    expect(parseJob(least)).toEqual(least);
+  });
+
+  test('has all its quantities in SI units', () => {
+    expect(parseJob(whole)).toEqual({
+      ...whole,
+      sensor: {
+        name: 'Outboard throttle sensor',
+        track: 5000,
+        bottomResidual: 20,
+        topResidual: 20,
+        contact: 50,
+        closedPosition: 0.1,
+        openPosition: 0.9,
+        tolerances: { track: 0.2, closedPosition: 0.02, openPosition: 0.02 },
+      },
+      hookUp: {
+        source: { volts: 5, ohms: 0.1, currentLimit: 0.05 },
+        limiter: 1000,
+        leads: { supply: 0.1, ground: 0.1, signal: 0.2 },
+        pullDown: 100e3,
+        pullUp: { ohms: 1e6, volts: 5 },
+        tolerances: { source: 0.01, limiter: 0.05, pullDown: 0.01 },
+      },
+      instrument: {
+        name: 'Bench logger',
+        inputResistance: 10e6,
+        resolution: 0.001,
+        range: { low: -1, high: 6 },
+        uncertainty: 0.005,
+      },
+      criteria: { dropout: 0.02, returns: 4, visibleSpan: 0.02 },
+    });
+  });
+
+  test('read once more is the same job', () => {
+    const job = parseJob(whole);
+    expect(parseJob(JSON.parse(JSON.stringify(job)))).toEqual(job);
+  });
+
+  test('gives the core a circuit, tolerances, a recorder and criteria', () => {
+    const job = parseJob(whole);
+    const circuit = jobCircuit(job);
+    expect(circuit.load).toEqual({
+      pullDown: (100e3 * 10e6) / (100e3 + 10e6),
+      pullUp: { ohms: 1e6, volts: 5 },
+    });
+    expect(Object.keys(circuit.sensor)).not.toContain('name');
+    expect(operatingPoint(circuit, 0.5).output).toBeGreaterThan(1.9);
+    expect(jobTolerances(job)).toEqual({
+      source: 0.01,
+      limiter: 0.05,
+      pullDown: 0.01,
+      track: 0.2,
+      closedPosition: 0.02,
+      openPosition: 0.02,
+    });
+    expect(jobRecorder(job)).toEqual({
+      resolution: 0.001,
+      range: { low: -1, high: 6 },
+      uncertainty: 0.005,
+    });
+    expect(jobCriteria(job)).toEqual({
+      ...defaultCriteria,
+      dropout: 0.02,
+      returns: 4,
+      visibleSpan: 0.02,
+    });
+    expect(jobExpectation(job).windows.closed.low).toBeLessThan(
+      jobExpectation(job).windows.closed.high,
+    );
+  });
+});
+
+describe('a job that is wrong is refused', () => {
+  test.each([
+    ['hookUp.limiter', '4x7', 'unknown-unit', 'job.hookUp.limiter'],
+    ['hookUp.limiter', '1,500', 'ambiguous-separator', 'job.hookUp.limiter'],
+    ['hookUp.limiter', '5 V', 'wrong-unit', 'job.hookUp.limiter'],
+    ['hookUp.limiter', -5, 'negative', 'job.hookUp.limiter'],
+    ['hookUp.limiter', '-5', 'negative', 'job.hookUp.limiter'],
+    ['hookUp.limiter', Number.NaN, 'out-of-range', 'job.hookUp.limiter'],
+    ['hookUp.limiter', null, 'not-a-quantity', 'job.hookUp.limiter'],
+    ['hookUp.limiter', '', 'empty', 'job.hookUp.limiter'],
+    ['hookUp.source', 5, 'not-a-group', 'job.hookUp.source'],
+    ['hookUp.source', {}, 'missing', 'job.hookUp.source.volts'],
+    [
+      'hookUp.source',
+      { volts: 5, currentLimit: 0 },
+      'out-of-range',
+      'job.hookUp.source.currentLimit',
+    ],
+    ['hookUp.leads', [], 'not-a-group', 'job.hookUp.leads'],
+    ['hookUp.pullDown', undefined, 'not-a-quantity', 'job.hookUp.pullDown'],
+    ['sensor.track', 0, 'out-of-range', 'job.sensor.track'],
+    ['sensor.closedPosition', 10, 'out-of-range', 'job.sensor.closedPosition'],
+    ['sensor.closedPosition', '90 %', 'no-travel', 'job.sensor'],
+    ['sensor.tolerances.track', '±', 'empty', 'job.sensor.tolerances.track'],
+    ['sensor.name', ' ', 'not-a-text', 'job.sensor.name'],
+    ['instrument.range', { low: 5, high: 5 }, 'no-range', 'job.instrument.range'],
+    ['criteria.returns', 2.5, 'not-a-count', 'job.criteria.returns'],
+    ['criteria.visibleSteps', '3', 'out-of-range', 'job.criteria.visibleSteps'],
+    ['recordings', {}, 'not-a-list', 'job.recordings'],
+    ['recordings', [{ file: 'a.csv', decimal: ';' }], 'not-one-of', 'job.recordings[0].decimal'],
+    [
+      'recordings',
+      [{ file: 'a.csv', timeColumn: -1 }],
+      'not-a-column',
+      'job.recordings[0].timeColumn',
+    ],
+    ['version', 0, 'not-a-version', 'job.version'],
+    ['version', '1', 'not-a-version', 'job.version'],
+  ])('%s: %j', (path, value, code, at) => {
+    const error = refused(changed(path, value));
+    expect(error.code).toBe(code);
+    expect(error.path).toBe(at);
+    expect(error.message).toMatch(/^job\b.*\.$/s);
+    expect(error.message).not.toMatch(/undefined|\n/);
+  });
+
+  test.each([undefined, null, 5, 'job', [], [least]])('%j is no job', (json) => {
+    expect(refused(json).code).toBe('not-a-group');
+  });
+
+  test('a later version, whatever else it holds', () => {
+    const error = refused({ version: 2, sensors: [] });
+    expect(error.code).toBe('newer-version');
+    expect(error.message).toContain('version 2');
+  });
+
+  test('a mistyped field, with the nearest known one offered', () => {
+    const { limiter, ...rest } = least.hookUp;
+    const error = refused({ ...least, hookUp: { ...rest, limitr: limiter } });
+    expect(error.code).toBe('unknown-field');
+    expect(error.path).toBe('job.hookUp.limitr');
+    expect(error.message).toContain('“limiter”');
+  });
+
+  test('a field that is like none, with the known ones listed', () => {
+    expect(refused({ ...least, colour: 'red' }).message).toContain('version, title, sensor');
+  });
+
+  test('a tolerance of a pull-down that is not there', () => {
+    const error = refused({
+      ...least,
+      hookUp: { ...least.hookUp, tolerances: { pullDown: 0.01 } },
+    });
+    expect(error.code).toBe('no-pull-down');
+  });
+
+  test('and is not changed by being read', () => {
+    const before = structuredClone(whole);
+    parseJob(whole);
+    expect(whole).toEqual(before);
+  });
+});

@@ -1,0 +1,79 @@
+import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
+import * as v from 'valibot';
+import { refusal, shown } from './refusal.js';
+
+/** What a quantity may be: a sentence's end and the test for it. */
+interface Range {
+  readonly wanted: string;
+  readonly holds: (value: number) => boolean;
+}
+
+const between = (low: number, high: number, unit: QuantityUnit): Range => ({
+  wanted: `from ${formatQuantity(low, unit, { trim: true })} to ${formatQuantity(high, unit, { trim: true })}`,
+  holds: (value) => value >= low && value <= high,
+});
+
+const above0 = (unit: QuantityUnit): Range => ({
+  wanted: `above 0 ${unit}`,
+  holds: (value) => value > 0 && value < Number.POSITIVE_INFINITY,
+});
+
+/** Resistances that the core computes with. */
+const ohmsRange: Range = {
+  wanted: '0 Ω, or from 1 pΩ to 10¹⁸ Ω',
+  holds: (value) => value === 0 || (value >= 1e-12 && value <= 1e18),
+};
+
+/** A number in the SI unit, or a text such as `4k7`, read into the SI unit. */
+function quantityField(unit: QuantityUnit, range: Range, prepare = (text: string) => text) {
+  return v.pipe(
+    v.unknown(),
+    v.rawTransform<unknown, number>(({ dataset, addIssue, NEVER }) => {
+      const refuse = (code: string, predicate: string) => {
+        addIssue({ message: refusal(code, predicate) });
+        return NEVER;
+      };
+      const given = dataset.value;
+      const value = typeof given === 'string' ? read(prepare(given), unit) : given;
+      if (value instanceof InputError) return refuse(value.code, `can't be read: ${value.message}`);
+      if (typeof value !== 'number') {
+        const right = `it must be a number in ${unit === '%' ? 'hundredths of 1' : unit} or a text with its unit`;
+        return refuse('not-a-quantity', `is ${shown(given)}; ${right}.`);
+      }
+      if (range.holds(value)) return value;
+      const code = value < 0 ? 'negative' : 'out-of-range';
+      return refuse(code, `is ${shown(given)}; it must be ${range.wanted}.`);
+    }),
+  );
+}
+
+function read(text: string, unit: QuantityUnit): number | InputError {
+  try {
+    return parseQuantity(text, unit);
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+}
+
+/** A resistance: `4700`, `"4k7"`. */
+export const ohmsField = quantityField('Ω', ohmsRange);
+/** A resistance that can't be left at 0 Ω. */
+export const someOhmsField = quantityField('Ω', {
+  wanted: 'from 1 pΩ to 10¹⁸ Ω',
+  holds: (value) => value >= 1e-12 && value <= 1e18,
+});
+/** A voltage of a source: `5`, `"5 V"`. */
+export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
+/** A voltage of either sign. */
+export const signedVoltsField = quantityField('V', between(-1e6, 1e6, 'V'));
+/** A voltage above 0 V. */
+export const someVoltsField = quantityField('V', above0('V'));
+export const ampsField = quantityField('A', above0('A'));
+export const secondsField = quantityField('s', above0('s'));
+/** A fraction: `0.05`, `"5 %"`. */
+export const fractionField = quantityField('%', between(0, 1, '%'));
+/** A tolerance to both sides: `0.05`, `"5 %"`, `"±5 %"`. */
+export const toleranceField = quantityField('%', between(0, 1, '%'), (text) =>
+  text.trim().replace(/^±/, ''),
+);

@@ -1,0 +1,35 @@
+import { InputError } from '@truesweep/core';
+import type { BaseIssue } from 'valibot';
+
+/**
+ * A refusal as the message of a schema's issue: its code and what is to be said after the field's path. The
+ * path is known only once the whole job was read, so the sentence is finished by {@link inputErrorOf}.
+ */
+export function refusal(code: string, predicate: string): string {
+  return `${code}\n${predicate}`;
+}
+
+/** The issue that is most use to a person, as an error: a mistyped name comes before the field it leaves missing. */
+export function inputErrorOf(issues: readonly BaseIssue<unknown>[]): InputError {
+  const issue = issues.find(({ message }) => message.startsWith('unknown-field')) ?? issues[0]!;
+  const path = pathOf(issue);
+  const [code = '', predicate] = issue.message.split('\n');
+  return new InputError(code, path, `${path} ${predicate}`);
+}
+
+function pathOf({ path }: BaseIssue<unknown>): string {
+  const steps = (path ?? []).map(({ key }) =>
+    typeof key === 'number' ? `[${key}]` : `.${String(key)}`,
+  );
+  return `job${steps.join('')}`;
+}
+
+/** A value of a job as it is shown in a refusal. */
+export function shown(value: unknown): string {
+  if (value === undefined) return 'missing';
+  if (typeof value === 'number') return String(value).replace('-', '−');
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object' && value !== null) return 'a group of fields';
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+}
