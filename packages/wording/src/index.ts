@@ -1,1 +1,19 @@
-export {};
+export { type AdviceNumbers, adviceSentences } from './advice.js';
+export { causeLabels, causeMeanings } from './causes.js';
+export { type Caution, cautions } from './cautions.js';
+export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
+export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
+export { commandHelp, nothingToScoreSentence, refusalSentence } from './commandHelp.js';
+export { duringLabels, findingLabels, findingMeanings } from './findings.js';
+export { formatAlike } from './formatAlike.js';
+export {
+  columnSentence,
+  delimiterLabels,
+  movementSentence,
+  readingSentence,
+  supplyAssumedSentence,
+  unitFromLabels,
+  visibilitySentence,
+} from './recordingSentences.js';
+export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
+export { verdictLabels, verdictMeanings } from './verdicts.js';

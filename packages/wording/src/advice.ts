@@ -1,0 +1,41 @@
+import type { Advice } from '@truesweep/core';
+
+/** Formatted numbers that an advice may name. */
+export interface AdviceNumbers {
+  /** Longest sample interval that is short enough, such as `7.5 ms`. */
+  readonly interval: string;
+  /** How many returns to closed are needed, such as `3`. */
+  readonly returns: string;
+  /** Largest visibility limit that is small enough, such as `5 %`. */
+  readonly visible: string;
+}
+
+/**
+ * What to do next, in a sentence.
+ *
+ * @example
+ * const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %' };
+ * adviceSentences['record-faster'](numbers).includes('every 7.5 ms or faster') // => true
+ */
+export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) => string>> = {
+  refit: () => 'It may go back: fit it as the service manual says and check its closed reading.',
+  'replace-sensor': () => 'If the leads and the plug are good, replace the sensor.',
+  'prove-connection': () =>
+    'Prove leads and plug: measure each with an ohmmeter, then hold the shaft still and flex the harness while you record.',
+  'remove-interference': () =>
+    'Lead the wires away from mains and ignition, and tighten every terminal and screen.',
+  'check-wiring': () =>
+    'Find the terminals with an ohmmeter, then check supply, limiter and ground against the job.',
+  'check-adjustment': () =>
+    "Check the throttle's stops, how the sensor sits on its shaft, and that the job states this type of sensor.",
+  'record-more-returns': ({ returns }) =>
+    `Record ${returns} or more returns to closed, each reached the same way, to have the closed reading judged.`,
+  'record-again': () => 'Record again: slowly from stop to stop and back, several times.',
+  'record-faster': ({ interval }) =>
+    `Record again, without gaps, at a sample every ${interval} or faster: a scope or a logger, not a meter's display.`,
+  'record-quieter': ({ visible }) =>
+    `Record again with less noise or a finer range, so that a departure of ${visible} of the span can be seen.`,
+  'record-whole-strokes': () =>
+    'Record again from the closed stop to the open stop and back, with a rest at each.',
+  'change-range': () => 'Record again on a range of the recorder that holds both end readings.',
+};

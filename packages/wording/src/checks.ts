@@ -1,0 +1,59 @@
+import type { CaptureQuality, CheckCode, CheckOutcome, LimitSource } from '@truesweep/core';
+
+/**
+ * What each check measures, short enough for a table.
+ *
+ * @example
+ * checkLabels['closed-end'] // => 'Closed reading'
+ */
+export const checkLabels: Readonly<Record<CheckCode, string>> = {
+  'live-output': 'Range of the output',
+  'sample-interval': 'Sample interval',
+  'visible-departure': 'Smallest visible departure',
+  gaps: 'Longest gap while moving',
+  clipping: 'Samples at edge of range',
+  'whole-strokes': 'Whole strokes, there + back',
+  departures: 'Departures',
+  'closed-end': 'Closed reading',
+  'open-end': 'Open reading',
+  'closed-rest': 'Scatter of closed reading',
+};
+
+/**
+ * How a check came out.
+ *
+ * @example
+ * outcomeLabels['cannot-tell'] // => 'cannot tell'
+ */
+export const outcomeLabels: Readonly<Record<CheckOutcome, string>> = {
+  conforms: 'conforms',
+  marginal: 'marginal',
+  fails: 'fails',
+  'cannot-tell': 'cannot tell',
+  'not-judged': 'not judged',
+};
+
+/**
+ * Where a limit came from.
+ *
+ * @example
+ * limitSourceLabels.criteria // => 'the criteria'
+ */
+export const limitSourceLabels: Readonly<Record<LimitSource, string>> = {
+  criteria: 'the criteria',
+  'expected-window': "the hook-up's expected windows",
+  recorder: "the recorder's range",
+};
+
+/**
+ * What sets the smallest departure that can be seen.
+ *
+ * @example
+ * visibleSetByLabels.noise // => 'the noise'
+ */
+export const visibleSetByLabels: Readonly<Record<CaptureQuality['visibleSetBy'], string>> = {
+  noise: 'the noise',
+  resolution: "the recorder's resolution",
+  span: 'the criteria',
+  ripple: 'mains ripple',
+};

@@ -1,0 +1,48 @@
+/**
+ * Headings and short words of a printed score.
+ *
+ * @example
+ * scoreLabels.next // => 'Next'
+ */
+export const scoreLabels = {
+  cause: 'Cause',
+  next: 'Next',
+  findings: 'Findings',
+  checks: 'Checks',
+  movement: 'Movement',
+  file: 'File',
+  couldShow: 'Could show',
+  supply: 'Supply',
+  kind: 'kind',
+  travel: 'travel',
+  at: 'at',
+  lasts: 'lasts',
+  depth: 'depth',
+  ofSpan: 'of span',
+  during: 'during',
+  measured: 'measured',
+  limit: 'limit',
+  margin: 'margin',
+  outcome: 'outcome',
+  cautions: 'Before you connect or refit anything',
+} as const satisfies Record<string, string>;
+
+/**
+ * Said where more findings were made than are listed.
+ *
+ * @example
+ * moreFindingsSentence(4) // => 'and 4 more; --json lists them all'
+ */
+export function moreFindingsSentence(count: number): string {
+  return `and ${count} more; --json lists them all`;
+}
+
+/**
+ * Where the limits of a table of checks came from.
+ *
+ * @example
+ * limitsSentence('the criteria', ['Departures']) // => 'Limits from the criteria: Departures.'
+ */
+export function limitsSentence(source: string, checks: readonly string[]): string {
+  return `Limits from ${source}: ${checks.join(', ')}.`;
+}

@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+import * as wording from './index.js';
+
+/** Keys of our own: no code of another package stands behind them. */
+const ownKeys = ['cautions', 'commandHelp', 'scoreLabels'];
+
+/** Each map of sentences with the declaration whose codes it must have. */
+const maps: Readonly<Record<string, readonly [file: string, type: string, field?: string]>> = {
+  verdictLabels: ['core/src/score/score.ts', 'Verdict'],
+  verdictMeanings: ['core/src/score/score.ts', 'Verdict'],
+  causeLabels: ['core/src/score/score.ts', 'Cause'],
+  causeMeanings: ['core/src/score/score.ts', 'Cause'],
+  adviceSentences: ['core/src/score/score.ts', 'Advice'],
+  checkLabels: ['core/src/score/score.ts', 'CheckCode'],
+  outcomeLabels: ['core/src/score/score.ts', 'CheckOutcome'],
+  limitSourceLabels: ['core/src/score/score.ts', 'LimitSource'],
+  findingLabels: ['core/src/score/score.ts', 'Finding', 'kind'],
+  findingMeanings: ['core/src/score/score.ts', 'Finding', 'kind'],
+  duringLabels: ['core/src/score/score.ts', 'Finding', 'during'],
+  visibleSetByLabels: ['core/src/sweep/captureQuality.ts', 'CaptureQuality', 'visibleSetBy'],
+  partLabels: ['core/src/circuit/circuitNetwork.ts', 'PartName'],
+  nodeLabels: ['core/src/circuit/circuitNetwork.ts', 'NodeName'],
+  sourceStateLabels: ['core/src/circuit/operatingPoint.ts', 'OperatingPoint', 'sourceState'],
+  indeterminateReasons: ['core/src/circuit/determined.ts', 'IndeterminateReason'],
+  delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
+  unitFromLabels: ['recordings/src/chooseColumns.ts', 'ReadColumn', 'unitFrom'],
+};
+
+/** The codes that a declaration in the sources of a package lists: a union of texts, or the type of a field. */
+function declaredCodes(file: string, type: string, field?: string): string[] {
+  const path = fileURLToPath(new URL(`../../${file}`, import.meta.url));
+  const source = ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.ES2023);
+  const declaration = source.statements.find(
+    (one): one is ts.TypeAliasDeclaration | ts.InterfaceDeclaration =>
+      (ts.isTypeAliasDeclaration(one) || ts.isInterfaceDeclaration(one)) && one.name.text === type,
+  );
+  if (!declaration) throw new Error(`${file} declares no ${type}.`);
+  const node = ts.isTypeAliasDeclaration(declaration)
+    ? declaration.type
+    : declaration.members
+        .filter(ts.isPropertySignature)
+        .find(({ name }) => ts.isIdentifier(name) && name.text === field)?.type;
+  if (!node || !ts.isUnionTypeNode(node)) throw new Error(`${type} ${field} is no union.`);
+  return node.types.map((member) => {
+    if (ts.isLiteralTypeNode(member) && ts.isStringLiteral(member.literal))
+      return member.literal.text;
+    throw new Error(`${type} ${field} has a member that is no text.`);
+  });
+}
+
+const exported = Object.entries(wording as Readonly<Record<string, unknown>>).filter(
+  (entry): entry is [string, object] => typeof entry[1] === 'object',
+);
+
+test('every map of sentences is compared with the codes that it is for', () => {
+  expect(exported.map(([name]) => name).sort()).toEqual([...Object.keys(maps), ...ownKeys].sort());
+});
+
+describe.each(Object.entries(maps))('%s', (name, declaration) => {
+  test('has a sentence for every code and no code too many', () => {
+    const map = Object.fromEntries(exported)[name]!;
+    expect(Object.keys(map).sort()).toEqual(declaredCodes(...declaration).sort());
+  });
+});
+
+const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %' };
+
+/** Every text of a map, with sentences that take numbers made out. */
+function texts(map: object): string[] {
+  return Object.values(map).map((text) => (typeof text === 'function' ? text(numbers) : text));
+}
+
+test('nothing is empty, nothing unresolved', () => {
+  for (const [name, map] of exported) {
+    for (const text of texts(map)) expect(text, name).toMatch(/^(?!.*undefined).*\S/s);
+  }
+});
+
+test('two codes never share a sentence', () => {
+  for (const [name, map] of exported) {
+    expect(new Set(texts(map)).size, name).toBe(Object.keys(map).length);
+  }
+});
+
+test('what are sentences begin with a capital and end with a full stop', () => {
+  const sentences = [
+    wording.verdictMeanings,
+    wording.causeMeanings,
+    wording.adviceSentences,
+    wording.cautions,
+    wording.indeterminateReasons,
+    wording.sourceStateLabels,
+  ].flatMap(texts);
+  for (const sentence of sentences) expect(sentence).toMatch(/^[A-Z].*\.$/);
+});
+
+test('an advice to record faster says how fast', () => {
+  expect(wording.adviceSentences['record-faster'](numbers)).toContain('7.5 ms');
+  expect(wording.adviceSentences['record-more-returns'](numbers)).toContain('3 or more');
+  expect(wording.adviceSentences['record-quieter'](numbers)).toContain('5 %');
+});
