@@ -1,9 +1,8 @@
 import type { Circuit } from '../circuit/circuit.js';
-import { isDetermined } from '../circuit/determined.js';
-import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import type { Volts } from '../units.js';
 import { type Curve, expectedCurve } from './expectedCurve.js';
 import { type ExpectedWindows, expectedWindows, type Tolerances } from './expectedWindows.js';
+import { restLevelOf } from './restLevel.js';
 
 /** What the scorer must know of the hook-up: where a sound sensor's readings lie and where a lifted wiper's go. */
 export interface Expectation {
@@ -25,7 +24,6 @@ export interface Expectation {
 export function expectation(circuit: Circuit, tolerances: Tolerances = {}): Expectation {
   const curve = expectedCurve(circuit);
   const windows = expectedWindows(circuit, tolerances);
-  const lifted = { ...circuit, sensor: { ...circuit.sensor, contact: Number.POSITIVE_INFINITY } };
-  const { output } = solveOperatingPoint(lifted, 0.5);
-  return { curve, windows, ...(isDetermined(output) && { restLevel: output }) };
+  const restLevel = restLevelOf(circuit);
+  return { curve, windows, ...(restLevel !== undefined && { restLevel }) };
 }

@@ -139,7 +139,7 @@ function turningPoint(
   const golden = (Math.sqrt(5) - 1) / 2;
   let low = from;
   let high = to;
-  while (high - low > 1e-9) {
+  while (high - low > 1e-6) {
     const left = high - golden * (high - low);
     const right = low + golden * (high - low);
     if (sign * output(left) < sign * output(right)) low = left;

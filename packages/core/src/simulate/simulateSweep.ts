@@ -1,10 +1,10 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { expectation } from '../expectation/expectation.js';
 import { outputVolts } from '../expectation/expectedCurve.js';
+import { restLevelOf } from '../expectation/restLevel.js';
 import { finiteBetween, positive } from '../guard.js';
 import type { Sweep } from '../sweep/sweep.js';
-import type { Farads, Hertz, Seconds, Travel, Volts } from '../units.js';
+import type { Farads, Hertz, Position, Seconds, Travel, Volts } from '../units.js';
 import type { SimulatedFault } from './faults.js';
 import { type SimulatedMovement, travelPieces } from './movement.js';
 import { type RandomNumbers, randomNumbers } from './randomNumbers.js';
@@ -80,16 +80,17 @@ export function simulateSweep(plan: SweepPlan): SimulatedSweep {
   const random = randomNumbers(plan.seed);
   const { time, travel } = moved(plan, random);
   const output = outputFunction(plan.circuit);
-  const sound = travel.map((at) => output(at, 'touching'));
+  const position = travel.map((at) => positionAt(plan.circuit.sensor, at));
+  const sound = position.map((at) => output(at, 'touching'));
   const disturbed = Float64Array.from(sound);
   const lifted = new Uint8Array(time.length);
   const passages = (plan.faults ?? []).flatMap((fault) =>
     passagesOf(fault, time, travel, random).map((passage) => {
-      applyFault(fault, passage, plan, travel, disturbed, lifted, random);
+      applyFault(fault, passage, plan, position, output, disturbed, lifted, random);
       return { fault, ...passage };
     }),
   );
-  const restLevel = expectation(plan.circuit).restLevel ?? 0;
+  const restLevel = restLevelOf(plan.circuit) ?? 0;
   letDecay(plan, restLevel, disturbed, lifted);
   const events = passages.map(({ fault, from, to }) =>
     event(fault, from, to, time, travel, sound, disturbed),
@@ -127,20 +128,23 @@ function moved(
   return { time, travel };
 }
 
-/** The output over travel as a table of straight pieces, fine enough that the chord error is far below a noise step. */
-function outputFunction(circuit: Circuit): (travel: Travel, contact: 'touching' | number) => Volts {
+type Output = (position: Position, contact: Contact) => Volts;
+type Contact = 'touching' | number;
+
+/** The output over the track as a table of straight pieces, so fine that its chords err far less than noise. */
+function outputFunction(circuit: Circuit): Output {
   const pieces = 1024;
-  const tables = new Map<'touching' | number, Float64Array>();
-  return (travel, contact) => {
+  const tables = new Map<Contact, Float64Array>();
+  return (position, contact) => {
     let table = tables.get(contact);
     if (!table) {
       const at = contact === 'touching' ? circuit : withContact(circuit, contact);
       table = Float64Array.from({ length: pieces + 2 }, (_, i) =>
-        outputVolts(at, positionAt(at.sensor, Math.min(1, i / pieces))),
+        outputVolts(at, Math.min(1, i / pieces)),
       );
       tables.set(contact, table);
     }
-    const place = travel * pieces;
+    const place = position * pieces;
     const left = Math.floor(place);
     return table[left]! + (table[left + 1]! - table[left]!) * (place - left);
   };
@@ -194,18 +198,18 @@ function applyFault(
   fault: SimulatedFault,
   { from, to }: Passage,
   plan: SweepPlan,
-  travel: Float64Array,
+  position: Float64Array,
+  output: Output,
   signal: Float64Array,
   lifted: Uint8Array,
   random: RandomNumbers,
 ): void {
-  const output = outputFunction(plan.circuit);
   const entered = signal[Math.max(0, from - 1)]!;
   for (let i = from; i < to; i++) {
     switch (fault.kind) {
       case 'worn-spot':
         if (fault.ohms === Number.POSITIVE_INFINITY) lifted[i] = 1;
-        else signal[i] = output(travel[i]!, fault.ohms);
+        else signal[i] = output(position[i]!, fault.ohms);
         break;
       case 'loose-connection':
         lifted[i] = 1;
@@ -214,16 +218,13 @@ function applyFault(
         signal[i]! += fault.at.find(({ time, seconds }) => inSpan(i, plan, time, seconds))!.volts;
         break;
       case 'shifted-track':
-        signal[i] = outputVolts(
-          plan.circuit,
-          shiftedPosition(plan.circuit, travel[i]!, fault.shift),
-        );
+        signal[i] = output(Math.min(1, Math.max(0, position[i]! + fault.shift)), 'touching');
         break;
       case 'dead-spot':
         signal[i] = entered;
         break;
       case 'rough-track':
-        if (travel[i] !== travel[i - 1]) signal[i]! += fault.volts * random.normal();
+        if (position[i] !== position[i - 1]) signal[i]! += fault.volts * random.normal();
     }
   }
 }
@@ -231,10 +232,6 @@ function applyFault(
 function inSpan(sample: number, plan: SweepPlan, start: Seconds, seconds: Seconds): boolean {
   const now = sample * plan.recorder.interval;
   return now >= start && now < start + seconds;
-}
-
-function shiftedPosition(circuit: Circuit, travel: Travel, shift: number): number {
-  return Math.min(1, Math.max(0, positionAt(circuit.sensor, travel) + shift));
 }
 
 /** Where nothing holds the signal it decays to the load's rest level with the load's time constant. */

@@ -13,8 +13,8 @@ export function runningMedian(values: Float64Array, halfWidth: number): Float64A
   let to = 0;
   for (let i = 0; i < values.length; i++) {
     const reach = Math.min(halfWidth, i, values.length - 1 - i);
-    while (to <= i + reach) size = insert(window, size, values[to++]!);
     while (from < i - reach) size = remove(window, size, values[from++]!);
+    while (to <= i + reach) size = insert(window, size, values[to++]!);
     medians[i] = window[size >> 1]!;
   }
   return medians;

@@ -45,7 +45,7 @@ export interface PreparedSweep {
 }
 
 /** Half of the running median's window: a departure up to this long does not move the path. */
-const halfWindow: Seconds = 0.05;
+export const halfWindow: Seconds = 0.05;
 
 /**
  * Measures a recording: sample interval, resolution, noise, mains ripple, and from these the smallest

@@ -1,0 +1,55 @@
+import type { Advice, Cause, Check, Score, Verdict } from './score.js';
+
+/** What to do next, the most urgent first. */
+export function chooseAdvice(
+  verdict: Verdict,
+  causes: Score['causes'],
+  checks: readonly Check[],
+): readonly Advice[] {
+  const advice = new Set<Advice>();
+  if (verdict === 'pass') advice.add('refit');
+  else for (const { cause } of causes) for (const one of forCause(cause, verdict)) advice.add(one);
+  for (const { check, outcome } of checks) {
+    if (outcome === 'cannot-tell') advice.add(forPoorCheck(check));
+    if (check === 'closed-rest' && outcome === 'not-judged') advice.add('record-more-returns');
+  }
+  return [...advice];
+}
+
+function forCause(cause: Cause, verdict: Verdict): readonly Advice[] {
+  switch (cause) {
+    case 'track':
+      return verdict === 'fail' ? ['prove-connection', 'replace-sensor'] : ['record-again'];
+    case 'connection':
+      return ['prove-connection', 'record-again'];
+    case 'interference':
+      return ['remove-interference', 'record-again'];
+    case 'ends':
+      return ['check-adjustment', 'check-wiring'];
+    case 'closed-rest':
+      return ['check-adjustment', 'record-again'];
+    case 'wiring':
+      return ['check-wiring', 'record-again'];
+    default:
+      return [];
+  }
+}
+
+function forPoorCheck(check: Check['check']): Advice {
+  switch (check) {
+    case 'sample-interval':
+    case 'gaps':
+      return 'record-faster';
+    case 'visible-departure':
+      return 'record-quieter';
+    case 'clipping':
+      return 'change-range';
+    case 'closed-end':
+    case 'open-end':
+    case 'whole-strokes':
+    case 'live-output':
+      return 'record-whole-strokes';
+    default:
+      return 'record-again';
+  }
+}

@@ -1,0 +1,80 @@
+import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
+import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
+import type { ThrottleScale } from '../sweep/throttleScale.js';
+import type { Volts } from '../units.js';
+import type { EndReading } from './judgeEnd.js';
+
+/** What the end readings are taken from. */
+export interface EndEvidence {
+  readonly prepared: PreparedSweep;
+  readonly scale: ThrottleScale;
+  readonly path: Float64Array;
+  readonly movement: {
+    readonly strokes: readonly Stroke[];
+    readonly rests: readonly Rest[];
+    readonly snaps: readonly SnapClosing[];
+  };
+  readonly recorder: Recorder;
+}
+
+/** Rests this close to the outermost one are at the same stop, as a fraction of the span. */
+const sameStop = 0.05;
+/** Rests this close to each other came from a stop and not from a hand. */
+const sameLevel = 0.01;
+
+/**
+ * The reading at a stop: the mean of the rests at the outermost level. The stop was surely reached where
+ * the spring closed the throttle or where three rests agree.
+ */
+export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndReading | undefined {
+  const { prepared, scale, path, movement, recorder } = evidence;
+  const rests = outermost(end, movement.rests);
+  if (rests.length === 0) return undefined;
+  const level = mean(rests.map((rest) => rest.level));
+  const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
+  const { resolution, noise, visible } = prepared.quality;
+  const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= sameLevel).length >= 3;
+  const bySpring = end === 'closed' && movement.snaps.length > 0;
+  const typeB = Math.hypot(recorder.uncertainty ?? 0, resolution / Math.sqrt(12));
+  return {
+    volts: scale.closed + level * scale.span,
+    uncertainty: Math.hypot(typeB, noise / Math.sqrt(10)),
+    atStop: (agreeing || bySpring) && beyond * Math.abs(scale.span) <= 2 * visible,
+  };
+}
+
+/** The closed readings, V, of the returns by hand and of those by the spring. */
+export function closedReturns({ movement, scale }: EndEvidence): readonly (readonly Volts[])[] {
+  const byHand: Volts[] = [];
+  const bySpring: Volts[] = [];
+  for (const rest of outermost('closed', movement.rests)) {
+    const volts = scale.closed + rest.level * scale.span;
+    const snapped = movement.snaps.some(
+      ({ start, settled }) => start < rest.start && rest.start < settled + 0.2,
+    );
+    const closing = movement.strokes.some(
+      ({ direction, end }) => direction === 'closing' && Math.abs(end - rest.start) < 0.3,
+    );
+    if (snapped) bySpring.push(volts);
+    else if (closing) byHand.push(volts);
+  }
+  return [byHand, bySpring];
+}
+
+function outermost(end: 'closed' | 'open', rests: readonly Rest[]): readonly Rest[] {
+  const levels = rests.map(({ level }) => level);
+  const edge = end === 'open' ? Math.max(...levels) : Math.min(...levels);
+  return rests.filter(({ level }) => Math.abs(level - edge) <= sameStop);
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function highest(values: Float64Array): number {
+  return values.reduce((most, value) => Math.max(most, value));
+}
+
+function lowest(values: Float64Array): number {
+  return values.reduce((least, value) => Math.min(least, value));
+}

@@ -1,0 +1,85 @@
+import type { Expectation } from '../expectation/expectation.js';
+import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
+import type { Rest } from '../sweep/movement.js';
+import type { Sweep } from '../sweep/sweep.js';
+import type { Seconds } from '../units.js';
+import type { Criteria } from './criteria.js';
+import type { Check } from './score.js';
+
+/** Whether the recording could have shown a dropout: fast enough, quiet enough, without gaps or clipping. */
+export function judgeCapture(
+  sweep: Sweep,
+  prepared: PreparedSweep,
+  expected: Expectation,
+  rests: readonly Rest[],
+  recorder: Recorder,
+  criteria: Criteria,
+): readonly Check[] {
+  const { interval, visible } = prepared.quality;
+  const span = Math.abs(expected.windows.open.nominal - expected.windows.closed.nominal);
+  const slowest = criteria.dropout / criteria.samplesInDropout;
+  const gapLimit = Math.max(criteria.dropout, 3 * interval);
+  return [
+    atMost('sample-interval', 's', interval, slowest * (1 + 1e-9)),
+    atMost('visible-departure', '%', (100 * visible) / span, 100 * criteria.coarsestVisible),
+    atMost('gaps', 's', longestMovingGap(sweep.time, rests), gapLimit),
+    clipping(prepared, expected, recorder),
+  ];
+}
+
+function atMost(
+  check: Check['check'],
+  unit: Check['unit'],
+  measured: number,
+  highLimit: number,
+): Check {
+  const outcome = measured <= highLimit ? 'conforms' : 'cannot-tell';
+  return {
+    check,
+    outcome,
+    unit,
+    measured,
+    highLimit,
+    margin: highLimit - measured,
+    limitFrom: 'criteria',
+  };
+}
+
+function longestMovingGap(time: Float64Array, rests: readonly Rest[]): Seconds {
+  let longest = 0;
+  let rest = 0;
+  for (let i = 1; i < time.length; i++) {
+    const gap = time[i]! - time[i - 1]!;
+    if (gap <= longest) continue;
+    while (rest < rests.length && rests[rest]!.end < time[i]!) rest++;
+    const resting = rest < rests.length && rests[rest]!.start <= time[i - 1]!;
+    if (!resting) longest = gap;
+  }
+  return longest;
+}
+
+/** The path may touch the edge of the recorder's range only where no expected reading lies beyond it. */
+function clipping(
+  { bins, path }: PreparedSweep,
+  { windows }: Expectation,
+  { range }: Recorder,
+): Check {
+  const base = { check: 'clipping', unit: 'count', highLimit: 0, limitFrom: 'recorder' } as const;
+  if (!range) return { ...base, outcome: 'not-judged' };
+  const [low, high] = [
+    Math.min(windows.closed.low, windows.open.low),
+    Math.max(windows.closed.high, windows.open.high),
+  ];
+  let measured = 0;
+  for (let i = 0; i < path.length; i++) {
+    const atTop = path[i]! >= range.high && high > range.high;
+    const atBottom = path[i]! <= range.low && low < range.low;
+    if (atTop || atBottom) measured += bins.samplesPerBin;
+  }
+  return {
+    ...base,
+    outcome: measured > 0 ? 'cannot-tell' : 'conforms',
+    measured,
+    margin: -measured,
+  };
+}

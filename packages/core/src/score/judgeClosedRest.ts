@@ -1,0 +1,30 @@
+import type { Volts } from '../units.js';
+import type { Criteria } from './criteria.js';
+import type { Check } from './score.js';
+
+/**
+ * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
+ * in percent of the span. The way with the wider range counts.
+ *
+ * @param ways The closed readings, V, of each way of return (by hand, by the spring).
+ */
+export function judgeClosedRest(
+  ways: readonly (readonly Volts[])[],
+  span: Volts,
+  criteria: Criteria,
+): Check {
+  const highLimit = 100 * criteria.closedNormal;
+  const base = { check: 'closed-rest', unit: '%', highLimit, limitFrom: 'criteria' } as const;
+  const ranges = ways
+    .filter((readings) => readings.length >= criteria.returns)
+    .map((readings) => (100 * (Math.max(...readings) - Math.min(...readings))) / Math.abs(span));
+  if (ranges.length === 0) return { ...base, outcome: 'not-judged' };
+  const measured = Math.max(...ranges);
+  const outcome =
+    measured <= highLimit
+      ? 'conforms'
+      : measured <= 100 * criteria.closedMarginal
+        ? 'marginal'
+        : 'fails';
+  return { ...base, outcome, measured, margin: highLimit - measured };
+}

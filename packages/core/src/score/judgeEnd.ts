@@ -1,0 +1,52 @@
+import type { ReadingWindow } from '../expectation/expectedWindows.js';
+import type { Volts } from '../units.js';
+import type { Criteria } from './criteria.js';
+import type { Check } from './score.js';
+
+/** A reading at a stop: its value with its standard uncertainty, V, and whether the stop was surely reached. */
+export interface EndReading {
+  readonly volts: Volts;
+  readonly uncertainty: Volts;
+  readonly atStop: boolean;
+}
+
+/**
+ * Compares an end reading with its window: simple acceptance of JCGM 106:2012; outside by no more than
+ * the larger of 2u and a fraction of the span is marginal. A reading on the inner side of its window proves
+ * nothing unless the stop was surely reached, and in a window narrower than four times 2u only a reading
+ * far outside can be judged.
+ *
+ * @param inner The direction from this stop to the other on the voltage scale: 1 up, −1 down.
+ */
+export function judgeEnd(
+  check: 'closed-end' | 'open-end',
+  reading: EndReading | undefined,
+  window: ReadingWindow,
+  span: Volts,
+  inner: number,
+  criteria: Criteria,
+): Check {
+  const limits = {
+    lowLimit: window.low,
+    highLimit: window.high,
+    limitFrom: 'expected-window',
+  } as const;
+  if (!reading) return { check, outcome: 'cannot-tell', unit: 'V', ...limits };
+  const { volts, uncertainty, atStop } = reading;
+  const margin = Math.min(volts - window.low, window.high - volts);
+  const expanded = 2 * uncertainty;
+  const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
+  const shortOfStop = !atStop && (inner > 0 ? volts > window.high : volts < window.low);
+  const tooNarrow = window.high - window.low < 4 * expanded;
+  const outcome =
+    margin < -tolerated
+      ? shortOfStop
+        ? 'cannot-tell'
+        : 'fails'
+      : tooNarrow
+        ? 'cannot-tell'
+        : margin >= 0
+          ? 'conforms'
+          : 'marginal';
+  return { check, outcome, unit: 'V', measured: volts, ...limits, uncertainty, margin };
+}

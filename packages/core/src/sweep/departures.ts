@@ -1,0 +1,293 @@
+import { runningMedian } from '../statistics/runningMedian.js';
+import type { Seconds } from '../units.js';
+import { bridged } from './bridged.js';
+import { halfWindow } from './captureQuality.js';
+import { firstAt } from './firstAt.js';
+import type { Levels } from './levels.js';
+import type { SnapClosing } from './movement.js';
+
+/** A departure on the scale of the span, with the bins that it covers. */
+export interface Departure {
+  readonly kind: 'dropout' | 'spike' | 'step' | 'dead-spot' | 'rough';
+  readonly from: number;
+  /** Last bin. */
+  readonly to: number;
+  /** Largest departure from the path as a fraction of the span; positive toward open. */
+  readonly depth: number;
+}
+
+/** A hand can't accelerate a throttle faster than this, in spans per second squared. */
+const handAcceleration = 400;
+/** A contact opens and closes within this time; no hand moves anything visible in it. */
+const edgeTime: Seconds = 3e-3;
+/** A lifted wiper that stays away for longer is no dropout but another level. */
+const longestDropout: Seconds = 1;
+const joinedWithin: Seconds = 3e-3;
+
+/**
+ * Finds what mechanics can't do: short departures from the path, and edges faster than a hand, in pairs
+ * (a long dropout) or alone (a step, a dead spot's jump). The snap closings and their rebounds are exempt
+ * as far as they are what a spring and a stop do. What was found first also bent the path; so the path is
+ * drawn anew with it bridged, and looked at again.
+ */
+export function findDepartures(
+  levels: Levels,
+  snaps: readonly SnapClosing[],
+): readonly Departure[] {
+  const first = departuresFrom(levels, snaps);
+  if (first.length === 0) return first;
+  const clean = bridged(levels.mean, levels, first);
+  const path = runningMedian(clean, Math.max(1, Math.round(halfWindow / levels.interval)));
+  return departuresFrom({ ...levels, path }, snaps);
+}
+
+function departuresFrom(levels: Levels, snaps: readonly SnapClosing[]): readonly Departure[] {
+  const guide = snapGuide(levels, snaps);
+  const short = shortDepartures(levels, guide, snaps);
+  const long = edgeDepartures(levels, snaps, short);
+  const rough = roughPatches(levels, guide);
+  return merged([...short, ...long], rough);
+}
+
+/** The path, and within a snap the closing itself: falling only, then near closed or on a rebound. */
+function snapGuide(levels: Levels, snaps: readonly SnapClosing[]): Float64Array {
+  const guide = Float64Array.from(levels.path);
+  for (const snap of snaps) {
+    const from = firstAt(levels.time, snap.start);
+    const touch = firstAt(levels.time, snap.touch);
+    const end = firstAt(levels.time, snap.settled + 0.06);
+    let lowest = levels.mean[from]!;
+    for (let i = from; i < touch; i++) {
+      lowest = Math.min(lowest, levels.mean[i]!);
+      guide[i] = lowest;
+    }
+    const closed = levels.path[end]!;
+    const highest = Math.max(closed, ...levels.mean.subarray(touch, end + 1));
+    for (let i = touch; i <= end; i++) {
+      guide[i] = Math.min(highest, Math.max(closed, levels.mean[i]!));
+    }
+  }
+  return guide;
+}
+
+function shortDepartures(
+  levels: Levels,
+  guide: Float64Array,
+  snaps: readonly SnapClosing[],
+): readonly Departure[] {
+  const bridge = Math.max(1, Math.round(joinedWithin / levels.interval));
+  const visible = levels.visible * (1 + 1e-9);
+  const found: Departure[] = [];
+  for (let i = 0; i < guide.length; i++) {
+    if (Math.abs(departureAt(levels, guide, i)) <= visible) continue;
+    const from = i;
+    let to = i;
+    let depth = 0;
+    for (; i < guide.length && i - to <= bridge; i++) {
+      const departure = departureAt(levels, guide, i);
+      if (Math.abs(departure) <= visible) continue;
+      to = i;
+      depth = farthest(depth, departure);
+    }
+    i = to;
+    if (byHand(levels, from, to, depth) || isSnapStart(levels, snaps, from, to)) continue;
+    found.push({ kind: towardRest(levels, from, to, depth), from, to, depth });
+  }
+  return found;
+}
+
+/** How far a bin's extremes lie outside what the path covers from the bin before to the bin after. */
+function departureAt({ low, high }: Levels, guide: Float64Array, i: number): number {
+  const here = guide[i]!;
+  const before = guide[Math.max(0, i - 1)]!;
+  const after = guide[Math.min(guide.length - 1, i + 1)]!;
+  const below = Math.min(0, low[i]! - Math.min(before, here, after));
+  const above = Math.max(0, high[i]! - Math.max(before, here, after));
+  return farthest(below, above);
+}
+
+/** The running median rounds off the corner where a snap lets go; that is no departure. */
+function isSnapStart(
+  { time }: Levels,
+  snaps: readonly SnapClosing[],
+  from: number,
+  to: number,
+): boolean {
+  return snaps.some(
+    ({ start }) => time[to]! < start && start - time[from]! < 0.1 && start - time[to]! < 0.06,
+  );
+}
+
+/** Whether a hand could have made the departure: slow enough out and back, and without a sudden edge. */
+function byHand(levels: Levels, from: number, to: number, depth: number): boolean {
+  const seconds = (to - from + 2) * levels.interval;
+  const acceleration = (16 * Math.abs(depth)) / (seconds * seconds);
+  if (acceleration > handAcceleration) return false;
+  const reach = Math.max(1, Math.round(edgeTime / levels.interval));
+  for (let i = Math.max(0, from - 2 * reach); i <= to + reach; i++) {
+    if (Math.abs(suddenChange(levels, i, reach)) > 0.7 * levels.visible) return false;
+  }
+  return true;
+}
+
+/**
+ * The change over `reach` bins from bin i beyond what the speeds before and after, and a hand's
+ * acceleration, would bring; 0 where they explain it.
+ */
+function suddenChange({ mean, interval }: Levels, i: number, reach: number): number {
+  const after = i + reach;
+  if (i < 0 || after >= mean.length) return 0;
+  const change = mean[after]! - mean[i]!;
+  const before = i - 2 * reach >= 0 ? (mean[i]! - mean[i - 2 * reach]!) / 2 : 0;
+  const behind =
+    after + 2 * reach < mean.length ? (mean[after + 2 * reach]! - mean[after]!) / 2 : 0;
+  const seconds = reach * interval;
+  const explained =
+    Math.max(0, before * Math.sign(change), behind * Math.sign(change)) +
+    (handAcceleration * seconds * seconds) / 2;
+  return Math.sign(change) * Math.max(0, Math.abs(change) - explained);
+}
+
+function towardRest(
+  { rest, path }: Levels,
+  from: number,
+  to: number,
+  depth: number,
+): 'dropout' | 'spike' {
+  if (rest === undefined) return 'dropout';
+  const away = rest - path[(from + to) >> 1]!;
+  return Math.sign(away) === Math.sign(depth) &&
+    Math.abs(depth) <= Math.abs(away) + 0.1 * Math.abs(depth) + 0.02
+    ? 'dropout'
+    : 'spike';
+}
+
+interface Edge {
+  readonly at: number;
+  readonly end: number;
+  readonly change: number;
+}
+
+/** Edges that no short departure explains, in pairs or alone. */
+function edgeDepartures(
+  levels: Levels,
+  snaps: readonly SnapClosing[],
+  short: readonly Departure[],
+): readonly Departure[] {
+  const edges = soleEdges(levels).filter(
+    ({ at, end }) =>
+      !short.some(({ from, to }) => at <= to + 2 && end >= from - 2) &&
+      !snaps.some(
+        ({ start, settled }) => levels.time[end]! >= start && levels.time[at]! <= settled,
+      ),
+  );
+  const found: Departure[] = [];
+  for (let i = 0; i < edges.length; i++) {
+    const out = edges[i]!;
+    const back = edges[i + 1];
+    if (back && isPair(levels, out, back)) {
+      const [from, to] = [out.end, back.at];
+      found.push({
+        kind: towardRest(levels, out.at, out.at, out.change),
+        from,
+        to,
+        depth: out.change,
+      });
+      i++;
+    } else {
+      found.push({ kind: loneEdge(levels, out), from: out.at, to: out.end, depth: out.change });
+    }
+  }
+  return found;
+}
+
+function soleEdges(levels: Levels): readonly Edge[] {
+  const reach = Math.max(1, Math.round(edgeTime / levels.interval));
+  const threshold = levels.visible + 4 * levels.noise;
+  const edges: Edge[] = [];
+  for (let i = 0; i + reach < levels.mean.length; i++) {
+    if (Math.abs(suddenChange(levels, i, reach)) <= threshold) continue;
+    let best = i;
+    let last = i;
+    for (let j = i + 1; j <= last + reach && j + reach < levels.mean.length; j++) {
+      if (Math.abs(suddenChange(levels, j, reach)) <= threshold) continue;
+      last = j;
+      if (Math.abs(suddenChange(levels, j, reach)) > Math.abs(suddenChange(levels, best, reach)))
+        best = j;
+    }
+    edges.push({
+      at: best,
+      end: best + reach,
+      change: levels.mean[best + reach]! - levels.mean[best]!,
+    });
+    i = last + reach;
+  }
+  return edges;
+}
+
+/** Out and back within the longest dropout, back onto the path that was left. */
+function isPair({ time, mean, visible }: Levels, out: Edge, back: Edge): boolean {
+  if (Math.sign(out.change) === Math.sign(back.change)) return false;
+  if (time[back.at]! - time[out.end]! > longestDropout) return false;
+  const apart = Math.abs(mean[back.end]! - mean[out.at]!);
+  return apart < Math.max(2 * visible, 0.5 * Math.min(Math.abs(out.change), Math.abs(back.change)));
+}
+
+/** A jump after a stretch without change is a dead spot, any other a step. */
+function loneEdge({ time, path, mean, visible }: Levels, edge: Edge): 'dead-spot' | 'step' {
+  const from = firstAt(time, time[edge.at]! - 0.03);
+  const earlier = firstAt(time, time[edge.at]! - 0.1);
+  const later = Math.min(path.length - 1, firstAt(time, time[edge.end]! + 0.05));
+  const flat = Math.abs(mean[edge.at]! - mean[from]!) < visible / 2;
+  const moving =
+    Math.abs(mean[later]! - mean[edge.end]!) > visible / 2 ||
+    Math.abs(mean[from]! - mean[earlier]!) > visible / 2;
+  return flat && moving ? 'dead-spot' : 'step';
+}
+
+/** Stretches whose departures from the path scatter far more than elsewhere. */
+function roughPatches(levels: Levels, guide: Float64Array): readonly Departure[] {
+  const { mean, visible, interval, noise } = levels;
+  const length = Math.round(0.12 / interval);
+  if (length < 12) return [];
+  const residuals = mean.map((level, i) => Math.abs(level - guide[i]!));
+  const usual = Math.max(noise, 1.4826 * middle(residuals));
+  const patches: Departure[] = [];
+  for (let from = 0; from + length <= residuals.length; from += length >> 1) {
+    const scatter = 1.4826 * middle(residuals.subarray(from, from + length));
+    if (scatter <= Math.max(3 * usual, visible / 2)) continue;
+    const depth = residuals
+      .subarray(from, from + length)
+      .reduce((most, one) => Math.max(most, one), 0);
+    patches.push({ kind: 'rough', from, to: from + length - 1, depth });
+  }
+  return patches;
+}
+
+function middle(values: Float64Array): number {
+  const sorted = Float64Array.from(values).sort();
+  return sorted[sorted.length >> 1]!;
+}
+
+/** One event is reported once: rough patches swallow what lies in them and join where they touch. */
+function merged(events: readonly Departure[], patches: readonly Departure[]): readonly Departure[] {
+  const joined: Departure[] = [];
+  for (const patch of patches) {
+    const last = joined[joined.length - 1];
+    if (last && patch.from <= last.to + 1) {
+      joined[joined.length - 1] = {
+        ...last,
+        to: patch.to,
+        depth: Math.max(last.depth, patch.depth),
+      };
+    } else joined.push(patch);
+  }
+  const outside = events.filter(
+    ({ from, to }) => !joined.some((patch) => from <= patch.to && to >= patch.from),
+  );
+  return [...outside, ...joined].sort((a, b) => a.from - b.from);
+}
+
+function farthest(a: number, b: number): number {
+  return Math.abs(b) > Math.abs(a) ? b : a;
+}

@@ -1,0 +1,17 @@
+import type { Seconds } from '../units.js';
+
+/** The levels of a recording, bin by bin, as fractions of the span above the closed reading. */
+export interface Levels {
+  readonly time: Float64Array;
+  readonly interval: Seconds;
+  readonly mean: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  readonly path: Float64Array;
+  /** Rest level of the load; undefined where nothing pulls a lifted wiper. */
+  readonly rest: number | undefined;
+  /** The smallest visible departure. */
+  readonly visible: number;
+  /** Standard deviation of the noise of a bin's mean. */
+  readonly noise: number;
+}
