@@ -1,1 +1,3 @@
-export {};
+export { CircuitDrawing, type CircuitDrawingProps } from './CircuitDrawing.js';
+export { CurveDrawing, type CurveDrawingProps } from './CurveDrawing.js';
+export type { CurveMarker } from './curveLayout.js';

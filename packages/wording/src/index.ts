@@ -4,6 +4,14 @@ export { type Caution, cautions } from './cautions.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { commandHelp, nothingToScoreSentence, refusalSentence } from './commandHelp.js';
+export {
+  type CircuitFacts,
+  type CurveFacts,
+  circuitSentence,
+  curveSentence,
+  drawingWords,
+  windowWords,
+} from './drawingWords.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
-const ownKeys = ['cautions', 'commandHelp', 'scoreLabels'];
+const ownKeys = ['cautions', 'commandHelp', 'drawingWords', 'scoreLabels'];
 
 /** Each map of sentences with the declaration whose codes it must have. */
 const maps: Readonly<Record<string, readonly [file: string, type: string, field?: string]>> = {

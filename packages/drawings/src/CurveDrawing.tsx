@@ -1,0 +1,77 @@
+import type { Curve, ExpectedWindows } from '@truesweep/core';
+import { curveSentence, drawingWords } from '@truesweep/wording';
+import { CurveAxes } from './CurveAxes.js';
+import { type CurveMarker, curveLayout } from './curveLayout.js';
+import { Figure } from './Figure.js';
+import { polyline } from './polyline.js';
+import { quantityText } from './quantityText.js';
+import { WindowMark } from './WindowMark.js';
+import { Words } from './Words.js';
+
+/** What {@link CurveDrawing} draws. */
+export interface CurveDrawingProps {
+  /** Begins the `id` of the drawing's elements; once in a page. */
+  readonly id: string;
+  readonly curve: Curve;
+  readonly windows?: ExpectedWindows;
+  readonly markers?: readonly CurveMarker[];
+}
+
+/**
+ * The expected reading over travel as a diagram: axes with their units, the curve, and the windows as
+ * bars at the closed and the open stop.
+ *
+ * It is SVG with presentation attributes only, in the colour of the text around it, and renders in
+ * Node as in a page.
+ *
+ * @example
+ * import { expectedCurve } from '@truesweep/core';
+ * import { h } from 'preact';
+ * import { renderToString } from 'preact-render-to-string';
+ *
+ * const circuit = { source: { volts: 6 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
+ * const svg = renderToString(h(CurveDrawing, { id: 'line', curve: expectedCurve(circuit) }));
+ * svg.includes('The reading goes from 0\u00a0V closed to 5\u00a0V open.') // => true
+ */
+export function CurveDrawing({ id, curve, windows, markers }: CurveDrawingProps) {
+  const layout = curveLayout(curve, windows, markers);
+  const range = (stop: 'closed' | 'open') =>
+    windows && {
+      low: quantityText(windows[stop].low, 'V'),
+      high: quantityText(windows[stop].high, 'V'),
+    };
+  const [closed, open] = [range('closed'), range('open')];
+  return (
+    <Figure
+      id={id}
+      kind="curve-drawing"
+      title={drawingWords.curve}
+      description={curveSentence({
+        first: quantityText(curve.volts[0], 'V'),
+        last: quantityText(curve.volts.at(-1), 'V'),
+        ...(closed && { closed }),
+        ...(open && { open }),
+      })}
+      width={layout.width}
+      height={layout.height}
+    >
+      <CurveAxes {...layout} />
+      {layout.windows.map((window) => (
+        <WindowMark key={window.stop} {...window} labelY={layout.plot.top - 34} />
+      ))}
+      <path class="curve" d={polyline(layout.line)} stroke-width="2" />
+      {layout.markers.map(({ x, y, label, onLeft }) => (
+        <g key={label} class="marker">
+          <path d={`M${x - 4},${y - 4}l8,8m0,-8l-8,8`} />
+          <Words
+            x={onLeft ? x - 9 : x + 9}
+            y={y + (onLeft ? -6 : 16)}
+            anchor={onLeft ? 'end' : 'start'}
+          >
+            {label}
+          </Words>
+        </g>
+      ))}
+    </Figure>
+  );
+}

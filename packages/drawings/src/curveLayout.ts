@@ -1,0 +1,111 @@
+import type { Curve, ExpectedWindows, ReadingWindow } from '@truesweep/core';
+import { scaleLinear } from 'd3-scale';
+import { axisUnit } from './axisUnit.js';
+import type { Point } from './circuitLayout.js';
+
+/** A mark on an axis: where it is and its number, in the axis' unit. */
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
+/** A window of readings: the bar at its stop. */
+export interface PlacedWindow {
+  readonly stop: 'closed' | 'open';
+  readonly window: ReadingWindow;
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** A place in the diagram that is pointed out. */
+export interface CurveMarker {
+  /** Fraction of travel, 0 to 1. */
+  readonly travel: number;
+  readonly volts: number;
+  readonly label: string;
+}
+
+/** Where everything of a curve's drawing lies. */
+export interface CurveLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly plot: { readonly left: number; right: number; top: number; bottom: number };
+  readonly travelTicks: readonly Tick[];
+  readonly voltTicks: readonly Tick[];
+  readonly voltUnit: string;
+  readonly line: readonly Point[];
+  readonly windows: readonly PlacedWindow[];
+  readonly markers: readonly (Point & { readonly label: string; readonly onLeft: boolean })[];
+}
+
+const size = { width: 384, height: 340 };
+const plot = { left: 44, right: 372, top: 68, bottom: 296 };
+/** Room beside the stops, so that the bars of the windows stand inside the frame. */
+const besideStops = 12;
+
+/**
+ * Places an expected curve on axes of travel and reading, with the windows at the stops.
+ *
+ * @param curve The output over travel.
+ * @param windows The windows at both stops; left out where none are drawn.
+ * @param markers Places pointed out.
+ */
+export function curveLayout(
+  curve: Curve,
+  windows?: ExpectedWindows,
+  markers: readonly CurveMarker[] = [],
+): CurveLayout {
+  const both = windows ? [windows.closed, windows.open] : [];
+  const volts = [
+    ...curve.volts,
+    ...both.flatMap(({ low, high }) => [low, high]),
+    ...markers.map((marker) => marker.volts),
+  ];
+  const largest = volts.reduce((most, value) => Math.max(most, value), 0);
+  const travelScale = scaleLinear([0, 1], [plot.left + besideStops, plot.right - besideStops]);
+  const voltScale = scaleLinear([0, largest || 1], [plot.bottom, plot.top]).nice(5);
+  const x = (at: number) => toHundredths(travelScale(at));
+  const y = (at: number) => toHundredths(voltScale(at));
+  const unit = axisUnit(voltScale.domain()[1] ?? 1, 'V');
+  return {
+    ...size,
+    plot,
+    travelTicks: travelScale
+      .ticks(5)
+      .map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
+    voltTicks: voltScale
+      .ticks(5)
+      .map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
+    voltUnit: unit.name,
+    line: Array.from(curve.travel, (at, i) => ({ x: x(at), y: y(curve.volts[i] ?? 0) })),
+    windows: windows ? (['closed', 'open'] as const).map((stop) => place(stop)) : [],
+    markers: markers.map(({ travel, volts: at, label }) => ({
+      x: x(travel),
+      y: y(at),
+      label,
+      onLeft: travel > 0.5,
+    })),
+  };
+
+  function place(stop: 'closed' | 'open'): PlacedWindow {
+    const window = (windows as ExpectedWindows)[stop];
+    return {
+      stop,
+      window,
+      x: x(stop === 'closed' ? 0 : 1),
+      top: y(window.high),
+      bottom: y(window.low),
+    };
+  }
+}
+
+/** Finer than any screen shows. */
+function toHundredths(length: number): number {
+  return Math.round(length * 100) / 100;
+}
+
+/** A tick's number without the noise of binary fractions. */
+function plainNumber(value: number): string {
+  return String(Number(value.toPrecision(6)));
+}

@@ -1,0 +1,82 @@
+/**
+ * Words that stand in the drawings only, short enough for a narrow screen; parts are named by `partLabels`.
+ *
+ * @example
+ * drawingWords.track // => 'Track'
+ */
+export const drawingWords = {
+  circuit: 'The sensor on the bench',
+  sensor: 'Sensor',
+  track: 'Track',
+  contact: 'Contact',
+  endResidual: 'End residual',
+  inside: 'inside',
+  limitedTo: 'limit',
+  noSingleValue: 'no single value',
+  reading: 'Reading',
+  closed: 'closed',
+  open: 'open',
+  curve: 'Expected reading over travel',
+  travel: 'Travel',
+} as const;
+
+/** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
+export interface CircuitFacts {
+  readonly source: string;
+  readonly limiter: string;
+  readonly track: string;
+  readonly closed: { readonly position: string; readonly reading: string };
+  readonly open: { readonly position: string; readonly reading: string };
+}
+
+/**
+ * The circuit's drawing in a sentence or two.
+ *
+ * @example
+ * circuitSentence({
+ *   source: '5 V',
+ *   limiter: '1 kΩ',
+ *   track: '5 kΩ',
+ *   closed: { position: '10 %', reading: '417 mV' },
+ *   open: { position: '90 %', reading: '3.75 V' },
+ * }).split('; ')[1] // => 'closed, at 10 % of the track, it reads 417 mV'
+ */
+export function circuitSentence({ source, limiter, track, closed, open }: CircuitFacts): string {
+  return (
+    `A source of ${source} feeds a track of ${track} through a limiting resistor of ${limiter}. ` +
+    `The wiper goes to the instrument; closed, at ${closed.position} of the track, it reads ${closed.reading}; ` +
+    `open, at ${open.position}, it reads ${open.reading}.`
+  );
+}
+
+/** What the curve's drawing shows; every quantity written with its unit. */
+export interface CurveFacts {
+  readonly first: string;
+  readonly last: string;
+  readonly closed?: { readonly low: string; readonly high: string };
+  readonly open?: { readonly low: string; readonly high: string };
+}
+
+/**
+ * The curve's drawing in a sentence or two.
+ *
+ * @example
+ * curveSentence({ first: '417 mV', last: '3.75 V' }) // => 'The reading goes from 417 mV closed to 3.75 V open.'
+ */
+export function curveSentence({ first, last, closed, open }: CurveFacts): string {
+  const windows =
+    closed && open
+      ? ` The window is ${closed.low} to ${closed.high} closed and ${open.low} to ${open.high} open.`
+      : '';
+  return `The reading goes from ${first} closed to ${last} open.${windows}`;
+}
+
+/**
+ * A window as it stands beside its mark.
+ *
+ * @example
+ * windowWords('3.55 V', '3.93 V') // => '3.55 V to 3.93 V'
+ */
+export function windowWords(low: string, high: string): string {
+  return `${low} to ${high}`;
+}
