@@ -32,15 +32,20 @@ export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndRe
   if (rests.length === 0) return undefined;
   const level = mean(rests.map((rest) => rest.level));
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
-  const { resolution, noise, visible } = prepared.quality;
+  const { visible } = prepared.quality;
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= sameLevel).length >= 3;
   const bySpring = end === 'closed' && movement.snaps.length > 0;
-  const typeB = Math.hypot(recorder.uncertainty ?? 0, resolution / Math.sqrt(12));
   return {
     volts: scale.closed + level * scale.span,
-    uncertainty: Math.hypot(typeB, noise / Math.sqrt(10)),
+    uncertainty: Math.hypot(recorder.uncertainty ?? 0, scatterOfReading(evidence)),
     atStop: (agreeing || bySpring) && beyond * Math.abs(scale.span) <= 2 * visible,
   };
+}
+
+/** What rounding and noise leave in the mean of a rest of ten effective samples, V. */
+export function scatterOfReading({ prepared }: EndEvidence): Volts {
+  const { resolution, noise } = prepared.quality;
+  return Math.hypot(resolution / Math.sqrt(12), noise / Math.sqrt(10));
 }
 
 /** The closed readings, V, of the returns by hand and of those by the spring. */

@@ -80,6 +80,6 @@ function clipping(
     ...base,
     outcome: measured > 0 ? 'cannot-tell' : 'conforms',
     measured,
-    margin: -measured,
+    margin: 0 - measured,
   };
 }

@@ -4,12 +4,14 @@ import type { Check } from './score.js';
 
 /**
  * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
- * in percent of the span. The way with the wider range counts.
+ * in percent of the span. The way with the wider range counts; scatter that the readings' own uncertainty
+ * may have made can't be told.
  *
  * @param ways The closed readings, V, of each way of return (by hand, by the spring).
  */
 export function judgeClosedRest(
   ways: readonly (readonly Volts[])[],
+  readingUncertainty: Volts,
   span: Volts,
   criteria: Criteria,
 ): Check {
@@ -20,11 +22,14 @@ export function judgeClosedRest(
     .map((readings) => (100 * (Math.max(...readings) - Math.min(...readings))) / Math.abs(span));
   if (ranges.length === 0) return { ...base, outcome: 'not-judged' };
   const measured = Math.max(...ranges);
+  const uncertainty = (100 * Math.SQRT2 * readingUncertainty) / Math.abs(span);
   const outcome =
     measured <= highLimit
       ? 'conforms'
-      : measured <= 100 * criteria.closedMarginal
-        ? 'marginal'
-        : 'fails';
-  return { ...base, outcome, measured, margin: highLimit - measured };
+      : measured - 2 * uncertainty <= highLimit
+        ? 'cannot-tell'
+        : measured <= 100 * criteria.closedMarginal
+          ? 'marginal'
+          : 'fails';
+  return { ...base, outcome, measured, uncertainty, margin: highLimit - measured };
 }

@@ -13,5 +13,5 @@ export function judgeDepartures(
   const interference = causes[0]?.cause === 'interference';
   const outcome =
     measured === 0 ? 'conforms' : interference || (measured === 1 && !deep) ? 'marginal' : 'fails';
-  return { ...base, outcome, measured, margin: -measured };
+  return { ...base, outcome, measured, margin: 0 - measured };
 }

@@ -38,15 +38,11 @@ export function judgeEnd(
   const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
   const shortOfStop = !atStop && (inner > 0 ? volts > window.high : volts < window.low);
   const tooNarrow = window.high - window.low < 4 * expanded;
-  const outcome =
-    margin < -tolerated
-      ? shortOfStop
-        ? 'cannot-tell'
-        : 'fails'
-      : tooNarrow
-        ? 'cannot-tell'
-        : margin >= 0
-          ? 'conforms'
-          : 'marginal';
+  const outcome = ((): Check['outcome'] => {
+    if (margin < -tolerated) return shortOfStop ? 'cannot-tell' : 'fails';
+    if (tooNarrow) return 'cannot-tell';
+    if (margin >= 0) return 'conforms';
+    return margin >= -tolerated ? 'marginal' : 'cannot-tell';
+  })();
   return { check, outcome, unit: 'V', measured: volts, ...limits, uncertainty, margin };
 }

@@ -13,7 +13,7 @@ import { onScale, type ThrottleScale, throttleScale, travelAt } from '../sweep/t
 import { chooseAdvice } from './chooseAdvice.js';
 import { type Criteria, defaultCriteria } from './criteria.js';
 import { decideVerdict } from './decideVerdict.js';
-import { closedReturns, endReading } from './endReadings.js';
+import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
@@ -92,7 +92,7 @@ export function scoreSweep(
       -Math.sign(scale.span),
       criteria,
     ),
-    judgeClosedRest(closedReturns(ends), scale.span, criteria),
+    judgeClosedRest(closedReturns(ends), scatterOfReading(ends), scale.span, criteria),
   ];
   const causes = findCauses(findings, checks, strokes, criteria);
   const verdict = decideVerdict(checks);

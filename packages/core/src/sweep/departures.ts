@@ -25,28 +25,34 @@ const longestDropout: Seconds = 1;
 const joinedWithin: Seconds = 3e-3;
 
 /**
- * Finds what mechanics can't do: short departures from the path, and edges faster than a hand, in pairs
- * (a long dropout) or alone (a step, a dead spot's jump). The snap closings and their rebounds are exempt
- * as far as they are what a spring and a stop do. What was found first also bent the path; so the path is
- * drawn anew with it bridged, and looked at again.
+ * Finds what mechanics can't do. First the edges that no hand makes, in pairs (out and back) or alone (a step,
+ * a dead spot's jump); then, on the path drawn with those pairs bridged, what leaves it for a short time, and
+ * the stretches that scatter. The snap closings and their rebounds are exempt as far as they are what a
+ * spring and a stop do.
  */
 export function findDepartures(
   levels: Levels,
   snaps: readonly SnapClosing[],
 ): readonly Departure[] {
-  const first = departuresFrom(levels, snaps);
-  if (first.length === 0) return first;
-  const clean = bridged(levels.mean, levels, first);
-  const path = runningMedian(clean, Math.max(1, Math.round(halfWindow / levels.interval)));
-  return departuresFrom({ ...levels, path }, snaps);
+  const sudden = edgeDepartures(levels, snaps);
+  const onPath = sudden.length > 0 ? pathWithout(levels, sudden) : levels;
+  const short = shortDepartures(onPath, snapGuide(onPath, snaps), snaps).filter(
+    (one) => !sudden.some((other) => overlap(one, other)),
+  );
+  const events = [...sudden, ...short];
+  const clean = short.length > 0 ? pathWithout(levels, events) : onPath;
+  return merged(events, roughPatches(clean, snapGuide(clean, snaps), events));
 }
 
-function departuresFrom(levels: Levels, snaps: readonly SnapClosing[]): readonly Departure[] {
-  const guide = snapGuide(levels, snaps);
-  const short = shortDepartures(levels, guide, snaps);
-  const long = edgeDepartures(levels, snaps, short);
-  const rough = roughPatches(levels, guide);
-  return merged([...short, ...long], rough);
+/** The levels with a path that the dropouts and spikes found so far do not bend. */
+function pathWithout(levels: Levels, events: readonly Departure[]): Levels {
+  const mean = bridged(levels.mean, levels, events);
+  const halfWidth = Math.max(1, Math.round(halfWindow / levels.interval));
+  return { ...levels, path: runningMedian(mean, halfWidth) };
+}
+
+function overlap(one: Departure, other: Departure): boolean {
+  return one.from <= other.to + 2 && one.to >= other.from - 2;
 }
 
 /** The path, and within a snap the closing itself: falling only, then near closed or on a rebound. */
@@ -91,7 +97,8 @@ function shortDepartures(
     }
     i = to;
     if (byHand(levels, from, to, depth) || isSnapStart(levels, snaps, from, to)) continue;
-    found.push({ kind: towardRest(levels, from, to, depth), from, to, depth });
+    const level = guide[Math.max(0, from - 1)]!;
+    found.push({ kind: towardRest(levels, level, depth), from, to, depth });
   }
   return found;
 }
@@ -132,34 +139,28 @@ function byHand(levels: Levels, from: number, to: number, depth: number): boolea
 
 /**
  * The change over `reach` bins from bin i beyond what the speeds before and after, and a hand's
- * acceleration, would bring; 0 where they explain it.
+ * acceleration, would bring in that time (a gap in the recording makes it long); 0 where they explain it.
  */
-function suddenChange({ mean, interval }: Levels, i: number, reach: number): number {
+function suddenChange({ time, mean }: Levels, i: number, reach: number): number {
   const after = i + reach;
   if (i < 0 || after >= mean.length) return 0;
   const change = mean[after]! - mean[i]!;
-  const before = i - 2 * reach >= 0 ? (mean[i]! - mean[i - 2 * reach]!) / 2 : 0;
-  const behind =
-    after + 2 * reach < mean.length ? (mean[after + 2 * reach]! - mean[after]!) / 2 : 0;
-  const seconds = reach * interval;
-  const explained =
-    Math.max(0, before * Math.sign(change), behind * Math.sign(change)) +
-    (handAcceleration * seconds * seconds) / 2;
+  const seconds = time[after]! - time[i]!;
+  const speed = (from: number, to: number): number =>
+    from < 0 || to >= mean.length
+      ? 0
+      : ((mean[to]! - mean[from]!) / (time[to]! - time[from]!)) * Math.sign(change);
+  const fastest = Math.max(0, speed(i - 2 * reach, i), speed(after, after + 2 * reach));
+  const explained = fastest * seconds + (handAcceleration * seconds * seconds) / 2;
   return Math.sign(change) * Math.max(0, Math.abs(change) - explained);
 }
 
-function towardRest(
-  { rest, path }: Levels,
-  from: number,
-  to: number,
-  depth: number,
-): 'dropout' | 'spike' {
+/** A departure from a level toward the load's rest level, and not beyond it, is a dropout; any other a spike. */
+function towardRest({ rest }: Levels, level: number, depth: number): 'dropout' | 'spike' {
   if (rest === undefined) return 'dropout';
-  const away = rest - path[(from + to) >> 1]!;
-  return Math.sign(away) === Math.sign(depth) &&
-    Math.abs(depth) <= Math.abs(away) + 0.1 * Math.abs(depth) + 0.02
-    ? 'dropout'
-    : 'spike';
+  const away = rest - level;
+  const sameWay = Math.sign(away) === Math.sign(depth);
+  return sameWay && Math.abs(depth) <= 1.1 * Math.abs(away) + 0.02 ? 'dropout' : 'spike';
 }
 
 interface Edge {
@@ -168,15 +169,10 @@ interface Edge {
   readonly change: number;
 }
 
-/** Edges that no short departure explains, in pairs or alone. */
-function edgeDepartures(
-  levels: Levels,
-  snaps: readonly SnapClosing[],
-  short: readonly Departure[],
-): readonly Departure[] {
+/** Edges in pairs (out to another level and back onto the path) or alone. */
+function edgeDepartures(levels: Levels, snaps: readonly SnapClosing[]): readonly Departure[] {
   const edges = soleEdges(levels).filter(
     ({ at, end }) =>
-      !short.some(({ from, to }) => at <= to + 2 && end >= from - 2) &&
       !snaps.some(
         ({ start, settled }) => levels.time[end]! >= start && levels.time[at]! <= settled,
       ),
@@ -186,13 +182,7 @@ function edgeDepartures(
     const out = edges[i]!;
     const back = edges[i + 1];
     if (back && isPair(levels, out, back)) {
-      const [from, to] = [out.end, back.at];
-      found.push({
-        kind: towardRest(levels, out.at, out.at, out.change),
-        from,
-        to,
-        depth: out.change,
-      });
+      found.push(excursion(levels, out, back));
       i++;
     } else {
       found.push({ kind: loneEdge(levels, out), from: out.at, to: out.end, depth: out.change });
@@ -201,36 +191,61 @@ function edgeDepartures(
   return found;
 }
 
+/** The bins between two edges that lie nearer the other level than the path, and the farthest of them. */
+function excursion(levels: Levels, out: Edge, back: Edge): Departure {
+  const { mean } = levels;
+  const [start, end] = [mean[out.at]!, mean[back.end]!];
+  let from = back.end;
+  let to = out.at;
+  let depth = 0;
+  let level = start;
+  for (let i = out.at; i <= back.end; i++) {
+    const line = start + ((end - start) * (i - out.at)) / (back.end - out.at);
+    const departure = mean[i]! - line;
+    if (Math.abs(departure) < Math.abs(out.change) / 2) continue;
+    from = Math.min(from, i);
+    to = i;
+    if (Math.abs(departure) <= Math.abs(depth)) continue;
+    depth = departure;
+    level = line;
+  }
+  return { kind: towardRest(levels, level, depth), from, to, depth };
+}
+
+/** Runs of sudden changes of one direction; of each run the place where the change is largest. */
 function soleEdges(levels: Levels): readonly Edge[] {
   const reach = Math.max(1, Math.round(edgeTime / levels.interval));
   const threshold = levels.visible + 4 * levels.noise;
   const edges: Edge[] = [];
+  let last = Number.NEGATIVE_INFINITY;
   for (let i = 0; i + reach < levels.mean.length; i++) {
-    if (Math.abs(suddenChange(levels, i, reach)) <= threshold) continue;
-    let best = i;
-    let last = i;
-    for (let j = i + 1; j <= last + reach && j + reach < levels.mean.length; j++) {
-      if (Math.abs(suddenChange(levels, j, reach)) <= threshold) continue;
-      last = j;
-      if (Math.abs(suddenChange(levels, j, reach)) > Math.abs(suddenChange(levels, best, reach)))
-        best = j;
-    }
-    edges.push({
-      at: best,
-      end: best + reach,
-      change: levels.mean[best + reach]! - levels.mean[best]!,
-    });
-    i = last + reach;
+    const change = suddenChange(levels, i, reach);
+    if (Math.abs(change) <= threshold) continue;
+    const edge = { at: i, end: i + reach, change: levels.mean[i + reach]! - levels.mean[i]! };
+    const previous = edges[edges.length - 1];
+    if (previous && i - last <= reach && Math.sign(previous.change) === Math.sign(change)) {
+      if (Math.abs(edge.change) > Math.abs(previous.change)) edges[edges.length - 1] = edge;
+    } else edges.push(edge);
+    last = i;
   }
   return edges;
 }
 
-/** Out and back within the longest dropout, back onto the path that was left. */
+/**
+ * Out and back within the longest dropout, back onto the path that was left, and between the two not moving
+ * along with the throttle as another line of the track would.
+ */
 function isPair({ time, mean, visible }: Levels, out: Edge, back: Edge): boolean {
   if (Math.sign(out.change) === Math.sign(back.change)) return false;
-  if (time[back.at]! - time[out.end]! > longestDropout) return false;
+  const seconds = time[back.at]! - time[out.end]!;
+  if (seconds > longestDropout) return false;
+  const size = Math.min(Math.abs(out.change), Math.abs(back.change));
   const apart = Math.abs(mean[back.end]! - mean[out.at]!);
-  return apart < Math.max(2 * visible, 0.5 * Math.min(Math.abs(out.change), Math.abs(back.change)));
+  if (apart >= Math.max(2 * visible, size / 2)) return false;
+  if (seconds < 2 * halfWindow) return true;
+  const inside = mean.subarray(out.end, back.at + 1);
+  const range = Math.max(...inside) - Math.min(...inside);
+  return range <= Math.max(visible, size / 4);
 }
 
 /** A jump after a stretch without change is a dead spot, any other a step. */
@@ -246,11 +261,18 @@ function loneEdge({ time, path, mean, visible }: Levels, edge: Edge): 'dead-spot
 }
 
 /** Stretches whose departures from the path scatter far more than elsewhere. */
-function roughPatches(levels: Levels, guide: Float64Array): readonly Departure[] {
+function roughPatches(
+  levels: Levels,
+  guide: Float64Array,
+  events: readonly Departure[],
+): readonly Departure[] {
   const { mean, visible, interval, noise } = levels;
   const length = Math.round(0.12 / interval);
   if (length < 12) return [];
   const residuals = mean.map((level, i) => Math.abs(level - guide[i]!));
+  for (const { kind, from, to } of events) {
+    if (to - from > length / 4 && kind !== 'step') residuals.fill(0, from, to + 1);
+  }
   const usual = Math.max(noise, 1.4826 * middle(residuals));
   const patches: Departure[] = [];
   for (let from = 0; from + length <= residuals.length; from += length >> 1) {

@@ -46,7 +46,7 @@ export function findSnaps(
       from: level[start]!,
       rebounds: rebounds.tops,
     });
-    touch = rebounds.end;
+    touch = firstAt(time, time[rebounds.end]! + stillness);
   }
   return snaps;
 }
@@ -97,16 +97,19 @@ function reboundsAfter(
   const tops: number[] = [];
   let end = touch;
   let top = 0;
+  let lowest = level[touch]! - closed;
   for (let i = touch; i < level.length; i++) {
     const above = level[i]! - closed;
     if (above > highestRebound * height) return undefined;
     if (above > visible / 2) {
       end = i;
-      top = Math.max(top, above);
-    } else if (above < visible / 4) {
-      if (top > visible) tops.push(top);
+      if (above - lowest > visible) top = Math.max(top, above);
+    } else if (above < visible / 4 && top > 0) {
+      tops.push(top);
       top = 0;
+      lowest = above;
     }
+    lowest = Math.min(lowest, above);
     if (time[i]! - time[end]! > stillness) return { tops, end };
     if (time[end]! - time[touch]! > longestSettling) return undefined;
   }

@@ -19,7 +19,7 @@ export function throttleScale({ windows, restLevel }: Expectation): ThrottleScal
 
 /** Fraction of the span above the closed reading: 0 at the expected closed, 1 at the expected open reading. */
 export function onScale({ closed, span }: ThrottleScale, volts: Volts): number {
-  return (volts - closed) / span;
+  return (volts - closed) / span + 0;
 }
 
 /** Travel at which a sound sensor shows a voltage, from the expected curve; held at the stops beyond it. */

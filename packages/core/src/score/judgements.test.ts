@@ -1,0 +1,223 @@
+import { describe, expect, test } from 'vitest';
+import { chooseAdvice } from './chooseAdvice.js';
+import { defaultCriteria } from './criteria.js';
+import { decideVerdict } from './decideVerdict.js';
+import { findCauses } from './findCauses.js';
+import { judgeClosedRest } from './judgeClosedRest.js';
+import { judgeDepartures } from './judgeDepartures.js';
+import { judgeEnd } from './judgeEnd.js';
+import type { Check, CheckOutcome, Finding } from './score.js';
+
+const window = { low: 0.45, nominal: 0.5, high: 0.55 };
+
+describe('judgeEnd', () => {
+  const judge = (volts: number, more = {}) =>
+    judgeEnd(
+      'closed-end',
+      { volts, uncertainty: 0.005, atStop: true, ...more },
+      window,
+      4,
+      1,
+      defaultCriteria,
+    );
+
+  test.each([
+    [0.5, 'conforms'],
+    [0.55, 'conforms'],
+    [0.6, 'marginal'],
+    [0.7, 'fails'],
+    [0.3, 'fails'],
+    [Number.NaN, 'cannot-tell'],
+  ])('%d V in a window of 0.45 to 0.55 V: %s', (volts, outcome) => {
+    expect(judge(volts).outcome).toBe(outcome);
+  });
+
+  test('carries measured value, limits, uncertainty and margin', () => {
+    expect(judge(0.6)).toMatchObject({
+      measured: 0.6,
+      lowLimit: 0.45,
+      highLimit: 0.55,
+      uncertainty: 0.005,
+    });
+    expect(judge(0.6).margin).toBeCloseTo(-0.05, 12);
+  });
+
+  test('far inside the travel proves nothing unless the stop was reached, far outside does', () => {
+    expect(judge(0.9, { atStop: false }).outcome).toBe('cannot-tell');
+    expect(judge(0.1, { atStop: false }).outcome).toBe('fails');
+  });
+
+  test('a window narrower than four times the expanded uncertainty needs a better instrument', () => {
+    expect(judge(0.5, { uncertainty: 0.02 }).outcome).toBe('cannot-tell');
+    expect(judge(2, { uncertainty: 0.02 }).outcome).toBe('fails');
+  });
+
+  test('without a reading nothing can be told', () => {
+    expect(judgeEnd('open-end', undefined, window, 4, -1, defaultCriteria).outcome).toBe(
+      'cannot-tell',
+    );
+  });
+});
+
+describe('judgeClosedRest', () => {
+  const judge = (...ways: number[][]) => judgeClosedRest(ways, 0.001, 4, defaultCriteria);
+
+  test.each([
+    [[0.5, 0.51, 0.52], 'conforms'],
+    [[0.5, 0.6, 0.7], 'marginal'],
+    [[0.5, 0.6, 0.9], 'fails'],
+    [[0.5, 0.9], 'not-judged'],
+  ] as const)('returns of %j V: %s', (readings, outcome) => {
+    expect(judge([...readings]).outcome).toBe(outcome);
+  });
+
+  test('ways of return are not mixed: their difference is hysteresis', () => {
+    expect(judge([0.5, 0.5, 0.5], [0.8, 0.8, 0.8])).toMatchObject({
+      outcome: 'conforms',
+      measured: 0,
+    });
+  });
+
+  test('scatter that the readings’ uncertainty may have made can’t be told', () => {
+    expect(judgeClosedRest([[0.5, 0.6, 0.65]], 0.05, 4, defaultCriteria).outcome).toBe(
+      'cannot-tell',
+    );
+  });
+});
+
+const dropout = (travel: number, more: Partial<Finding> = {}): Finding => ({
+  kind: 'dropout',
+  start: 1,
+  end: 1.01,
+  travel,
+  depth: -0.2,
+  depthOfSpan: 0.05,
+  during: 'opening',
+  ...more,
+});
+
+const strokes = [{ direction: 'opening', start: 0, end: 2, from: 0, to: 1 }] as const;
+const cause = (...findings: Finding[]) =>
+  findCauses(findings, [], strokes, defaultCriteria).map((one) => one.cause);
+
+describe('findCauses', () => {
+  test('the same travel on several passes is the track', () => {
+    expect(cause(dropout(0.1), dropout(0.11), dropout(0.09))).toEqual(['track']);
+  });
+
+  test('other travel each time, or at rest, is a connection', () => {
+    expect(cause(dropout(0.1), dropout(0.5), dropout(0.8))).toEqual(['connection']);
+    expect(cause(dropout(0, { during: 'rest' }))).toEqual(['connection']);
+  });
+
+  test('away from the rest level at any travel is interference', () => {
+    expect(cause(dropout(0.1), dropout(0.6, { kind: 'spike' }))).toEqual(['interference']);
+  });
+
+  test('one dropout leaves both in question, with equal weight', () => {
+    expect(findCauses([dropout(0.1)], [], strokes, defaultCriteria)).toEqual([
+      { cause: 'track', weight: 0.5 },
+      { cause: 'connection', weight: 0.5 },
+    ]);
+  });
+
+  test('a step, a dead spot or a rough patch is the track', () => {
+    for (const kind of ['step', 'dead-spot', 'rough'] as const)
+      expect(cause(dropout(0.5, { kind }))).toEqual(['track']);
+  });
+
+  const check = (code: Check['check'], outcome: CheckOutcome): Check => ({
+    check: code,
+    outcome,
+    unit: 'V',
+    limitFrom: 'criteria',
+  });
+
+  test.each([
+    [[check('live-output', 'fails')], ['wiring']],
+    [[check('closed-end', 'fails')], ['ends']],
+    [
+      [check('closed-end', 'fails'), check('open-end', 'fails')],
+      ['wiring', 'ends'],
+    ],
+    [[check('closed-rest', 'marginal')], ['closed-rest']],
+    [[check('gaps', 'cannot-tell')], ['recording']],
+    [[check('gaps', 'conforms')], ['none']],
+  ])('without departures the checks decide (%#)', (checks, expected) => {
+    expect(findCauses([], checks, strokes, defaultCriteria).map((one) => one.cause)).toEqual(
+      expected,
+    );
+  });
+});
+
+describe('judgeDepartures', () => {
+  const judge = (...findings: Finding[]) =>
+    judgeDepartures(findings, findCauses(findings, [], strokes, defaultCriteria), defaultCriteria)
+      .outcome;
+
+  test('none conforms, one shallow is marginal, one deep or several fail', () => {
+    expect(judge()).toBe('conforms');
+    expect(judge(dropout(0.1))).toBe('marginal');
+    expect(judge(dropout(0.1, { depthOfSpan: 0.3 }))).toBe('fails');
+    expect(judge(dropout(0.1), dropout(0.1))).toBe('fails');
+  });
+
+  test('interference alone never fails a sensor', () => {
+    expect(judge(dropout(0.1, { kind: 'spike', depthOfSpan: 0.9 }), dropout(0.7))).toBe('marginal');
+  });
+});
+
+describe('decideVerdict', () => {
+  const verdict = (...outcomes: CheckOutcome[]) =>
+    decideVerdict(
+      outcomes.map((outcome) => ({ check: 'gaps', outcome, unit: 's', limitFrom: 'criteria' })),
+    );
+
+  test('fails, then marginal, then cannot tell, then pass', () => {
+    expect(verdict('conforms', 'cannot-tell', 'marginal', 'fails')).toBe('fail');
+    expect(verdict('conforms', 'cannot-tell', 'marginal')).toBe('marginal');
+    expect(verdict('conforms', 'cannot-tell')).toBe('inconclusive');
+    expect(verdict('conforms', 'not-judged')).toBe('pass');
+  });
+
+  test('nothing judged is no pass', () => {
+    expect(verdict()).toBe('inconclusive');
+    expect(verdict('strange' as CheckOutcome)).toBe('inconclusive');
+  });
+});
+
+describe('chooseAdvice', () => {
+  const advice = (...args: Parameters<typeof chooseAdvice>) => chooseAdvice(...args);
+
+  test('a pass refits, and says so if the closed rest was not judged', () => {
+    const rest: Check = {
+      check: 'closed-rest',
+      outcome: 'not-judged',
+      unit: '%',
+      limitFrom: 'criteria',
+    };
+    expect(advice('pass', [{ cause: 'none', weight: 1 }], [rest])).toEqual([
+      'refit',
+      'record-more-returns',
+    ]);
+  });
+
+  test('a connection never condemns the part', () => {
+    expect(advice('fail', [{ cause: 'connection', weight: 1 }], [])).not.toContain(
+      'replace-sensor',
+    );
+    expect(advice('fail', [{ cause: 'track', weight: 1 }], [])).toContain('replace-sensor');
+  });
+
+  test('a poor recording says how to record', () => {
+    const slow: Check = {
+      check: 'sample-interval',
+      outcome: 'cannot-tell',
+      unit: 's',
+      limitFrom: 'criteria',
+    };
+    expect(advice('inconclusive', [{ cause: 'recording', weight: 1 }], [slow])).toEqual([
+      'record-faster',
+    ]);
+  });
+});

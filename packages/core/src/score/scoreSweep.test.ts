@@ -1,0 +1,153 @@
+import { describe, expect, test } from 'vitest';
+import type { Circuit } from '../circuit/circuit.js';
+import { expectation } from '../expectation/expectation.js';
+import type { SimulatedFault } from '../simulate/faults.js';
+import type { SimulatedMovement } from '../simulate/movement.js';
+import { type SweepPlan, simulateSweep } from '../simulate/simulateSweep.js';
+import type { CheckCode, Score } from './score.js';
+import { scoreSweep } from './scoreSweep.js';
+
+const circuit: Circuit = {
+  source: { volts: 5 },
+  limiter: 1000,
+  sensor: { track: 4000, closedPosition: 0.12, openPosition: 0.9 },
+  load: { pullDown: 10e6 },
+};
+const tolerances = { source: 0.01, track: 0.2, closedPosition: 0.02, openPosition: 0.03 };
+
+const pass: readonly SimulatedMovement[] = [
+  { kind: 'hold', seconds: 0.3 },
+  { kind: 'turn', to: 1, seconds: 1.2, unevenness: 0.008 },
+  { kind: 'hold', seconds: 0.3 },
+  { kind: 'snap', seconds: 0.03, restitution: 0.3 },
+  { kind: 'hold', seconds: 0.4 },
+];
+const plan: SweepPlan = {
+  circuit,
+  movements: [...pass, ...pass, ...pass],
+  recorder: { interval: 1e-3, noise: 0.003, resolution: 0.002 },
+  seed: 11,
+};
+
+function judge(faults: readonly SimulatedFault[] = [], change: Partial<SweepPlan> = {}): Score {
+  const { sweep } = simulateSweep({ ...plan, faults, ...change });
+  return scoreSweep(sweep, expectation(circuit, tolerances));
+}
+
+const outcome = (score: Score, code: CheckCode) =>
+  score.checks.find(({ check }) => check === code)?.outcome;
+
+describe('scoreSweep', () => {
+  test('a sound sensor passes, its bounce is normal', () => {
+    const score = judge();
+    expect(score).toMatchObject({
+      verdict: 'pass',
+      findings: [],
+      causes: [{ cause: 'none', weight: 1 }],
+    });
+    expect(score.advice).toContain('refit');
+    expect(score.snaps).toHaveLength(3);
+    expect(score.snaps[0]!.rebounds[0]).toBeCloseTo(0.09, 1);
+    expect(outcome(score, 'closed-rest')).toBe('conforms');
+    expect(score.supplyAssumed).toBe(true);
+  });
+
+  test('a worn spot fails, by the track, with its travel and depth', () => {
+    const score = judge([
+      { kind: 'worn-spot', travel: 0.1, width: 0.03, ohms: Number.POSITIVE_INFINITY },
+    ]);
+    expect(score).toMatchObject({ verdict: 'fail', causes: [{ cause: 'track', weight: 1 }] });
+    expect(score.findings.length).toBeGreaterThanOrEqual(3);
+    for (const { kind, travel, depth } of score.findings) {
+      expect(kind).toBe('dropout');
+      expect(travel).toBeCloseTo(0.1, 1);
+      expect(depth).toBeLessThan(-0.4);
+    }
+  });
+
+  test('a loose connection fails but never condemns the part', () => {
+    const at = [
+      { time: 0.1, seconds: 0.02 },
+      { time: 1.1, seconds: 0.01 },
+      { time: 3.2, seconds: 0.03 },
+    ];
+    const score = judge([{ kind: 'loose-connection', at }]);
+    expect(score).toMatchObject({ verdict: 'fail', causes: [{ cause: 'connection' }] });
+    expect(score.advice).toContain('prove-connection');
+    expect(score.advice).not.toContain('replace-sensor');
+  });
+
+  test('interference alone never fails a sensor', () => {
+    const at = [0.9, 1.4, 3.1, 5].map((time, i) => ({
+      time,
+      seconds: 0.003,
+      volts: i % 2 ? 0.4 : -0.4,
+    }));
+    expect(judge([{ kind: 'interference', at }])).toMatchObject({
+      verdict: 'marginal',
+      causes: [{ cause: 'interference', weight: 1 }],
+    });
+  });
+
+  test('a recording too slow to show a dropout is inconclusive and says what would be fast enough', () => {
+    const score = judge([], { recorder: { ...plan.recorder, interval: 0.05 } });
+    expect(score.verdict).toBe('inconclusive');
+    expect(score.advice).toContain('record-faster');
+    const check = score.checks.find((one) => one.check === 'sample-interval');
+    expect(check).toMatchObject({ outcome: 'cannot-tell', unit: 's' });
+    expect(check!.measured).toBeCloseTo(0.05, 12);
+    expect(check!.highLimit).toBeCloseTo(0.0075, 9);
+  });
+
+  test('too much noise, a half stroke, a gap, a clipped end: inconclusive', () => {
+    expect(judge([], { recorder: { ...plan.recorder, noise: 0.1 } }).verdict).toBe('inconclusive');
+    const half = [
+      { kind: 'hold', seconds: 0.3 },
+      { kind: 'turn', to: 0.5, seconds: 1 },
+      { kind: 'hold', seconds: 0.3 },
+    ] as const;
+    expect(judge([], { movements: half }).verdict).toBe('inconclusive');
+    const { sweep } = simulateSweep(plan);
+    const kept = Array.from(sweep.time.keys()).filter((i) => i < 800 || i > 900);
+    const gapped = {
+      time: Float64Array.from(kept, (i) => sweep.time[i]!),
+      signal: Float64Array.from(kept, (i) => sweep.signal[i]!),
+    };
+    const gaps = scoreSweep(gapped, expectation(circuit, tolerances));
+    expect(outcome(gaps, 'gaps')).toBe('cannot-tell');
+    expect(gaps.verdict).toBe('inconclusive');
+    const range = { low: 0, high: 3 };
+    const clipped = simulateSweep({ ...plan, recorder: { ...plan.recorder, range } });
+    const score = scoreSweep(clipped.sweep, expectation(circuit, tolerances), { range });
+    expect(outcome(score, 'clipping')).toBe('cannot-tell');
+    expect(score.verdict).not.toBe('pass');
+  });
+
+  test('an end outside its window fails, a little outside is marginal', () => {
+    const off = (closedPosition: number) =>
+      judge([], { circuit: { ...circuit, sensor: { ...circuit.sensor, closedPosition } } });
+    expect(off(0.155)).toMatchObject({ verdict: 'marginal', causes: [{ cause: 'ends' }] });
+    expect(off(0.2)).toMatchObject({ verdict: 'fail', causes: [{ cause: 'ends' }] });
+  });
+
+  test('no live output fails, by the wiring', () => {
+    const { time } = simulateSweep(plan).sweep;
+    const dead = scoreSweep(
+      { time, signal: new Float64Array(time.length) },
+      expectation(circuit, tolerances),
+    );
+    expect(dead).toMatchObject({ verdict: 'fail', causes: [{ cause: 'wiring', weight: 1 }] });
+  });
+
+  test('is plain data: it survives JSON', () => {
+    const score = judge();
+    expect(JSON.parse(JSON.stringify(score))).toEqual(score);
+  });
+
+  test('refuses an expectation without span', () => {
+    const stuck = { ...circuit, sensor: { track: 4000, closedPosition: 0.5, openPosition: 0.5 } };
+    expect(() => scoreSweep(simulateSweep(plan).sweep, expectation(stuck))).toThrow(
+      expect.objectContaining({ code: 'no-span' }),
+    );
+  });
+});

@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { runningMedian } from '../statistics/runningMedian.js';
+import { findDepartures } from './departures.js';
+import type { Levels } from './levels.js';
+
+/** An opening from 0.1 to 0.9 in 2 s at 1 ms, changed by a function of time and level. */
+function opening(
+  change: (time: number, level: number) => number,
+  rest: number | undefined = -0.1,
+): Levels {
+  const time = Float64Array.from({ length: 2001 }, (_, i) => i / 1000);
+  const mean = time.map((at) => change(at, 0.1 + 0.4 * at));
+  return {
+    time,
+    interval: 1e-3,
+    mean,
+    low: mean,
+    high: mean,
+    path: runningMedian(mean, 50),
+    rest,
+    visible: 0.015,
+    noise: 1e-4,
+  };
+}
+
+const within = (at: number, from: number, to: number) => at >= from && at < to;
+const kinds = (levels: Levels) => findDepartures(levels, []).map(({ kind }) => kind);
+
+describe('findDepartures', () => {
+  test('smooth movement has none, nor has a slow waviness of the hand', () => {
+    expect(kinds(opening((_, level) => level))).toEqual([]);
+    expect(kinds(opening((at, level) => level + 0.02 * Math.sin(2 * Math.PI * 3 * at)))).toEqual(
+      [],
+    );
+  });
+
+  test('a short visit to the rest level is a dropout with its place and depth', () => {
+    const [one, ...others] = findDepartures(
+      opening((at, level) => (within(at, 1, 1.008) ? -0.1 : level)),
+      [],
+    );
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ kind: 'dropout', from: 1000, to: 1007 });
+    expect(one!.depth).toBeCloseTo(-0.6, 2);
+  });
+
+  test('a dropout longer than the path’s window is found by its edges', () => {
+    const [one, ...others] = findDepartures(
+      opening((at, level) => (within(at, 1, 1.2) ? -0.1 : level)),
+      [],
+    );
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ kind: 'dropout' });
+    expect([one!.from, one!.to].map((bin) => Math.round(bin / 10))).toEqual([100, 120]);
+  });
+
+  test('away from the rest level it is a spike', () => {
+    expect(kinds(opening((at, level) => (within(at, 1, 1.004) ? level + 0.2 : level)))).toEqual([
+      'spike',
+    ]);
+  });
+
+  test('a jump onto another line is a step, one after standing still a dead spot', () => {
+    expect(kinds(opening((at, level) => (at < 1 ? level : level + 0.1)))).toEqual(['step']);
+    expect(kinds(opening((at, level) => (within(at, 1, 1.2) ? 0.5 : level)))).toEqual([
+      'dead-spot',
+    ]);
+  });
+
+  test('scatter over a stretch is one rough patch', () => {
+    const rough = opening(
+      (at, level) => level + (within(at, 0.8, 1.3) ? 0.06 * Math.sin(1e7 * at * at) : 0),
+    );
+    expect(kinds(rough)).toEqual(['rough']);
+  });
+
+  test('a departure below the visible limit is not reported', () => {
+    expect(kinds(opening((at, level) => (within(at, 1, 1.008) ? level - 0.014 : level)))).toEqual(
+      [],
+    );
+  });
+
+  test('without a rest level a departure counts as a dropout', () => {
+    const levels = {
+      ...opening((at, level) => (within(at, 1, 1.004) ? level + 0.2 : level)),
+      rest: undefined,
+    };
+    expect(kinds(levels)).toEqual(['dropout']);
+  });
+});
