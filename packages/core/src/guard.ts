@@ -40,6 +40,16 @@ export function resistance(value: unknown, path: string): number {
   );
 }
 
+/** Refuses anything but one of the given words; returns it. */
+export function oneOf(value: unknown, allowed: readonly string[], path: string): string {
+  if (typeof value === 'string' && allowed.includes(value)) return value;
+  throw new InputError(
+    value === undefined || value === null ? 'missing' : 'unknown-word',
+    path,
+    `${path} is ${shown(value)}; it must be one of: ${allowed.join(', ')}.`,
+  );
+}
+
 /** Refuses a missing part of an object. */
 export function present(value: unknown, path: string, what: string): void {
   if (typeof value === 'object' && value !== null) return;

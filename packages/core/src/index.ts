@@ -1,12 +1,23 @@
-export type { Circuit, Leads, Load, PullUp, Sensor, Source } from './circuit/circuit.js';
+export type {
+  Circuit,
+  Connection,
+  Lead,
+  Leads,
+  Load,
+  PullUp,
+  Sensor,
+  Source,
+  Terminal,
+} from './circuit/circuit.js';
 export { positionAt } from './circuit/circuit.js';
-export type { NodeName, PartName } from './circuit/circuitNetwork.js';
+export type { NodeName, NumberedNode, NumberedPart, PartName } from './circuit/circuitNetwork.js';
 export {
   type Determined,
   type Indeterminate,
   type IndeterminateReason,
   isDetermined,
 } from './circuit/determined.js';
+export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type Expectation, expectation } from './expectation/expectation.js';

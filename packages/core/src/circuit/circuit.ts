@@ -1,4 +1,5 @@
 import type { Amps, Ohms, Position, Travel, Volts } from '../units.js';
+import type { CircuitFault } from './faults.js';
 
 /** The bench supply that feeds the sensor. */
 export interface Source {
@@ -10,12 +11,17 @@ export interface Source {
   readonly currentLimit?: Amps;
 }
 
-/** Resistance of the three leads between bench and sensor, Ω; each 0 when left out, ∞ where it is broken. */
-export interface Leads {
-  readonly supply?: Ohms;
-  readonly ground?: Ohms;
-  readonly signal?: Ohms;
-}
+/** The three leads between bench and sensor. */
+export type Lead = 'supply' | 'ground' | 'signal';
+
+/** The three terminals of the sensor. */
+export type Terminal = 'bottom' | 'wiper' | 'top';
+
+/** Resistance of each lead, Ω; 0 when left out, ∞ where it is broken. */
+export type Leads = Readonly<Partial<Record<Lead, Ohms>>>;
+
+/** Which terminal each lead sits on. */
+export type Connection = Readonly<Record<Lead, Terminal>>;
 
 /** A contacting position sensor: a track, the wiper on it, and what lies between the track and the terminals. */
 export interface Sensor {
@@ -27,23 +33,29 @@ export interface Sensor {
   readonly topResidual?: Ohms;
   /** Resistance of the wiper's contact, Ω; 0 when left out, ∞ when the wiper is lifted. */
   readonly contact?: Ohms;
+  /** Fixed resistors built in behind the terminals, Ω; each 0 when left out. */
+  readonly terminalResistors?: Readonly<Partial<Record<Terminal, Ohms>>>;
   /** Where on the track the wiper stands at the closed stop; 0 (the bottom end) when left out. */
   readonly closedPosition?: Position;
   /** Where on the track the wiper stands at the open stop; 1 (the top end) when left out. */
   readonly openPosition?: Position;
 }
 
-/** A resistor from the signal up to a voltage of its own, V above the source's common. */
-export interface PullUp {
-  readonly ohms: Ohms;
-  readonly volts: Volts;
-}
+/**
+ * A resistor from the signal up to a voltage of its own, V above the load's common, or to what feeds the
+ * sensor: at the source's plus, or at the terminal on the supply lead.
+ */
+export type PullUp =
+  | { readonly ohms: Ohms; readonly volts: Volts }
+  | { readonly ohms: Ohms; readonly from: 'source' | 'sensor' };
 
 /** What hangs on the signal lead: the instrument's input and any deliberate bench load. */
 export interface Load {
-  /** From the signal to the source's common, Ω; no such path when left out. */
+  /** From the signal to the load's common, Ω; no such path when left out. */
   readonly pullDown?: Ohms;
   readonly pullUp?: PullUp;
+  /** Where the load's common connects: at the source's minus (when left out) or at the terminal on the ground lead. */
+  readonly common?: 'source' | 'sensor';
 }
 
 /**
@@ -57,7 +69,14 @@ export interface Circuit {
   readonly leads?: Leads;
   readonly sensor: Sensor;
   readonly load: Load;
+  /** Which lead sits on which terminal; supply on top, ground on bottom, signal on the wiper when left out. */
+  readonly connection?: Connection;
+  /** What is wrong with it; nothing when left out. */
+  readonly faults?: readonly CircuitFault[];
 }
+
+/** The right connection: supply on top, ground on bottom, signal on the wiper. */
+export const rightConnection: Connection = { supply: 'top', ground: 'bottom', signal: 'wiper' };
 
 /**
  * The wiper's place on the track at a given travel: the straight line between the two stops.

@@ -2,9 +2,16 @@ import { finiteBetween } from '../guard.js';
 import type { Amps, Position, Volts, Watts } from '../units.js';
 import { checkCircuit } from './checkCircuit.js';
 import type { Circuit } from './circuit.js';
-import { circuitNetwork, type NodeName, type PartName } from './circuitNetwork.js';
+import {
+  type CircuitNetwork,
+  circuitNetwork,
+  type NodeName,
+  type NumberedNode,
+  type NumberedPart,
+  type PartName,
+} from './circuitNetwork.js';
 import { type Determined, isDetermined } from './determined.js';
-import type { Element, Network } from './network.js';
+import type { Element } from './network.js';
 import { type NetworkSolution, solveNetwork } from './solveNetwork.js';
 
 /** Current through a part and the heat in it (for a source: the power that it gives). */
@@ -18,12 +25,12 @@ export interface PartState {
 /** Everything that a circuit does with its wiper at one place. */
 export interface OperatingPoint {
   readonly position: Position;
-  /** Voltage of the signal at the instrument above the source's common, V. */
+  /** Voltage of the signal at the instrument above the load's common, V. */
   readonly output: Determined<Volts>;
   /** Whether the source holds its voltage or stands at its current limit. */
   readonly sourceState: 'constant-voltage' | 'constant-current';
-  readonly nodes: Readonly<Partial<Record<NodeName, Determined<Volts>>>>;
-  readonly parts: Readonly<Partial<Record<PartName, PartState>>>;
+  readonly nodes: Readonly<Partial<Record<NodeName | NumberedNode, Determined<Volts>>>>;
+  readonly parts: Readonly<Partial<Record<PartName | NumberedPart, PartState>>>;
 }
 
 /**
@@ -50,27 +57,46 @@ export function operatingPoint(circuit: Circuit, position: Position): OperatingP
 
 /** As {@link operatingPoint}, for a circuit and position that were checked already. */
 export function solveOperatingPoint(circuit: Circuit, position: Position): OperatingPoint {
+  const { network, solution, sourceState } = operatingNetwork(circuit, position);
+  return describe(position, network, solution, sourceState);
+}
+
+/** A circuit's network in the state that its source is in, with the solution. */
+export interface OperatingNetwork {
+  readonly network: CircuitNetwork;
+  readonly solution: NetworkSolution;
+  readonly sourceState: OperatingPoint['sourceState'];
+}
+
+/** Solves a checked circuit; a source over its current limit is put in its constant-current state. */
+export function operatingNetwork(circuit: Circuit, position: Position): OperatingNetwork {
   const network = circuitNetwork(circuit, position);
   const solution = solveNetwork(network);
   const limit = circuit.source.currentLimit;
   if (limit === undefined || withinLimit(solution, limit)) {
-    return describe(position, network, solution, 'constant-voltage');
+    return { network, solution, sourceState: 'constant-voltage' };
   }
   const limited = atCurrentLimit(network, limit);
-  return describe(position, limited, solveNetwork(limited), 'constant-current');
+  return { network: limited, solution: solveNetwork(limited), sourceState: 'constant-current' };
 }
 
 /** An unbounded current is over any limit; where it isn't unique the source still holds its voltage. */
 function withinLimit({ amps }: NetworkSolution, limit: Amps): boolean {
   const drawn = amps.source!;
-  return isDetermined(drawn) ? drawn <= limit : drawn.kind === 'undetermined';
+  return isDetermined(drawn) ? Math.abs(drawn) <= limit : drawn.kind === 'undetermined';
 }
 
-function atCurrentLimit(network: Network, amps: Amps): Network {
+function atCurrentLimit(network: CircuitNetwork, limit: Amps): CircuitNetwork {
   const elements = network.elements.map(
     (element): Element =>
-      element.id === 'source'
-        ? { kind: 'current', id: 'source', from: element.from, to: element.to, amps }
+      element.id === 'source' && element.kind === 'voltage'
+        ? {
+            kind: 'current',
+            id: 'source',
+            from: element.from,
+            to: element.to,
+            amps: Math.sign(element.volts) * limit,
+          }
         : element,
   );
   return { ...network, elements };
@@ -78,7 +104,7 @@ function atCurrentLimit(network: Network, amps: Amps): Network {
 
 function describe(
   position: Position,
-  network: Network,
+  network: CircuitNetwork,
   { volts, amps }: NetworkSolution,
   sourceState: OperatingPoint['sourceState'],
 ): OperatingPoint {
@@ -88,7 +114,14 @@ function describe(
       return [element.id, { amps: current, watts: power(element, current, volts) }];
     }),
   );
-  return { position, output: volts.signal!, sourceState, nodes: volts, parts };
+  const output = difference(volts.signal!, volts[network.loadCommon]!);
+  return { position, output, sourceState, nodes: volts, parts };
+}
+
+/** A voltage between two nodes; where the signal has none its reason counts first. */
+function difference(signal: Determined<Volts>, common: Determined<Volts>): Determined<Volts> {
+  if (!isDetermined(signal)) return signal;
+  return isDetermined(common) ? signal - common : common;
 }
 
 function power(

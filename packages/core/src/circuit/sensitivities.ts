@@ -1,0 +1,57 @@
+import type { Position } from '../units.js';
+import type { Circuit } from './circuit.js';
+import { isDetermined } from './determined.js';
+import type { Element } from './network.js';
+import { operatingNetwork } from './operatingPoint.js';
+import { solveNetwork } from './solveNetwork.js';
+
+/** Partial derivatives of the output, exact, by the name of the part. */
+export interface Sensitivities {
+  /** V per Ω of each resistance. */
+  readonly perOhm: Readonly<Record<string, number>>;
+  /** V per V of each voltage source; 0 for a source at its current limit. */
+  readonly perVolt: Readonly<Record<string, number>>;
+  /** V per unit of the wiper's position. */
+  readonly perPosition: number;
+}
+
+/**
+ * How the output answers to each part of a checked circuit, from one further solution of the same network: with
+ * its sources at rest and 1 A fed into the output, the derivative by a resistance is the product of its two
+ * currents. Nothing where the output or a current is not determined.
+ *
+ * Method: adjoint network, from Tellegen's theorem (S. W. Director and R. A. Rohrer, IEEE Trans. Circuit Theory
+ * 16, 1969; from memory).
+ */
+export function sensitivities(circuit: Circuit, position: Position): Sensitivities | undefined {
+  const { network, solution } = operatingNetwork(circuit, position);
+  const atRest = network.elements
+    .filter(({ kind }) => kind !== 'current')
+    .map((element): Element => (element.kind === 'voltage' ? { ...element, volts: 0 } : element));
+  const probe: Element = {
+    kind: 'current',
+    id: 'probe',
+    from: network.loadCommon,
+    to: 'signal',
+    amps: 1,
+  };
+  const adjoint = solveNetwork({ ...network, elements: [...atRest, probe] });
+  if (!isDetermined(adjoint.volts.signal!) || !isDetermined(solution.volts.signal!))
+    return undefined;
+  const perOhm: Record<string, number> = {};
+  const perVolt: Record<string, number> = {};
+  for (const { id, kind } of network.elements) {
+    const amps = solution.amps[id]!;
+    const answer = kind === 'current' ? 0 : adjoint.amps[id]!;
+    if (!isDetermined(amps) || !isDetermined(answer)) return undefined;
+    if (kind === 'resistor') perOhm[id] = amps * answer;
+    else perVolt[id] = 0 - answer;
+  }
+  return { perOhm, perVolt, perPosition: perPosition(circuit, perOhm) };
+}
+
+/** What the pieces next to the wiper gain and lose when it moves. */
+function perPosition({ sensor }: Circuit, perOhm: Readonly<Record<string, number>>): number {
+  if (sensor.track === Number.POSITIVE_INFINITY) return 0;
+  return sensor.track * (perOhm.trackBelow! - perOhm.trackAbove!);
+}
