@@ -188,7 +188,7 @@ function runGroups(groups) {
   if (sum.passed === 0) stop('No test ran.');
 }
 
-const ofSources = ['unit', 'types', 'properties', 'reference', 'corpus'];
+const ofSources = ['unit', 'types', 'properties', 'reference', 'corpus', 'examples'];
 
 const commands = {
   start() {

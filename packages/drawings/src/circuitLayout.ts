@@ -193,10 +193,10 @@ export function circuitLayout(circuit: Circuit): CircuitLayout {
       },
       {
         part: 'contact',
-        x: columns.wiper - 10,
+        x: columns.wiper - 12,
         y: wiper.y,
         toward: 'right',
-        label: { x: columns.wiper - 16, y: wiper.y - 8 },
+        label: { x: columns.wiper - 22, y: wiper.y - 9 },
       },
       ...side.arrows,
     ],
