@@ -24,7 +24,7 @@ export interface PlacedArrow extends Point {
 }
 
 /** A stop of the throttle: where the wiper stands then, and where that is written. */
-export interface PlacedStop {
+interface PlacedStop {
   readonly stop: 'closed' | 'open';
   readonly position: number;
   readonly y: number;
