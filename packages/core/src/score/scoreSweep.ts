@@ -10,6 +10,7 @@ import { findRests, findStrokes, type Rest, type Stroke } from '../sweep/movemen
 import { findSnaps } from '../sweep/snaps.js';
 import type { Sweep } from '../sweep/sweep.js';
 import { onScale, type ThrottleScale, throttleScale, travelAt } from '../sweep/throttleScale.js';
+import { withoutRebounds } from '../sweep/withoutRebounds.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { type Criteria, defaultCriteria } from './criteria.js';
 import { decideVerdict } from './decideVerdict.js';
@@ -66,11 +67,12 @@ export function scoreSweep(
   );
   const snaps = findSnaps(levels.time, levels.mean, closed, levels.visible);
   const departures = findDepartures(levels, snaps);
-  const path = bridged(levels.path, levels, departures);
+  const moved = bridged(levels.path, levels, departures);
+  const path = withoutRebounds(moved, levels.time, snaps);
   const strokes = findStrokes(levels.time, path);
   const rests = findRests(levels.time, path, band);
   const movement = { strokes, rests, snaps };
-  const findings = departures.map((one) => finding(one, levels, path, movement, expected, scale));
+  const findings = departures.map((one) => finding(one, levels, moved, movement, expected, scale));
   const ends = { prepared, scale, path, movement, recorder };
   const checks = [
     ...judgeCapture(sweep, prepared, expected, rests, recorder, criteria),
