@@ -6,7 +6,7 @@ import { checkSweep } from '../sweep/checkSweep.js';
 import { type Departure, findDepartures } from '../sweep/departures.js';
 import { firstAt } from '../sweep/firstAt.js';
 import type { Levels } from '../sweep/levels.js';
-import { findRests, findStrokes, type Rest, type Stroke } from '../sweep/movement.js';
+import { findRests, findStrokes } from '../sweep/movement.js';
 import { findSnaps } from '../sweep/snaps.js';
 import type { Sweep } from '../sweep/sweep.js';
 import { onScale, type ThrottleScale, throttleScale, travelAt } from '../sweep/throttleScale.js';
@@ -133,7 +133,7 @@ function finding(
   { kind, from, to, depth }: Departure,
   { time, interval }: Levels,
   path: Float64Array,
-  movement: { readonly strokes: readonly Stroke[]; readonly rests: readonly Rest[] },
+  movement: Pick<Score, 'strokes' | 'rests' | 'snaps'>,
   expected: Expectation,
   scale: ThrottleScale,
 ): Finding {
@@ -141,6 +141,7 @@ function finding(
   const end = time[to]! + interval / 2;
   const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
   const resting = movement.rests.some((rest) => rest.start <= start && rest.end >= end);
+  const snapped = movement.snaps.some((snap) => snap.start <= end && snap.settled >= start);
   const stroke = movement.strokes.find((one) => one.start <= end && one.end >= start);
   return {
     kind,
@@ -149,6 +150,6 @@ function finding(
     travel: travelAt(expected, scale.closed + level * scale.span),
     depth: depth * scale.span,
     depthOfSpan: Math.abs(depth),
-    during: resting || !stroke ? 'rest' : stroke.direction,
+    during: snapped ? 'closing' : resting || !stroke ? 'rest' : stroke.direction,
   };
 }
