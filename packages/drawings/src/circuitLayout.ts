@@ -112,7 +112,11 @@ export function circuitLayout(circuit: Circuit): CircuitLayout {
     ['limiter', circuit.limiter],
     ['supplyLead', leads.supply],
   ]);
-  const top: Point = { x: columns.spine, y: above.bottom + lead };
+  // Without any part above, the sensor still stays below the source.
+  const top: Point = {
+    x: columns.spine,
+    y: Math.max(above.bottom, railTop + 4 + slot) + lead,
+  };
   const upper = stack(top.y + 8, [['topResidual', sensor.topResidual]]);
   const trackTop = upper.bottom + 14;
   const trackBottom = trackTop + trackLength;
