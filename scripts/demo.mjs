@@ -14,6 +14,7 @@ const { status } = spawnSync(
   [
     'packages/cli/dist/truesweep.js',
     'score',
+    '--short',
     ...recordings,
     '--job',
     'examples/outboard-sensor.job.json',
