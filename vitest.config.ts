@@ -5,7 +5,6 @@ const source = (path: string) => fileURLToPath(new URL(`./packages/${path}`, imp
 
 /** Tests read the packages' sources, so that they need no build and coverage lands on the sources. */
 const alias = {
-  '@truesweep/core/schema': source('core/src/schema.ts'),
   '@truesweep/core': source('core/src/index.ts'),
   '@truesweep/recordings': source('recordings/src/index.ts'),
   '@truesweep/jobs/node': source('jobs/src/node.ts'),
@@ -28,10 +27,11 @@ export default defineConfig({
     passWithNoTests: true,
     coverage: { include: ['packages/*/src/**'] },
     projects: [
-      project('unit', ['packages/*/src/**/*.test.{ts,tsx}']),
+      project('unit', ['packages/*/src/**/*.test.{ts,tsx}', 'site/src/**/*.test.{ts,tsx}']),
       project('properties', ['tests/properties/**/*.test.ts']),
       project('reference', ['tests/reference/**/*.test.ts']),
       project('corpus', ['tests/corpus/**/*.test.ts']),
+      project('examples', ['examples/**/*.test.ts']),
       project('package', ['tests/package/**/*.test.ts']),
       project('docs', ['tests/docs/**/*.test.ts']),
       project('browser', ['tests/browser/**/*.test.ts'], {

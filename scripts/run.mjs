@@ -188,18 +188,15 @@ function runGroups(groups) {
   if (sum.passed === 0) stop('No test ran.');
 }
 
-const ofSources = ['unit', 'types', 'properties', 'reference', 'corpus'];
+const ofSources = ['unit', 'types', 'properties', 'reference', 'corpus', 'examples'];
 
 const commands = {
   start() {
     install();
     buildPackage('@truesweep/cli', new Map());
-    const result = spawnSync(
-      process.execPath,
-      [join(root, 'packages', 'cli', 'dist', 'truesweep.js'), '--version'],
-      { cwd: root, stdio: 'inherit' },
-    );
-    process.exitCode = result.status ?? 1;
+    process.exitCode = run(process.execPath, [join(root, 'scripts', 'demo.mjs')], {
+      show: true,
+    }).status;
   },
 
   test() {

@@ -25,7 +25,7 @@ export default defineConfig({
           errorOnEmptyDocumentation: true,
           typeDoc: {
             entryPointStrategy: 'packages',
-            packageOptions: { entryPoints: ['src/index.ts'] },
+            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true },
             // The type check is a step of its own, before this one.
             skipErrorChecking: true,
             disableSources: true,

@@ -20,10 +20,16 @@ test('the main pages load below the sub-path and ask no other host', async () =>
   page.on('response', (response) => {
     if (response.status() >= 400) failed.push(response.url());
   });
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
   for (const path of mainPages) await page.goto(site + path, { waitUntil: 'networkidle' });
   expect(asked.length).toBeGreaterThan(mainPages.length);
   expect(asked.filter((url) => !url.startsWith(site) && !url.startsWith('data:'))).toEqual([]);
   expect(failed).toEqual([]);
+  expect(complaints).toEqual([]);
 });
 
 test('no link of the site leads nowhere', async () => {

@@ -1,4 +1,7 @@
 #!/usr/bin/env node
-import { Command } from 'commander';
+import { run } from './run.js';
 
-new Command('truesweep').version('0.1.0').parse();
+process.exitCode = await run(process.argv.slice(2), {
+  print: (text) => process.stdout.write(text),
+  printError: (text) => process.stderr.write(text),
+});

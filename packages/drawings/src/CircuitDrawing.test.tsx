@@ -86,6 +86,7 @@ test('every part of a full bench has its symbol and its value', () => {
   ])
     expect(words(svg)).toContain(value);
   expect(svg.match(/class="current"/g)).toHaveLength(5);
+  expect(words(svg).join(' | ')).toMatch(/I4 \| Load \| .* \| I5 \| Pull-up \| /);
 });
 
 test('a broken lead is a gap, and what it leaves floating has no number', () => {

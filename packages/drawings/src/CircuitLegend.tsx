@@ -46,7 +46,7 @@ export function CircuitLegend(props: {
             <CurrentMark number={i + 1} />
           </Words>
           <Words x={columns.name} y={rowY(i + 2)}>
-            {partLabels[part]}
+            {part === 'pullDown' ? drawingWords.load : partLabels[part]}
           </Words>
           <Words x={columns.closed} y={rowY(i + 2)} anchor="end">
             {quantityText(closed.parts[part]?.amps, 'A')}

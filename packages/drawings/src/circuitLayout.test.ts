@@ -26,6 +26,13 @@ test('parts of 0 Ω are wire, and without a load only the instrument hangs on th
   expect(layout.arrows.map(({ part }) => part)).toEqual(['limiter', 'trackBelow', 'contact']);
 });
 
+test('the source stands clear of the sensor, with or without a limiting resistor', () => {
+  for (const limiter of [0, 1000]) {
+    const { source, sensor } = circuitLayout({ ...bench, limiter });
+    expect(source.y + 18).toBeLessThan(sensor.y);
+  }
+});
+
 const ohms = fc.constantFrom(0, 0.5, 1000, Number.POSITIVE_INFINITY);
 const circuits: fc.Arbitrary<Circuit> = fc.record({
   source: fc.constant({ volts: 5 }),

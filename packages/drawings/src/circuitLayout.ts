@@ -24,7 +24,7 @@ export interface PlacedArrow extends Point {
 }
 
 /** A stop of the throttle: where the wiper stands then, and where that is written. */
-export interface PlacedStop {
+interface PlacedStop {
   readonly stop: 'closed' | 'open';
   readonly position: number;
   readonly y: number;
@@ -112,7 +112,11 @@ export function circuitLayout(circuit: Circuit): CircuitLayout {
     ['limiter', circuit.limiter],
     ['supplyLead', leads.supply],
   ]);
-  const top: Point = { x: columns.spine, y: above.bottom + lead };
+  // Without any part above, the sensor still stays below the source.
+  const top: Point = {
+    x: columns.spine,
+    y: Math.max(above.bottom, railTop + 4 + slot) + lead,
+  };
   const upper = stack(top.y + 8, [['topResidual', sensor.topResidual]]);
   const trackTop = upper.bottom + 14;
   const trackBottom = trackTop + trackLength;
@@ -193,10 +197,10 @@ export function circuitLayout(circuit: Circuit): CircuitLayout {
       },
       {
         part: 'contact',
-        x: columns.wiper - 10,
+        x: columns.wiper - 12,
         y: wiper.y,
         toward: 'right',
-        label: { x: columns.wiper - 16, y: wiper.y - 8 },
+        label: { x: columns.wiper - 22, y: wiper.y - 9 },
       },
       ...side.arrows,
     ],

@@ -4,7 +4,7 @@ import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
 
 /** A mark on an axis: where it is and its number, in the axis' unit. */
-export interface Tick {
+interface Tick {
   readonly at: number;
   readonly text: string;
 }

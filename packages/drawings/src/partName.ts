@@ -6,5 +6,6 @@ export function partName(part: PlacedResistor['part']): string {
   if (part === 'track') return drawingWords.track;
   if (part === 'topResidual' || part === 'bottomResidual') return drawingWords.endResidual;
   if (part === 'contact') return drawingWords.contact;
+  if (part === 'pullDown') return drawingWords.load;
   return partLabels[part];
 }

@@ -18,6 +18,11 @@ const above0 = (unit: QuantityUnit): Range => ({
   holds: (value) => value > 0 && value < Number.POSITIVE_INFINITY,
 });
 
+const fractionRange: Range = {
+  wanted: 'a fraction from 0 to 1, or a text such as "5 %"',
+  holds: (value) => value >= 0 && value <= 1,
+};
+
 /** Resistances that the core computes with. */
 const ohmsRange: Range = {
   wanted: '0 Ω, or from 1 pΩ to 10¹⁸ Ω',
@@ -72,8 +77,8 @@ export const someVoltsField = quantityField('V', above0('V'));
 export const ampsField = quantityField('A', above0('A'));
 export const secondsField = quantityField('s', above0('s'));
 /** A fraction: `0.05`, `"5 %"`. */
-export const fractionField = quantityField('%', between(0, 1, '%'));
+export const fractionField = quantityField('%', fractionRange);
 /** A tolerance to both sides: `0.05`, `"5 %"`, `"±5 %"`. */
-export const toleranceField = quantityField('%', between(0, 1, '%'), (text) =>
+export const toleranceField = quantityField('%', fractionRange, (text) =>
   text.trim().replace(/^±/, ''),
 );

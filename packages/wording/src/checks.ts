@@ -9,14 +9,14 @@ import type { CaptureQuality, CheckCode, CheckOutcome, LimitSource } from '@true
 export const checkLabels: Readonly<Record<CheckCode, string>> = {
   'live-output': 'Range of the output',
   'sample-interval': 'Sample interval',
-  'visible-departure': 'Smallest visible departure',
-  gaps: 'Longest gap while moving',
-  clipping: 'Samples at edge of range',
-  'whole-strokes': 'Whole strokes, there + back',
+  'visible-departure': 'Least visible departure',
+  gaps: 'Longest gap in movement',
+  clipping: 'Samples at range edge',
+  'whole-strokes': 'Whole strokes both ways',
   departures: 'Departures',
   'closed-end': 'Closed reading',
   'open-end': 'Open reading',
-  'closed-rest': 'Scatter of closed reading',
+  'closed-rest': 'Closed reading scatter',
 };
 
 /**

@@ -16,6 +16,9 @@ export const commandHelp = {
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',
   version: 'show the version',
+  programMore: `
+truesweep score --help shows a worked example and the exit codes.
+`,
   scoreMore: `
 A worked example. On the bench a 5 V supply feeds the sensor through 1 kΩ; a
 logger sits on the wiper. You record while you turn the throttle slowly from
@@ -33,7 +36,8 @@ Verdicts:
 
 Exit codes:
   0   the work was done, whatever the verdict
-  2   an input was wrong; nothing was judged
+  1   truesweep itself failed
+  2   an input was wrong; nothing is printed but what was wrong
 with --exit-by-verdict, for scripts (of several files the worst verdict
 counts: fail, then inconclusive, then marginal, then pass):
   0   pass      10  marginal      11  fail      12  inconclusive

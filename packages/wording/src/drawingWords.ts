@@ -9,6 +9,7 @@ export const drawingWords = {
   sensor: 'Sensor',
   track: 'Track',
   contact: 'Contact',
+  load: 'Load',
   endResidual: 'End residual',
   inside: 'inside',
   limitedTo: 'limit',

@@ -15,6 +15,17 @@ export {
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
+  boundsWords,
+  entryHints,
+  entryLabels,
+  type HookUpEntry,
+  mendEntriesSentence,
+  outOfBoundsSentence,
+  type ReadingsFacts,
+  readingsSentence,
+  readingsWords,
+} from './readingsWords.js';
+export {
   columnSentence,
   delimiterLabels,
   movementSentence,

@@ -14,4 +14,7 @@ test('movement, with and without the spring', () => {
   expect(movementSentence({ openings: 2, closings: 2, snaps: 1, rebounds: 1 })).toContain(
     '1 of them by the spring with 1 rebound',
   );
+  expect(movementSentence({ openings: 2, closings: 2, snaps: 1, rebounds: 0 })).toBe(
+    '2 openings and 2 closings, 1 of them by the spring.',
+  );
 });

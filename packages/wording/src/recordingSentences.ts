@@ -67,10 +67,12 @@ export function readingSentence(reading: {
 export function visibilitySentence(visible: {
   readonly dropout: string;
   readonly departure: string;
-  readonly departureOfSpan: string;
+  readonly departureOfSpan?: string;
   readonly setBy: string;
 }): string {
-  return `The shortest dropout that surely shows lasts ${visible.dropout}; the smallest departure that shows is ${visible.departure} (${visible.departureOfSpan} of the span), set by ${visible.setBy}.`;
+  const { dropout, departure, departureOfSpan, setBy } = visible;
+  const share = departureOfSpan ? ` (${departureOfSpan} of the span)` : '';
+  return `The shortest dropout that surely shows lasts ${dropout}; the smallest departure that shows is ${departure}${share}, set by ${setBy}.`;
 }
 
 /**
@@ -98,7 +100,7 @@ export function movementSentence(movement: {
   const bySpring =
     snaps === 0
       ? ''
-      : `, ${snaps} of them by the spring with ${count(rebounds, 'rebound')} on the stop, which is normal`;
+      : `, ${snaps} of them by the spring${rebounds === 0 ? '' : ` with ${count(rebounds, 'rebound')} on the stop, which is normal`}`;
   return `${count(openings, 'opening')} and ${count(closings, 'closing')}${bySpring}.`;
 }
 

@@ -40,9 +40,15 @@ export function moreFindingsSentence(count: number): string {
 /**
  * Where the limits of a table of checks came from.
  *
+ * @param named The checks whose limits have a source of their own; the limits of the others are criteria.
+ *
  * @example
- * limitsSentence('the criteria', ['Departures']) // => 'Limits from the criteria: Departures.'
+ * const named = [{ checks: ['closed reading'], source: "the hook-up's expected windows" }];
+ * limitsSentence(named).startsWith("Limits: closed reading from the hook-up's expected windows;") // => true
  */
-export function limitsSentence(source: string, checks: readonly string[]): string {
-  return `Limits from ${source}: ${checks.join(', ')}.`;
+export function limitsSentence(
+  named: readonly { readonly checks: readonly string[]; readonly source: string }[],
+): string {
+  const parts = named.map(({ checks, source }) => `${checks.join(' and ')} from ${source}; `);
+  return `Limits: ${parts.join('')}the others are criteria. ± is twice the standard uncertainty.`;
 }

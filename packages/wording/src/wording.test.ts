@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
-const ownKeys = ['cautions', 'commandHelp', 'drawingWords', 'scoreLabels'];
+const ownKeys = ['cautions', 'commandHelp', 'drawingWords', 'readingsWords', 'scoreLabels'];
 
 /** Each map of sentences with the declaration whose codes it must have. */
 const maps: Readonly<Record<string, readonly [file: string, type: string, field?: string]>> = {
@@ -27,6 +27,8 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   indeterminateReasons: ['core/src/circuit/determined.ts', 'IndeterminateReason'],
   delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
   unitFromLabels: ['recordings/src/chooseColumns.ts', 'ReadColumn', 'unitFrom'],
+  entryLabels: ['wording/src/readingsWords.ts', 'HookUpEntry'],
+  entryHints: ['wording/src/readingsWords.ts', 'HookUpEntry'],
 };
 
 /** The codes that a declaration in the sources of a package lists: a union of texts, or the type of a field. */

@@ -1,29 +1,34 @@
 import {
+  type Curve,
   type ExpectedWindows,
   expectedCurve,
   expectedWindows,
   type OperatingPoint,
   operatingPoint,
   positionAt,
+  type Volts,
 } from '@truesweep/core';
 import type { HookUp } from './hookUp.js';
 
 /** What the page shows for a hook-up. */
-export interface Readings {
+export interface Readings extends HookUp {
+  readonly curve: Curve;
   readonly windows: ExpectedWindows;
-  /** Output at each quarter of travel. */
-  readonly quarters: readonly { readonly travel: number; readonly volts: number }[];
   readonly closed: OperatingPoint;
   readonly open: OperatingPoint;
+  /** The open reading straight from the source, with no limiting resistor and no load, V. */
+  readonly straight: Volts;
 }
 
-export function expectedReadings({ circuit, tolerances }: HookUp): Readings {
-  const { travel, volts } = expectedCurve(circuit, 5);
+export function expectedReadings(hookUp: HookUp): Readings {
+  const { circuit, tolerances } = hookUp;
   const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
   return {
+    ...hookUp,
+    curve: expectedCurve(circuit),
     windows: expectedWindows(circuit, tolerances),
-    quarters: Array.from(travel, (fraction, i) => ({ travel: fraction, volts: volts[i] ?? 0 })),
     closed: at(0),
     open: at(1),
+    straight: circuit.source.volts * positionAt(circuit.sensor, 1),
   };
 }

@@ -1,40 +1,58 @@
 import {
   type Circuit,
+  formatQuantity,
   InputError,
   parseQuantity,
   type QuantityUnit,
   type Tolerances,
 } from '@truesweep/core';
+import { entryLabels, type HookUpEntry, outOfBoundsSentence } from '@truesweep/wording';
 
-/** One entry of the form: its label and the unit that it is read in. */
-export interface Field {
-  readonly label: string;
+/** How an entry is read: its unit, its bounds in it, and what stands there first. */
+export interface Entry {
   readonly unit: QuantityUnit;
+  readonly low: number;
+  readonly high: number;
   readonly initial: string;
+  /** Whether it may be left empty. */
+  readonly optional?: boolean;
 }
 
-export const fields = {
-  source: { label: 'Supply voltage', unit: 'V', initial: '5 V' },
-  limiter: { label: 'Limiting resistor', unit: 'Ω', initial: '1 kΩ' },
-  track: { label: 'Track resistance', unit: 'Ω', initial: '5 kΩ' },
-  input: { label: "Instrument's input resistance", unit: 'Ω', initial: '10 MΩ' },
-  closedPosition: { label: 'Wiper at the closed stop, of the track', unit: '%', initial: '10 %' },
-  openPosition: { label: 'Wiper at the open stop, of the track', unit: '%', initial: '90 %' },
-  sourceTolerance: { label: 'Supply voltage, ±', unit: '%', initial: '1 %' },
-  limiterTolerance: { label: 'Limiting resistor, ±', unit: '%', initial: '5 %' },
-  trackTolerance: { label: 'Track resistance, ±', unit: '%', initial: '20 %' },
-  positionTolerance: { label: 'Wiper at the stops, ± of the track', unit: '%', initial: '2 %' },
-} as const satisfies Record<string, Field>;
+const tolerance = (initial: string): Entry => ({ unit: '%', low: 0, high: 0.5, initial });
+const lead: Entry = { unit: 'Ω', low: 0, high: 1e6, initial: '0 Ω' };
 
-export type FieldName = keyof typeof fields;
+export const entries: Readonly<Record<HookUpEntry, Entry>> = {
+  source: { unit: 'V', low: 0.1, high: 60, initial: '5 V' },
+  limiter: { unit: 'Ω', low: 0, high: 1e6, initial: '1 kΩ' },
+  track: { unit: 'Ω', low: 10, high: 10e6, initial: '5 kΩ' },
+  input: { unit: 'Ω', low: 100, high: 1e12, initial: '10 MΩ' },
+  closedPosition: { unit: '%', low: 0, high: 1, initial: '10 %' },
+  openPosition: { unit: '%', low: 0, high: 1, initial: '90 %' },
+  sourceTolerance: tolerance('1 %'),
+  limiterTolerance: tolerance('5 %'),
+  trackTolerance: tolerance('20 %'),
+  positionTolerance: tolerance('2 %'),
+  supplyLead: lead,
+  groundLead: lead,
+  contact: lead,
+  pullUp: { unit: 'Ω', low: 10, high: 10e6, initial: '', optional: true },
+  pullUpVolts: { unit: 'V', low: 0, high: 60, initial: '5 V' },
+};
+
+/** The entries as the form groups them. */
+export const groups = {
+  parts: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+  tolerances: ['sourceTolerance', 'limiterTolerance', 'trackTolerance', 'positionTolerance'],
+  furtherParts: ['supplyLead', 'groundLead', 'contact', 'pullUp', 'pullUpVolts'],
+} as const satisfies Record<string, readonly HookUpEntry[]>;
+
+export const entryNames: readonly HookUpEntry[] = Object.values(groups).flat();
 
 /** What stands in the form, as it was typed. */
-export type HookUpTexts = Readonly<Record<FieldName, string>>;
-
-export const fieldNames = Object.keys(fields) as FieldName[];
+export type HookUpTexts = Readonly<Record<HookUpEntry, string>>;
 
 export const initialTexts = Object.fromEntries(
-  fieldNames.map((name) => [name, fields[name].initial]),
+  entryNames.map((name) => [name, entries[name].initial]),
 ) as HookUpTexts;
 
 export interface HookUp {
@@ -42,32 +60,62 @@ export interface HookUp {
   readonly tolerances: Tolerances;
 }
 
-/** Reads the form into a circuit; throws the `InputError` of the first entry that can't be read. */
-export function readHookUp(texts: HookUpTexts): HookUp {
-  const read = (name: FieldName): number =>
-    parseQuantity(texts[name], fields[name].unit, fields[name].label);
-  const closedPosition = read('closedPosition');
-  const openPosition = read('openPosition');
-  const positionTolerance = read('positionTolerance');
-  return {
-    circuit: {
-      source: { volts: read('source') },
-      limiter: read('limiter'),
-      sensor: { track: read('track'), closedPosition, openPosition },
-      load: { pullDown: read('input') },
-    },
-    tolerances: {
-      source: read('sourceTolerance'),
-      limiter: read('limiterTolerance'),
-      track: read('trackTolerance'),
-      closedPosition: positionTolerance,
-      openPosition: positionTolerance,
-    },
-  };
+/** Why an entry can't be used, by its name. */
+export type Refusals = Readonly<Partial<Record<HookUpEntry, string>>>;
+
+/** The lowest and the highest value of an entry, written with their unit. */
+export function boundsOf(name: HookUpEntry): readonly [low: string, high: string] {
+  const { unit, low, high } = entries[name];
+  const written = (value: number) => formatQuantity(value, unit, { trim: true });
+  return [written(low), written(high)];
 }
 
-/** The sentence of a wrong entry; anything else is a mistake of the program and goes on. */
-export function refusalOf(error: unknown): string {
-  if (error instanceof InputError) return error.message;
-  throw error;
+/** Reads one entry; undefined where an optional one is left empty. */
+function readEntry(name: HookUpEntry, text: string): number | undefined {
+  const { unit, low, high, optional } = entries[name];
+  if (optional && text.trim() === '') return undefined;
+  const value = parseQuantity(text, unit, entryLabels[name]);
+  if (value >= low && value <= high) return value;
+  throw new InputError('out-of-range', name, outOfBoundsSentence(text.trim(), ...boundsOf(name)));
+}
+
+/** Reads the whole form into a hook-up, or into the refusals of all entries that can't be used. */
+export function readHookUp(texts: HookUpTexts): HookUp | { readonly refusals: Refusals } {
+  const values: Partial<Record<HookUpEntry, number>> = {};
+  const refusals: Partial<Record<HookUpEntry, string>> = {};
+  for (const name of entryNames) {
+    try {
+      const value = readEntry(name, texts[name]);
+      if (value !== undefined) values[name] = value;
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      refusals[name] = error.message;
+    }
+  }
+  if (Object.keys(refusals).length > 0) return { refusals };
+  const { pullUp, ...given } = values as Required<typeof values>;
+  return {
+    circuit: {
+      source: { volts: given.source },
+      limiter: given.limiter,
+      leads: { supply: given.supplyLead, ground: given.groundLead },
+      sensor: {
+        track: given.track,
+        contact: given.contact,
+        closedPosition: given.closedPosition,
+        openPosition: given.openPosition,
+      },
+      load: {
+        pullDown: given.input,
+        ...(pullUp !== undefined && { pullUp: { ohms: pullUp, volts: given.pullUpVolts } }),
+      },
+    },
+    tolerances: {
+      source: given.sourceTolerance,
+      limiter: given.limiterTolerance,
+      track: given.trackTolerance,
+      closedPosition: given.positionTolerance,
+      openPosition: given.positionTolerance,
+    },
+  };
 }

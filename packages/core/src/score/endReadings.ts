@@ -1,7 +1,7 @@
 import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
 import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
 import type { ThrottleScale } from '../sweep/throttleScale.js';
-import type { Volts } from '../units.js';
+import type { Seconds, Volts } from '../units.js';
 import type { EndReading } from './judgeEnd.js';
 
 /** What the end readings are taken from. */
@@ -19,6 +19,8 @@ export interface EndEvidence {
 
 /** Rests this close to the outermost one are at the same stop, as a fraction of the span. */
 const sameStop = 0.05;
+/** A rest begins within this time of the movement that led to it. */
+const arrival: Seconds = 0.3;
 /** Rests this close to each other came from a stop and not from a hand. */
 const sameLevel = 0.01;
 
@@ -55,10 +57,11 @@ export function closedReturns({ movement, scale }: EndEvidence): readonly (reado
   for (const rest of outermost('closed', movement.rests)) {
     const volts = scale.closed + rest.level * scale.span;
     const snapped = movement.snaps.some(
-      ({ start, settled }) => start < rest.start && rest.start < settled + 0.2,
+      ({ start, settled }) => start < rest.start && rest.start < settled + arrival,
     );
     const closing = movement.strokes.some(
-      ({ direction, end }) => direction === 'closing' && Math.abs(end - rest.start) < 0.3,
+      ({ direction, end }) =>
+        direction === 'closing' && end > rest.start - arrival && end <= rest.end,
     );
     if (snapped) bySpring.push(volts);
     else if (closing) byHand.push(volts);

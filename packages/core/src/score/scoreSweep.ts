@@ -6,10 +6,11 @@ import { checkSweep } from '../sweep/checkSweep.js';
 import { type Departure, findDepartures } from '../sweep/departures.js';
 import { firstAt } from '../sweep/firstAt.js';
 import type { Levels } from '../sweep/levels.js';
-import { findRests, findStrokes, type Rest, type Stroke } from '../sweep/movement.js';
+import { findRests, findStrokes } from '../sweep/movement.js';
 import { findSnaps } from '../sweep/snaps.js';
 import type { Sweep } from '../sweep/sweep.js';
 import { onScale, type ThrottleScale, throttleScale, travelAt } from '../sweep/throttleScale.js';
+import { withoutRebounds } from '../sweep/withoutRebounds.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { type Criteria, defaultCriteria } from './criteria.js';
 import { decideVerdict } from './decideVerdict.js';
@@ -66,11 +67,12 @@ export function scoreSweep(
   );
   const snaps = findSnaps(levels.time, levels.mean, closed, levels.visible);
   const departures = findDepartures(levels, snaps);
-  const path = bridged(levels.path, levels, departures);
+  const moved = bridged(levels.path, levels, departures);
+  const path = withoutRebounds(moved, levels.time, snaps);
   const strokes = findStrokes(levels.time, path);
   const rests = findRests(levels.time, path, band);
   const movement = { strokes, rests, snaps };
-  const findings = departures.map((one) => finding(one, levels, path, movement, expected, scale));
+  const findings = departures.map((one) => finding(one, levels, moved, movement, expected, scale));
   const ends = { prepared, scale, path, movement, recorder };
   const checks = [
     ...judgeCapture(sweep, prepared, expected, rests, recorder, criteria),
@@ -131,7 +133,7 @@ function finding(
   { kind, from, to, depth }: Departure,
   { time, interval }: Levels,
   path: Float64Array,
-  movement: { readonly strokes: readonly Stroke[]; readonly rests: readonly Rest[] },
+  movement: Pick<Score, 'strokes' | 'rests' | 'snaps'>,
   expected: Expectation,
   scale: ThrottleScale,
 ): Finding {
@@ -139,6 +141,7 @@ function finding(
   const end = time[to]! + interval / 2;
   const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
   const resting = movement.rests.some((rest) => rest.start <= start && rest.end >= end);
+  const snapped = movement.snaps.some((snap) => snap.start <= end && snap.settled >= start);
   const stroke = movement.strokes.find((one) => one.start <= end && one.end >= start);
   return {
     kind,
@@ -147,6 +150,6 @@ function finding(
     travel: travelAt(expected, scale.closed + level * scale.span),
     depth: depth * scale.span,
     depthOfSpan: Math.abs(depth),
-    during: resting || !stroke ? 'rest' : stroke.direction,
+    during: snapped ? 'closing' : resting || !stroke ? 'rest' : stroke.direction,
   };
 }

@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { run } from '../packages/cli/src/run.js';
+
+test('the demo judges its three recordings as they were made', async () => {
+  let out = '';
+  const print = (text: string) => {
+    out += text;
+  };
+  const code = await run(['score', '--json', '--job', 'examples/outboard-sensor.job.json'], {
+    print,
+    printError: print,
+  });
+  expect(code).toBe(0);
+  const judged: { file: string; score: { verdict: string; causes: { cause: string }[] } }[] =
+    JSON.parse(out);
+  expect(judged.map(({ file, score }) => [file, score.verdict, score.causes[0]?.cause])).toEqual([
+    ['examples/recordings/sound.csv', 'pass', 'none'],
+    ['examples/recordings/worn.csv', 'fail', 'track'],
+    ['examples/recordings/too-slow.csv', 'inconclusive', 'recording'],
+  ]);
+});

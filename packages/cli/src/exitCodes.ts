@@ -1,0 +1,18 @@
+import type { Verdict } from '@truesweep/core';
+
+/** An input was wrong. */
+export const badInputCode = 2;
+
+/** What `--exit-by-verdict` leaves with, the best verdict first. */
+const verdictCodes: readonly (readonly [Verdict, number])[] = [
+  ['pass', 0],
+  ['marginal', 10],
+  ['inconclusive', 12],
+  ['fail', 11],
+];
+
+/** The exit code of the worst of several verdicts: fail, then inconclusive, then marginal, then pass. */
+export function exitCodeOf(verdicts: readonly Verdict[]): number {
+  const [, code] = verdictCodes.findLast(([verdict]) => verdicts.includes(verdict)) ?? ['', 0];
+  return code;
+}

@@ -1,0 +1,255 @@
+import { defaultCriteria, type Score } from '@truesweep/core';
+import { cautions } from '@truesweep/wording';
+import { describe, expect, test } from 'vitest';
+import type { JudgedFile } from './judgedFile.js';
+import { printCautions } from './printCautions.js';
+import { printScore } from './printScore.js';
+import { width } from './wrapText.js';
+
+const quality: Score['quality'] = {
+  samples: 5000,
+  duration: 9.998,
+  interval: 0.002,
+  longestGap: 0.002,
+  resolution: 0.001,
+  noise: 0.0015,
+  visible: 0.048,
+  visibleSetBy: 'span',
+  shortestDropout: 0.004,
+};
+
+const worn: Score = {
+  verdict: 'fail',
+  causes: [
+    { cause: 'track', weight: 0.75 },
+    { cause: 'connection', weight: 0.25 },
+  ],
+  advice: ['prove-connection', 'replace-sensor'],
+  checks: [
+    {
+      check: 'sample-interval',
+      outcome: 'conforms',
+      unit: 's',
+      measured: 0.002,
+      highLimit: 0.0075,
+      margin: 0.0055,
+      limitFrom: 'criteria',
+    },
+    {
+      check: 'visible-departure',
+      outcome: 'conforms',
+      unit: '%',
+      measured: 1.5,
+      highLimit: 5,
+      margin: 3.5,
+      limitFrom: 'criteria',
+    },
+    {
+      check: 'departures',
+      outcome: 'fails',
+      unit: 'count',
+      measured: 2,
+      highLimit: 0,
+      margin: -2,
+      limitFrom: 'criteria',
+    },
+    {
+      check: 'closed-end',
+      outcome: 'marginal',
+      unit: 'V',
+      measured: 0.53,
+      lowLimit: 0.314,
+      highLimit: 0.523,
+      uncertainty: 0.005,
+      margin: -0.007,
+      limitFrom: 'expected-window',
+    },
+    {
+      check: 'closed-rest',
+      outcome: 'not-judged',
+      unit: '%',
+      highLimit: 3,
+      limitFrom: 'criteria',
+    },
+  ],
+  findings: [
+    {
+      kind: 'dropout',
+      start: 0.75,
+      end: 0.766,
+      travel: 0.057,
+      depth: -0.585,
+      depthOfSpan: 0.18,
+      during: 'opening',
+    },
+    {
+      kind: 'spike',
+      start: 12.4321,
+      end: 12.4341,
+      travel: 0.62,
+      depth: 0.0612,
+      depthOfSpan: 0.019,
+      during: 'rest',
+    },
+  ],
+  strokes: [
+    { direction: 'opening', start: 0.5, end: 2, from: 0, to: 1 },
+    { direction: 'closing', start: 2.5, end: 2.55, from: 1, to: 0 },
+  ],
+  rests: [],
+  snaps: [{ start: 2.5, touch: 2.55, settled: 2.6, from: 1, rebounds: [0.1] }],
+  quality,
+  supplyAssumed: true,
+};
+
+const judged: JudgedFile = {
+  file: 'port-side.csv',
+  reading: {
+    delimiter: ';',
+    decimal: ',',
+    headerLines: 1,
+    columns: {
+      time: { index: 0, name: 'time', unit: 'ms', unitFrom: 'heading' },
+      signal: { index: 2, name: '', unit: 'V', unitFrom: 'assumed' },
+    },
+    rows: 5000,
+  },
+  score: worn,
+  criteria: defaultCriteria,
+};
+
+describe('the whole text', () => {
+  const lines = printScore(judged);
+  const text = lines.join('\n');
+
+  test('begins with the file, the verdict and what it means', () => {
+    expect(lines.slice(0, 2)).toEqual([
+      'port-side.csv',
+      '  FAIL: Do not put the sensor back as it is; the cause says what to mend.',
+    ]);
+  });
+
+  test('weighs the causes and numbers the steps', () => {
+    expect(text).toMatch(/^ {2}Cause {7}track \(75\u00a0%\)\. The trouble/m);
+    expect(text).toMatch(/^ {14}connection \(25\u00a0%\)\. The signal/m);
+    expect(text).toMatch(/^ {2}Next {8}1\. Prove leads/m);
+    expect(text).toMatch(/^ {14}2\. If the leads/m);
+  });
+
+  test('lists the findings in columns of one unit each', () => {
+    expect(text).toContain(
+      [
+        '  Findings        at  lasts  travel    depth  of span  during',
+        '  dropout    0.750 s  16 ms   5.7 %  −585 mV     18 %  opening',
+        '  spike     12.432 s   2 ms  62.0 %    61 mV      2 %  rest',
+      ].join('\n'),
+    );
+  });
+
+  test('compares what was measured with its limit in one unit', () => {
+    expect(text).toContain(
+      [
+        '  Checks                      measured       limit   margin  outcome',
+        '  Sample interval              2.00 ms   ≤ 7.50 ms  5.50 ms  conforms',
+        '  Least visible departure       1.50 %    ≤ 5.00 %   3.50 %  conforms',
+        '  Departures                         2         ≤ 0       −2  fails',
+        '  Closed reading           530 ± 10 mV  314–523 mV    −7 mV  marginal',
+        '  Closed reading scatter             –    ≤ 3.00 %        –  not judged',
+      ].join('\n'),
+    );
+    expect(text).toContain("Limits: closed reading from the hook-up's expected windows;");
+  });
+
+  test('says what could be seen, how the file was read, and that the supply was assumed', () => {
+    const flat = text.replace(/\n +/g, ' ');
+    expect(flat).toContain('The shortest dropout that surely shows lasts 4\u00a0ms');
+    expect(flat).toContain('is 48\u00a0mV (1.5\u00a0% of the span), set by the criteria');
+    expect(flat).toContain('Time from column 1 “time” in ms (by its heading)');
+    expect(flat).toContain('signal from column 3 in V (assumed); 5000 rows');
+    expect(flat).toContain('The supply was not recorded');
+    expect(flat).toContain('1 opening and 1 closing, 1 of them by the spring with 1 rebound');
+  });
+});
+
+test('a recorded supply is not said to be assumed', () => {
+  const lines = printScore({ ...judged, score: { ...worn, supplyAssumed: false } });
+  expect(lines.join('\n')).not.toContain('Supply');
+});
+
+test('in short, the verdict, the cause and the next step stand alone', () => {
+  const lines = printScore(judged, { short: true });
+  expect(lines).toEqual(printScore(judged).slice(0, lines.length));
+  expect(lines.join('\n')).toContain('Next');
+  expect(lines.join('\n')).not.toMatch(/Findings|Checks|Movement|Supply/);
+});
+
+test('a clean score has no table of findings', () => {
+  const text = printScore({ ...judged, score: { ...worn, findings: [] } }).join('\n');
+  expect(text).not.toContain('Findings');
+  expect(text).toContain('Checks');
+});
+
+test('of many findings the first are listed and the rest counted', () => {
+  const findings = Array.from({ length: 40 }, (_, i) => ({
+    ...worn.findings[0]!,
+    start: i,
+    end: i + 0.016,
+  }));
+  const lines = printScore({ ...judged, score: { ...worn, findings } });
+  expect(lines.filter((line) => line.startsWith('  dropout  '))).toHaveLength(12);
+  expect(lines.join('\n')).toContain('and 28 more');
+});
+
+test('no line is wider than the terminal, whatever the score', () => {
+  const every: Score = {
+    ...worn,
+    causes: (
+      ['track', 'connection', 'interference', 'ends', 'closed-rest', 'wiring', 'recording'] as const
+    ).map((cause) => ({ cause, weight: 1 / 7 })),
+    advice: [
+      'record-again',
+      'record-faster',
+      'record-quieter',
+      'record-more-returns',
+      'change-range',
+    ],
+    checks: [
+      ...worn.checks,
+      {
+        check: 'visible-departure',
+        outcome: 'cannot-tell',
+        unit: '%',
+        measured: 123.456,
+        highLimit: 5,
+        margin: -118.456,
+        limitFrom: 'criteria',
+      },
+      {
+        check: 'closed-end',
+        outcome: 'cannot-tell',
+        unit: 'V',
+        measured: -0.123456,
+        lowLimit: 0.1111,
+        highLimit: 0.2222,
+        uncertainty: 0.01,
+        margin: -0.234567,
+        limitFrom: 'expected-window',
+      },
+    ],
+    findings: (['dropout', 'spike', 'step', 'dead-spot', 'rough'] as const).map((kind) => ({
+      ...worn.findings[0]!,
+      kind,
+      start: 1234.5678,
+      end: 1235.9,
+      depth: -12.345,
+      depthOfSpan: 3.21,
+    })),
+  };
+  for (const line of [...printScore({ ...judged, score: every }), ...printCautions()])
+    expect(line.length, line).toBeLessThanOrEqual(width);
+});
+
+test('every caution is printed', () => {
+  const flat = printCautions().join(' ').replace(/ +/g, ' ');
+  for (const caution of Object.values(cautions)) expect(flat).toContain(caution);
+});
