@@ -1,5 +1,5 @@
 import { type Circuit, type OperatingPoint, positionAt } from '@truesweep/core';
-import { circuitSentence, drawingWords } from '@truesweep/wording';
+import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
 import { circuitLayout } from './circuitLayout.js';
@@ -95,11 +95,18 @@ export function CircuitDrawing({ id, circuit, closed, open }: CircuitDrawingProp
         <g class="part pullUpSource">
           <circle cx={layout.pullUpFeed.x} cy={layout.pullUpFeed.y - 4} r={4} />
           <Words x={layout.pullUpFeed.x + 9} y={layout.pullUpFeed.y}>
-            {quantityText(circuit.load.pullUp?.volts, 'V')}
+            {pullUpFeedText(circuit)}
           </Words>
         </g>
       )}
       <CircuitLegend y={layout.height} arrows={layout.arrows} closed={closed} open={open} />
     </Figure>
   );
+}
+
+/** What feeds the pull-up: a voltage of its own, or the place that it is tied to. */
+function pullUpFeedText({ load: { pullUp } }: Circuit): string {
+  if (!pullUp) return '';
+  if ('volts' in pullUp) return quantityText(pullUp.volts, 'V');
+  return nodeLabels[pullUp.from === 'source' ? 'sourcePlus' : 'top'];
 }

@@ -1,9 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { type Determined, isDetermined } from '../circuit/determined.js';
-import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import { InputError } from '../errors.js';
-import type { Volts } from '../units.js';
+import { outputFunction } from './outputFunction.js';
 
 /** The output over travel, point by point. */
 export interface Curve {
@@ -34,19 +32,7 @@ export function expectedCurve(circuit: Circuit, points = 101): Curve {
     );
   }
   const travel = Float64Array.from({ length: points }, (_, i) => i / (points - 1));
-  const volts = travel.map((at) => outputVolts(circuit, positionAt(circuit.sensor, at)));
+  const output = outputFunction(circuit);
+  const volts = travel.map((at) => output(positionAt(circuit.sensor, at)));
   return { travel, volts };
-}
-
-/** The output of a checked circuit as a number, refused where it has none. */
-export function outputVolts(circuit: Circuit, position: number): Volts {
-  const { output } = solveOperatingPoint(circuit, position);
-  if (isDetermined(output)) return output;
-  throw new InputError('no-output', 'circuit', refusal(output));
-}
-
-function refusal(output: Exclude<Determined<Volts>, number>): string {
-  return output.kind === 'floating'
-    ? 'The output floats: nothing ties the signal to the source. Give the circuit a track that conducts, or a load.'
-    : 'The output has no single value: sources are joined without resistance. Give the source, the pull-up or a lead some resistance.';
 }

@@ -2,7 +2,7 @@ import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { finiteBetween } from '../guard.js';
 import type { Fraction, Position, Volts } from '../units.js';
-import { outputVolts } from './expectedCurve.js';
+import { outputFunction } from './outputFunction.js';
 
 /** How far the parts may be from their nominal values; each 0 when left out. */
 export interface Tolerances {
@@ -104,13 +104,13 @@ function windowAt(
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const corner of corners) {
-    const output = (at: Position): Volts => outputVolts(corner, at);
+    const output = outputFunction(corner);
     for (const volts of extremes(output, from, to, circuit.load.pullUp !== undefined)) {
       low = Math.min(low, volts);
       high = Math.max(high, volts);
     }
   }
-  return { low, nominal: outputVolts(circuit, position), high };
+  return { low, nominal: outputFunction(circuit)(position), high };
 }
 
 function extremes(
@@ -139,7 +139,7 @@ function turningPoint(
   const golden = (Math.sqrt(5) - 1) / 2;
   let low = from;
   let high = to;
-  while (high - low > 1e-6) {
+  while (high - low > 1e-9) {
     const left = high - golden * (high - low);
     const right = low + golden * (high - low);
     if (sign * output(left) < sign * output(right)) low = left;

@@ -1,6 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { outputVolts } from '../expectation/expectedCurve.js';
+import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { finiteBetween, positive } from '../guard.js';
 import type { Sweep } from '../sweep/sweep.js';
@@ -79,7 +79,7 @@ export function simulateSweep(plan: SweepPlan): SimulatedSweep {
   }
   const random = randomNumbers(plan.seed);
   const { time, travel } = moved(plan, random);
-  const output = outputFunction(plan.circuit);
+  const output = outputTable(plan.circuit);
   const position = travel.map((at) => positionAt(plan.circuit.sensor, at));
   const sound = position.map((at) => output(at, 'touching'));
   const disturbed = Float64Array.from(sound);
@@ -132,16 +132,15 @@ type Output = (position: Position, contact: Contact) => Volts;
 type Contact = 'touching' | number;
 
 /** The output over the track as a table of straight pieces, so fine that its chords err far less than noise. */
-function outputFunction(circuit: Circuit): Output {
+function outputTable(circuit: Circuit): Output {
   const pieces = 1024;
   const tables = new Map<Contact, Float64Array>();
   return (position, contact) => {
     let table = tables.get(contact);
     if (!table) {
       const at = contact === 'touching' ? circuit : withContact(circuit, contact);
-      table = Float64Array.from({ length: pieces + 2 }, (_, i) =>
-        outputVolts(at, Math.min(1, i / pieces)),
-      );
+      const exact = outputFunction(at);
+      table = Float64Array.from({ length: pieces + 2 }, (_, i) => exact(Math.min(1, i / pieces)));
       tables.set(contact, table);
     }
     const place = position * pieces;

@@ -1,0 +1,30 @@
+import type { Circuit } from '../circuit/circuit.js';
+import { type Determined, isDetermined } from '../circuit/determined.js';
+import { contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
+import { solveOperatingPoint } from '../circuit/operatingPoint.js';
+import { InputError } from '../errors.js';
+import type { Position, Volts } from '../units.js';
+
+/**
+ * The output of a checked circuit over the wiper's position: by the one node equation where all legs meet at the
+ * contact, by the general solver elsewhere.
+ *
+ * @throws InputError `no-output`, from the function returned, where the output has no single finite value.
+ */
+export function outputFunction(circuit: Circuit): (position: Position) => Volts {
+  const legs = contactLegs(circuit);
+  return legs
+    ? (position) => millmanOutput(legs, position)
+    : (position) => numberOrRefusal(solveOperatingPoint(circuit, position).output);
+}
+
+function numberOrRefusal(output: Determined<Volts>): Volts {
+  if (isDetermined(output)) return output;
+  throw new InputError('no-output', 'circuit', refusal(output));
+}
+
+function refusal(output: Exclude<Determined<Volts>, number>): string {
+  return output.kind === 'floating'
+    ? 'The output floats: nothing ties the signal to the source. Give the circuit a track that conducts, or a load.'
+    : 'The output has no single value: sources are joined without resistance. Give the source, the pull-up or a lead some resistance.';
+}
