@@ -1,6 +1,6 @@
-import { InputError } from '../errors.js';
 import { finiteBetween } from '../guard.js';
 import type { Ohms } from '../units.js';
+import { oneOf } from './oneOf.js';
 import { type PreferredSeries, preferredValues } from './preferredValues.js';
 
 /** Which of a resistance's two neighbours in a series is taken. */
@@ -33,13 +33,7 @@ export function preferredValue(
 ): Ohms {
   finiteBetween(ohms, 1e-12, 1e18, 'ohms', 'Ω');
   const decade = preferredValues(series);
-  if (rounding !== 'up' && rounding !== 'down' && rounding !== 'nearest') {
-    throw new InputError(
-      'unknown-choice',
-      'rounding',
-      `rounding is ${String(rounding)}; it must be up, down or nearest.`,
-    );
-  }
+  oneOf(rounding, ['up', 'down', 'nearest'], 'rounding');
   const power = Math.floor(Math.log10(ohms)) - 2;
   const near = [power - 1, power, power + 1].flatMap((p) =>
     decade.map((figures) => Number(`${figures}e${p}`)),

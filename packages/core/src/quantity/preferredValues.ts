@@ -1,4 +1,4 @@
-import { InputError } from '../errors.js';
+import { oneOf } from './oneOf.js';
 
 /** A series of preferred values: its number is how many there are in a decade. */
 export type PreferredSeries = 'E3' | 'E6' | 'E12' | 'E24' | 'E48' | 'E96' | 'E192';
@@ -9,15 +9,7 @@ const e24 = [
   620, 680, 750, 820, 910,
 ] as const;
 
-const steps: Readonly<Record<PreferredSeries, number>> = {
-  E3: 3,
-  E6: 6,
-  E12: 12,
-  E24: 24,
-  E48: 48,
-  E96: 96,
-  E192: 192,
-};
+const seriesNames = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
 
 /**
  * One decade of a series of preferred values for resistors, as whole numbers of three figures: 100 stands
@@ -28,20 +20,13 @@ const steps: Readonly<Record<PreferredSeries, number>> = {
  *
  * @param series `E3`, `E6`, `E12`, `E24`, `E48`, `E96` or `E192`.
  * @returns As many values as the series' number says, rising from 100 to below 1000.
- * @throws InputError `unknown-choice` at `series`.
+ * @throws InputError at `series`.
  *
  * @example
  * preferredValues('E6') // => [100, 150, 220, 330, 470, 680]
  */
 export function preferredValues(series: PreferredSeries): readonly number[] {
-  if (!Object.hasOwn(steps, series)) {
-    throw new InputError(
-      'unknown-choice',
-      'series',
-      `series is ${String(series)}; it must be one of ${Object.keys(steps).join(', ')}.`,
-    );
-  }
-  const count = steps[series];
+  const count = Number(oneOf(series, seriesNames, 'series').slice(1));
   if (count <= 24) return e24.filter((_, i) => i % (24 / count) === 0);
   return Array.from({ length: count }, (_, i) => {
     const figures = Math.round(100 * 10 ** (i / count));

@@ -1,0 +1,136 @@
+import { InputError } from '../errors.js';
+import { finiteBetween, positive, present } from '../guard.js';
+import type { Fraction, Volts } from '../units.js';
+import type { ReadingWindow } from './expectedWindows.js';
+
+/** The signal at the refitted sensor's connector with the throttle closed, and the reference read beside it. */
+export interface ConnectorReading {
+  /** Signal above the sensor's ground, V. */
+  readonly volts: Volts;
+  /** Reference at the connector above the sensor's ground, as measured, V; above 0. */
+  readonly reference: Volts;
+}
+
+/** What is known after refitting; what is left out stays to be done. */
+export interface RefitReadings {
+  /** Closed, engine cold. */
+  readonly cold?: ConnectorReading;
+  /** Closed, engine warm. */
+  readonly warm?: ConnectorReading;
+  /** The signal that the control unit had learned as closed before the work, as a fraction of the reference. */
+  readonly learnedClosed?: Fraction;
+  /** Whether the control unit has learned the closed position anew. */
+  readonly relearned?: boolean;
+  /** Whether the throttle snaps fully shut by itself, at every position of the handlebar or pedal. */
+  readonly snapsShut?: boolean;
+}
+
+/** How a check stands. */
+export type RefitOutcome = 'met' | 'not-met' | 'to-do';
+
+/** A check after refitting with its numbers: ratios of the measured reference. */
+export type RefitCheck =
+  | {
+      readonly code: 'closed-ratio' | 'closed-ratio-warm';
+      readonly outcome: RefitOutcome;
+      readonly low: Fraction;
+      readonly high: Fraction;
+      /** Left out where it was not read. */
+      readonly measured?: Fraction;
+    }
+  | {
+      readonly code: 'relearn-closed';
+      readonly outcome: RefitOutcome;
+      /** New closed reading less what was learned; left out where one of them isn't known. */
+      readonly shift?: Fraction;
+    }
+  | { readonly code: 'snaps-shut'; readonly outcome: RefitOutcome };
+
+/**
+ * The checks after a sensor was refitted, in the order in which they are made: the closed reading at the connector as
+ * a ratio of the *measured* reference, the same when warm, the closed position learned anew where the machine's service
+ * manual asks for it, and the throttle that snaps shut by itself.
+ *
+ * A ratio, because the reference of one machine is never quite another's. What wasn't done yet is `to-do`, never `met`.
+ * The list is common practice without a source; the machine's service manual goes before it.
+ *
+ * @param closed The window for the closed reading on the vehicle, V at `reference`.
+ * @param reference The voltage that the window is stated for, V; above 0.
+ * @param asksRelearn Whether the service manual asks for a closed-position relearn.
+ * @param readings What was found so far.
+ * @throws InputError at `closed…`, `reference`, `asksRelearn` or `readings…`.
+ *
+ * @example
+ * const closed = { low: 0.4, nominal: 0.5, high: 0.6 };
+ * const checks = refitChecks(closed, 5, false, { cold: { volts: 0.49, reference: 4.9 } });
+ * checks.map(({ code }) => code) // => ['closed-ratio', 'closed-ratio-warm', 'snaps-shut']
+ * checks.map(({ outcome }) => outcome) // => ['met', 'to-do', 'to-do']
+ */
+export function refitChecks(
+  closed: ReadingWindow,
+  reference: Volts,
+  asksRelearn: boolean,
+  readings: RefitReadings = {},
+): readonly RefitCheck[] {
+  present(closed, 'closed', 'the window for the closed reading');
+  finiteBetween(closed.low, -1e6, 1e6, 'closed.low', 'V');
+  finiteBetween(closed.high, closed.low, 1e6, 'closed.high', 'V');
+  positive(reference, 'reference', 'V');
+  answer(asksRelearn, 'asksRelearn');
+  present(readings, 'readings', 'what was found so far');
+  const { relearned, snapsShut } = readings;
+  const low = closed.low / reference;
+  const high = closed.high / reference;
+  const cold = ratioOf(readings.cold, 'readings.cold');
+  const warm = ratioOf(readings.warm, 'readings.warm');
+  const shift = shiftOf(warm ?? cold, readings.learnedClosed);
+  if (relearned !== undefined) answer(relearned, 'readings.relearned');
+  if (snapsShut !== undefined) answer(snapsShut, 'readings.snapsShut');
+  return [
+    closedRatio('closed-ratio', cold, low, high),
+    closedRatio('closed-ratio-warm', warm, low, high),
+    ...(asksRelearn
+      ? [
+          {
+            code: 'relearn-closed' as const,
+            outcome: relearned ? ('met' as const) : ('to-do' as const),
+            ...(shift !== undefined && { shift }),
+          },
+        ]
+      : []),
+    {
+      code: 'snaps-shut',
+      outcome: snapsShut === undefined ? 'to-do' : snapsShut ? 'met' : 'not-met',
+    },
+  ];
+}
+
+function closedRatio(
+  code: 'closed-ratio' | 'closed-ratio-warm',
+  measured: Fraction | undefined,
+  low: Fraction,
+  high: Fraction,
+): RefitCheck {
+  if (measured === undefined) return { code, outcome: 'to-do', low, high };
+  const met = measured >= low && measured <= high;
+  return { code, outcome: met ? 'met' : 'not-met', low, high, measured };
+}
+
+function ratioOf(reading: ConnectorReading | undefined, path: string): Fraction | undefined {
+  if (reading === undefined) return undefined;
+  present(reading, path, 'a reading with its reference');
+  finiteBetween(reading.volts, -1e6, 1e6, `${path}.volts`, 'V');
+  return reading.volts / finiteBetween(reading.reference, 1e-3, 1e6, `${path}.reference`, 'V');
+}
+
+function shiftOf(measured: Fraction | undefined, learned: Fraction | undefined) {
+  if (learned === undefined) return undefined;
+  finiteBetween(learned, 0, 1, 'readings.learnedClosed');
+  return measured === undefined ? undefined : measured - learned;
+}
+
+function answer(value: unknown, path: string): void {
+  if (typeof value === 'boolean') return;
+  const code = value === undefined ? 'missing' : 'not-boolean';
+  throw new InputError(code, path, `${path} is ${String(value)}; it must be true or false.`);
+}
