@@ -70,14 +70,23 @@ export interface OperatingNetwork {
 
 /** Solves a checked circuit; a source over its current limit is put in its constant-current state. */
 export function operatingNetwork(circuit: Circuit, position: Position): OperatingNetwork {
-  const network = circuitNetwork(circuit, position);
-  const solution = solveNetwork(network);
+  const free = atState(circuit, position, 'constant-voltage');
   const limit = circuit.source.currentLimit;
-  if (limit === undefined || withinLimit(solution, limit)) {
-    return { network, solution, sourceState: 'constant-voltage' };
-  }
-  const limited = atCurrentLimit(network, limit);
-  return { network: limited, solution: solveNetwork(limited), sourceState: 'constant-current' };
+  if (limit === undefined || withinLimit(free.solution, limit)) return free;
+  return atState(circuit, position, 'constant-current');
+}
+
+/** Solves a checked circuit with its source in a given state, consistent or not. */
+export function atState(
+  circuit: Circuit,
+  position: Position,
+  sourceState: OperatingPoint['sourceState'],
+): OperatingNetwork {
+  const free = circuitNetwork(circuit, position);
+  const limit = circuit.source.currentLimit;
+  const limited = sourceState === 'constant-current' && limit !== undefined;
+  const network = limited ? atCurrentLimit(free, limit) : free;
+  return { network, solution: solveNetwork(network), sourceState };
 }
 
 /** An unbounded current is over any limit; where it isn't unique the source still holds its voltage. */

@@ -7,6 +7,8 @@ import { share, starMesh } from './starMesh.js';
 export interface NetworkSolution {
   readonly volts: Readonly<Record<string, Determined<number>>>;
   readonly amps: Readonly<Record<string, Determined<number>>>;
+  /** Determinant of the network up to a constant factor of its form; 1 without a source. */
+  readonly determinant: number;
 }
 
 /**
@@ -28,10 +30,15 @@ export function solveNetwork(network: Network): NetworkSolution {
   const volts = new Float64Array(nodes.size);
   const amps = new Map<string, number>(network.elements.map((element) => [element.id, 0]));
   const reference = nodes.get(network.reference)!;
+  const tied = tiedTogether(network);
+  const determinants = new Map<string, number>();
   for (const source of elements) {
-    if (isDrive(source)) addDrive(source, elements, nodes, reference, volts, amps);
+    if (!isDrive(source)) continue;
+    const own = addDrive(source, elements, nodes, reference, volts, amps);
+    determinants.set(tied(source.to), own);
   }
-  return collect(network, nodes, volts, amps, loops);
+  const determinant = [...determinants.values()].reduce((product, own) => product * own, 1);
+  return { ...collect(network, nodes, volts, amps, loops, tied), determinant };
 }
 
 function nodeIndex(network: Network): Map<string, number> {
@@ -56,7 +63,7 @@ function addDrive(
   reference: number,
   volts: Float64Array,
   amps: Map<string, number>,
-): void {
+): number {
   const size = nodes.size;
   const matrix = new Float64Array(size * size);
   for (const element of elements) {
@@ -70,7 +77,7 @@ function addDrive(
   const first = nodes.get(drive.from)!;
   const second = nodes.get(drive.to)!;
   const reduced = starMesh(size, matrix, first, second);
-  if (drive.kind === 'current' && reduced.conductance === 0) return;
+  if (drive.kind === 'current' && reduced.conductance === 0) return reduced.determinant;
   const [across, through] =
     drive.kind === 'voltage'
       ? [drive.volts, drive.volts * reduced.conductance]
@@ -85,6 +92,7 @@ function addDrive(
       element === drive ? through : through * fraction(element, nodes, matrix, reduced.current);
     amps.set(element.id, amps.get(element.id)! + part);
   }
+  return drive.kind === 'voltage' ? reduced.determinant : reduced.determinant * reduced.conductance;
 }
 
 function conductanceOf(element: Element): number {
@@ -108,8 +116,8 @@ function collect(
   volts: Float64Array,
   amps: ReadonlyMap<string, number>,
   loops: readonly RigidLoop[],
-): NetworkSolution {
-  const tied = tiedTogether(network);
+  tied: (node: string) => string,
+): Omit<NetworkSolution, 'determinant'> {
   const lost = new Set(
     loops.filter((loop) => loop.contradictory).map((loop) => tied(loop.closing.from)),
   );

@@ -8,6 +8,8 @@ export interface TwoTerminal {
   readonly voltage: Float64Array;
   /** Row by row, the fraction of the total current that flows from node i to node j. */
   readonly current: Float64Array;
+  /** Determinant of the nodes taken out, up to a constant factor of the network's form: the product of their ΣG. */
+  readonly determinant: number;
 }
 
 interface Elimination {
@@ -15,6 +17,8 @@ interface Elimination {
   readonly neighbours: readonly number[];
   readonly legs: Float64Array;
   readonly before: Float64Array;
+  /** ΣG of the node, 1 where it was joined to another by 0 Ω. */
+  readonly pivot: number;
 }
 
 /**
@@ -90,16 +94,20 @@ function eliminate(size: number, mesh: Float64Array, node: number): Elimination 
     mesh[node * size + neighbours[i]!] = 0;
     mesh[neighbours[i]! * size + node] = 0;
   }
-  return { node, neighbours, legs, before };
+  return { node, neighbours, legs, before, pivot: legs.includes(Infinity) ? 1 : sumOf(legs) };
+}
+
+function sumOf(legs: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < legs.length; k++) sum += legs[k]!;
+  return sum;
 }
 
 /** G_i·G_j / ΣG, and its limit where a leg is 0 Ω: the node then is that leg's far end. */
 function meshEdge(legs: Float64Array, i: number, j: number): number {
   const joined = legs.indexOf(Infinity);
   if (joined >= 0) return i === joined ? legs[j]! : j === joined ? legs[i]! : 0;
-  let sum = 0;
-  for (let k = 0; k < legs.length; k++) sum += legs[k]!;
-  return legs[i]! * (legs[j]! / sum);
+  return legs[i]! * (legs[j]! / sumOf(legs));
 }
 
 function handBack(
@@ -134,7 +142,8 @@ function handBack(
     }
     after = before;
   }
-  return { conductance: total, voltage, current };
+  const determinant = eliminations.reduce((product, { pivot }) => product * pivot, 1);
+  return { conductance: total, voltage, current, determinant };
 }
 
 /** Millman's theorem: the conductance-weighted mean of the voltages at the legs' far ends. */
