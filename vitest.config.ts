@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -25,6 +26,8 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     passWithNoTests: true,
+    // The runner leaves one processor free by itself; of two that is half of them.
+    maxWorkers: availableParallelism(),
     coverage: { include: ['packages/*/src/**'] },
     projects: [
       project('unit', ['packages/*/src/**/*.test.{ts,tsx}', 'site/src/**/*.test.{ts,tsx}']),
@@ -38,7 +41,12 @@ export default defineConfig({
         globalSetup: ['tests/browser/setup.ts'],
       }),
       project('types', [], {
-        typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'] },
+        typecheck: {
+          enabled: true,
+          only: true,
+          include: ['tests/types/**/*.test-d.ts'],
+          tsconfig: 'tests/types/tsconfig.json',
+        },
       }),
       project('bench', [], {
         benchmark: { enabled: true, include: ['tests/bench/**/*.bench.ts'] },
