@@ -34,7 +34,7 @@ export function arrangementOf(table: PinTable, group: readonly string[]): PinRes
 }
 
 /** A found track as a result of its own. */
-export function oneTrack(track: TrackPins): PinResult {
+function oneTrack(track: TrackPins): PinResult {
   const undecided: Undecided[] = ['fed-end'];
   if (track.closedEnd === undefined) undecided.push('closed-end');
   return { kind: 'potentiometer', tracks: [track], shared: [], switches: [], apart: [], undecided };
