@@ -102,6 +102,21 @@ describe('positionAtOutput', () => {
     expect(positionAtOutput(bent, { volts: 1 }).kind).toBe('position');
   });
 
+  test('a source at its current limit over part of the travel', () => {
+    const limited: Circuit = {
+      source: { volts: 5, currentLimit: 1.02e-3 },
+      limiter: 1000,
+      sensor: { track: 4000 },
+      load: { pullDown: 20e3 },
+    };
+    expect(operatingPoint(limited, 0).sourceState).toBe('constant-voltage');
+    expect(operatingPoint(limited, 1).sourceState).toBe('constant-current');
+    for (const position of [0.05, 0.3, 0.5, 0.9, 1]) {
+      const found = positionAtOutput(limited, { volts: outputAt(limited, position) });
+      expect(found.kind === 'position' && found.position).toBeCloseTo(position, 9);
+    }
+  });
+
   test('near the turning point the uncertainty reaches over it', () => {
     const volts = outputAt(bent, 1) - 0.01;
     const found = positionAtOutput(bent, { volts, uncertainty: 0.05 });

@@ -52,9 +52,8 @@ test('down and up enclose the wanted value, nearest is one of them and no farthe
       expect(down).toBeLessThanOrEqual(ohms * (1 + 1e-9));
       expect(up).toBeGreaterThanOrEqual(ohms * (1 - 1e-9));
       expect([down, up]).toContain(nearest);
-      expect(Math.abs(nearest - ohms)).toBeLessThanOrEqual(
-        Math.min(ohms - down, up - ohms) + 1e-9 * ohms,
-      );
+      const nearer = Math.min(Math.abs(ohms - down), Math.abs(up - ohms));
+      expect(Math.abs(nearest - ohms)).toBeLessThanOrEqual(nearer * (1 + 1e-9));
     }),
     { numRuns: 1000 * soak },
   );
