@@ -9,24 +9,30 @@ const size = (value: unknown): number => (typeof value === 'number' ? Math.abs(v
 
 test('no wiper position is worse than the worst, in any hook-up', () => {
   fc.assert(
-    fc.property(hookUp, fc.array(position, { minLength: 5, maxLength: 20 }), (at: Circuit, places) => {
-      const worst = worstCase(at);
-      for (const x of places) {
-        const { parts } = operatingPoint(at, x);
-        const wiper = size(parts.contact?.amps);
-        const pieces = Object.entries(parts).filter(([name]) => /^track(Above|Below)/.test(name));
-        const track = Math.max(...pieces.map(([, part]) => size(part?.amps))) ** 2 * at.sensor.track;
-        const checks = [
-          [worst.wiper.value, wiper],
-          [worst.source.value, size(parts.source?.amps)],
-          [worst.limiter.value, size(parts.limiter?.watts)],
-          [worst.track.value, track],
-        ] as const;
-        for (const [most, here] of checks) {
-          if (isDetermined(most) && Number.isFinite(here)) expect(here).toBeLessThanOrEqual(most * (1 + 1e-9) + 1e-30);
+    fc.property(
+      hookUp,
+      fc.array(position, { minLength: 5, maxLength: 20 }),
+      (at: Circuit, places) => {
+        const worst = worstCase(at);
+        for (const x of places) {
+          const { parts } = operatingPoint(at, x);
+          const wiper = size(parts.contact?.amps);
+          const pieces = Object.entries(parts).filter(([name]) => /^track(Above|Below)/.test(name));
+          const track =
+            Math.max(...pieces.map(([, part]) => size(part?.amps))) ** 2 * at.sensor.track;
+          const checks = [
+            [worst.wiper.value, wiper],
+            [worst.source.value, size(parts.source?.amps)],
+            [worst.limiter.value, size(parts.limiter?.watts)],
+            [worst.track.value, track],
+          ] as const;
+          for (const [most, here] of checks) {
+            if (isDetermined(most) && Number.isFinite(here))
+              expect(here).toBeLessThanOrEqual(most * (1 + 1e-9) + 1e-30);
+          }
         }
-      }
-    }),
+      },
+    ),
     { numRuns: 1500 * soak },
   );
 }, 240_000);

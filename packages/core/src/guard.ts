@@ -18,6 +18,12 @@ export function finiteBetween(
   );
 }
 
+/** Refuses anything but a whole number between two bounds; returns it. */
+export function wholeNumber(value: unknown, low: number, high: number, path: string): number {
+  if (Number.isInteger(finiteBetween(value, low, high, path))) return value as number;
+  throw new InputError('not-whole', path, `${path} is ${shown(value)}; it must be a whole number.`);
+}
+
 /** Refuses anything but a finite number greater than 0; returns it. */
 export function positive(value: unknown, path: string, unit = ''): number {
   if (typeof value === 'number' && value > 0 && value !== Infinity) return value;

@@ -21,17 +21,55 @@ export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type Expectation, expectation } from './expectation/expectation.js';
+export {
+  type Band,
+  drawOutput,
+  expectedBand,
+  type OutputUncertainty,
+  outputUncertainty,
+  type ToleranceName,
+} from './expectation/expectedBand.js';
 export { type Curve, expectedCurve } from './expectation/expectedCurve.js';
 export {
   type ExpectedWindows,
   expectedWindows,
   type ReadingWindow,
-  type Tolerances,
 } from './expectation/expectedWindows.js';
+export {
+  type LargestError,
+  type LoadingErrors,
+  loadingErrors,
+} from './expectation/loadingErrors.js';
+export type { Tolerances } from './expectation/tolerances.js';
 export { formatQuantity, type QuantityFormat } from './quantity/formatQuantity.js';
 export { formatResistanceCode } from './quantity/formatResistanceCode.js';
 export { type ParsedQuantity, parseQuantity } from './quantity/parseQuantity.js';
 export type { QuantityUnit } from './quantity/unitSpelling.js';
+export type { RatingChecks } from './ratings/checkRatings.js';
+export {
+  type Binding,
+  chooseLimiter,
+  type LimiterChoice,
+  type LimiterPrice,
+  type LimiterWish,
+  type NoLimiter,
+} from './ratings/chooseLimiter.js';
+export type { RatingCheck, RatingOutcome } from './ratings/compareRating.js';
+export {
+  type Celsius,
+  type CurrentRating,
+  derated,
+  type PowerRating,
+  type Ratings,
+} from './ratings/ratings.js';
+export type { Worst, WorstCase } from './ratings/worstCase.js';
+export {
+  type Appearance,
+  type Mistake,
+  type MistakeEffect,
+  type WrongConnection,
+  wrongConnections,
+} from './ratings/wrongConnections.js';
 export { type Criteria, defaultCriteria } from './score/criteria.js';
 export type {
   Advice,
@@ -62,6 +100,14 @@ export {
   type SweepPlan,
   simulateSweep,
 } from './simulate/simulateSweep.js';
+export {
+  type CombinedUncertainty,
+  type Contribution,
+  type Correlation,
+  combineUncertainties,
+  type UncertainInput,
+} from './statistics/combineUncertainties.js';
+export { type DrawnInput, type MonteCarloResult, monteCarlo } from './statistics/monteCarlo.js';
 export type { CaptureQuality, Recorder } from './sweep/captureQuality.js';
 export type { MainsRipple } from './sweep/mainsRipple.js';
 export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';

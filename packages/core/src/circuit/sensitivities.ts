@@ -11,6 +11,8 @@ export interface Sensitivities {
   readonly perOhm: Readonly<Record<string, number>>;
   /** V per V of each voltage source; 0 for a source at its current limit. */
   readonly perVolt: Readonly<Record<string, number>>;
+  /** V per Ω of the whole track. */
+  readonly perTrackOhm: number;
   /** V per unit of the wiper's position. */
   readonly perPosition: number;
 }
@@ -47,11 +49,15 @@ export function sensitivities(circuit: Circuit, position: Position): Sensitiviti
     if (kind === 'resistor') perOhm[id] = amps * answer;
     else perVolt[id] = 0 - answer;
   }
-  return { perOhm, perVolt, perPosition: perPosition(circuit, perOhm) };
-}
-
-/** What the pieces next to the wiper gain and lose when it moves. */
-function perPosition({ sensor }: Circuit, perOhm: Readonly<Record<string, number>>): number {
-  if (sensor.track === Number.POSITIVE_INFINITY) return 0;
-  return sensor.track * (perOhm.trackBelow! - perOhm.trackAbove!);
+  const { track } = circuit.sensor;
+  if (track === Number.POSITIVE_INFINITY)
+    return { perOhm, perVolt, perTrackOhm: 0, perPosition: 0 };
+  let perTrackOhm = 0;
+  for (const element of network.elements) {
+    if (element.kind !== 'resistor' || !/^track(Above|Below)/.test(element.id)) continue;
+    if (element.ohms < Number.POSITIVE_INFINITY)
+      perTrackOhm += perOhm[element.id]! * (element.ohms / track);
+  }
+  const perPosition = track * (perOhm.trackBelow! - perOhm.trackAbove!);
+  return { perOhm, perVolt, perTrackOhm, perPosition };
 }

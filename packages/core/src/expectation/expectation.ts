@@ -1,8 +1,9 @@
 import type { Circuit } from '../circuit/circuit.js';
 import type { Volts } from '../units.js';
 import { type Curve, expectedCurve } from './expectedCurve.js';
-import { type ExpectedWindows, expectedWindows, type Tolerances } from './expectedWindows.js';
+import { type ExpectedWindows, expectedWindows } from './expectedWindows.js';
 import { restLevelOf } from './restLevel.js';
+import type { Tolerances } from './tolerances.js';
 
 /** What the scorer must know of the hook-up: where a sound sensor's readings lie and where a lifted wiper's go. */
 export interface Expectation {

@@ -1,6 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { InputError } from '../errors.js';
+import { wholeNumber } from '../guard.js';
 import { outputFunction } from './outputFunction.js';
 
 /** The output over travel, point by point. */
@@ -24,13 +24,7 @@ export interface Curve {
  */
 export function expectedCurve(circuit: Circuit, points = 101): Curve {
   checkCircuit(circuit);
-  if (!Number.isInteger(points) || points < 2 || points > 100_000) {
-    throw new InputError(
-      'out-of-range',
-      'points',
-      `points is ${points}; it must be a whole number from 2 to 100000.`,
-    );
-  }
+  wholeNumber(points, 2, 100_000, 'points');
   const travel = Float64Array.from({ length: points }, (_, i) => i / (points - 1));
   const output = outputFunction(circuit);
   const volts = travel.map((at) => output(positionAt(circuit.sensor, at)));

@@ -1,6 +1,7 @@
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { type Determined, type Indeterminate, isDetermined } from '../circuit/determined.js';
 import type { CircuitFault } from '../circuit/faults.js';
+import type { Element } from '../circuit/network.js';
 import { atState, type OperatingNetwork, operatingNetwork } from '../circuit/operatingPoint.js';
 import type { Amps, Position, Watts } from '../units.js';
 
@@ -158,13 +159,20 @@ function largest(circuit: Circuit, places: readonly Position[]): WorstCase {
   };
 }
 
-/** The largest current among the parts of a quantity; a piece of the track without length has no heat. */
+/** A piece without length, away from the wiper: the wiper next to one is the limit of a short piece, this is none. */
+function isOuterEnd(element: Element): boolean {
+  return (
+    element.kind === 'resistor' && element.ohms === 0 && /^track(Above|Below)\d/.test(element.id)
+  );
+}
+
+/** The largest current among the parts of a quantity. */
 function sizeAt({ network, solution }: OperatingNetwork, quantity: Quantity): Determined<Amps> {
   let size = 0;
   let open: Indeterminate | undefined;
   for (const element of network.elements) {
     if (!quantities[quantity].test(element.id)) continue;
-    if (quantity === 'track' && element.kind === 'resistor' && element.ohms === 0) continue;
+    if (isOuterEnd(element)) continue;
     const amps = solution.amps[element.id]!;
     if (isDetermined(amps)) size = Math.max(size, Math.abs(amps));
     else if (open?.kind !== 'unbounded') open = amps;

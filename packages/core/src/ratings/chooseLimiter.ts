@@ -1,0 +1,229 @@
+import { checkCircuit } from '../circuit/checkCircuit.js';
+import { type Circuit, positionAt } from '../circuit/circuit.js';
+import { isDetermined } from '../circuit/determined.js';
+import { outputFunction } from '../expectation/outputFunction.js';
+import { finiteBetween, positive } from '../guard.js';
+import { type PreferredRounding, preferredValue } from '../quantity/preferredValue.js';
+import type { PreferredSeries } from '../quantity/preferredValues.js';
+import type { Fraction, Ohms, Volts, Watts } from '../units.js';
+import { checkRatings, checkRatingValues, type RatingChecks } from './checkRatings.js';
+import type { RatingCheck } from './compareRating.js';
+import type { Ratings } from './ratings.js';
+import { type Mistake, mistakes, withMistake } from './wrongConnections.js';
+
+/** What the limiter is wanted to leave and to be. */
+export interface LimiterWish {
+  /** IEC 60063 series to choose from; E24 when left out. */
+  readonly series?: PreferredSeries;
+  /** How the smallest value is rounded to the series; `up` when left out, the only one that surely protects. */
+  readonly rounding?: PreferredRounding;
+  /** Fraction of the span without a limiter that must remain, 0 to 1; no such wish when left out. */
+  readonly span?: Fraction;
+  /** Another source voltage whose heat in the limiter is told too, V. */
+  readonly otherSource?: Volts;
+}
+
+/** What decides a limiter: the mistake, the part, and by how much it misses or just keeps its rating. */
+export interface Binding {
+  readonly mistake: Mistake;
+  readonly part: keyof RatingChecks;
+  readonly check: RatingCheck;
+  /** Value over the rating that it is held to; `Infinity` never: left out where the value is unbounded. */
+  readonly ratio?: number;
+}
+
+/** What a limiter costs. */
+export interface LimiterPrice {
+  /** Fraction of the span without it that is lost. */
+  readonly spanLost: Fraction;
+  /** V per unit of the wiper's position at mid-travel, and without the limiter. */
+  readonly sensitivity: number;
+  readonly sensitivityWithout: number;
+  /** By how much the instrument's noise grows against the span. */
+  readonly noiseGrowth: number;
+}
+
+/** A chosen limiter. */
+export interface LimiterChoice {
+  readonly kind: 'chosen' | 'span-too-small';
+  /** The smallest resistance that keeps every given rating, Ω; 0 where none binds. */
+  readonly smallest: Ohms;
+  /** The preferred value, Ω. */
+  readonly preferred: Ohms;
+  /** Whether the preferred value itself keeps every given rating. */
+  readonly keepsRatings: boolean;
+  /** What keeps it from being smaller; left out where nothing does. */
+  readonly binding?: Binding;
+  /** Worst heat in the preferred value under any of the mistakes, W. */
+  readonly heat: Watts;
+  /** The same on the other source voltage. */
+  readonly heatOnOtherSource?: Watts;
+  /** The usual power rating above that heat, W; left out beyond 10 W. */
+  readonly powerRating?: Watts;
+  readonly price: LimiterPrice;
+  /** Ratings that were not given, so that nothing was judged by them. */
+  readonly notGiven: readonly (keyof RatingChecks)[];
+  /** Mistakes that no limiter in the supply lead protects from. */
+  readonly notProtected: readonly Mistake[];
+}
+
+/** No limiter keeps the ratings: the part that stays over its rating, whatever the resistance. */
+export interface NoLimiter {
+  readonly kind: 'impossible';
+  readonly binding: Binding;
+}
+
+/** Beyond this no limiter is looked for. */
+const largest: Ohms = 1e6;
+/** Usual power ratings of resistors, W (common practice, no source). */
+const usualPowers: readonly Watts[] = [0.125, 0.25, 0.5, 1, 2, 3, 5, 10];
+
+/**
+ * Chooses the limiter: the smallest resistance with which, at the planned source voltage, no wrong connection
+ * takes a part over its short-term rating and normal use keeps the continuous ones; then the preferred value.
+ *
+ * Method: the worst case over all wiper positions falls as the limiter rises, so the border is bisected.
+ *
+ * @param circuit The right hook-up; its own limiter is left out of account.
+ * @param ratings What track, wiper and source may bear; a rating not given is not judged.
+ * @throws InputError for a wrong circuit, rating or wish.
+ *
+ * @example
+ * const bench = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
+ * const choice = chooseLimiter(bench, { wiper: { amps: 0.001, shortTerm: 0.01 } });
+ * choice.smallest.toFixed(3) // => '500.000'
+ * choice.preferred // => 510
+ * choice.price.spanLost.toFixed(3) // => '0.093'
+ */
+export function chooseLimiter(
+  circuit: Circuit,
+  ratings: Ratings,
+  wish: LimiterWish = {},
+): LimiterChoice | NoLimiter {
+  checkCircuit(circuit);
+  checkRatingValues(ratings);
+  if (wish.span !== undefined) finiteBetween(wish.span, 0, 1, 'wish.span');
+  if (wish.otherSource !== undefined) positive(wish.otherSource, 'wish.otherSource', 'V');
+  const { connection: _, faults: __, ...right } = circuit;
+  const { limiter: ___, ...judged } = ratings;
+  const border = smallestLimiter(right, judged);
+  if (typeof border !== 'number') return { kind: 'impossible', binding: border };
+  const series = wish.series ?? 'E24';
+  const preferred = preferredValue(Math.max(border, 1), series, wish.rounding ?? 'up');
+  const chosen = { ...right, limiter: preferred };
+  const price = priceOf(right, preferred);
+  const binding = border > 0 ? tightest({ ...right, limiter: border }, judged) : undefined;
+  const heat = worstHeat(chosen);
+  const powerRating = usualPowers.find((watts) => watts >= heat);
+  return {
+    kind: 1 - price.spanLost >= (wish.span ?? 0) ? 'chosen' : 'span-too-small',
+    smallest: border,
+    preferred,
+    keepsRatings: !overRated(chosen, judged),
+    ...(binding && { binding }),
+    heat,
+    ...(wish.otherSource !== undefined && {
+      heatOnOtherSource: worstHeat({
+        ...chosen,
+        source: { ...right.source, volts: wish.otherSource },
+      }),
+    }),
+    ...(powerRating !== undefined && { powerRating }),
+    price,
+    notGiven: (['track', 'wiper', 'source'] as const).filter((part) => !ratings[part]),
+    notProtected: [bypass],
+  };
+}
+
+/** The signal lead on the source's plus: the limiter is not in that way. */
+const bypass: Mistake = { kind: 'shorted-signal', to: 'source' };
+
+function protectedMistakes(): readonly Mistake[] {
+  return mistakes().filter(
+    (mistake) => !(mistake.kind === 'shorted-signal' && mistake.to === 'source'),
+  );
+}
+
+/** Bisects the border; what stays over its rating at the largest limiter can't be helped by one. */
+function smallestLimiter(right: Circuit, ratings: Ratings): Ohms | Binding {
+  const over = (limiter: Ohms) => overRated({ ...right, limiter }, ratings);
+  if (!over(0)) return 0;
+  const stuck = over(largest);
+  if (stuck) return stuck;
+  // Even steps of the logarithm, beginning at 0 Ω.
+  const limiterAt = (part: number): Ohms => Math.expm1(part * Math.log1p(largest));
+  let [low, high] = [0, 1];
+  for (let middle = 0.5; high - low > 1e-10; middle = (low + high) / 2) {
+    if (over(limiterAt(middle))) low = middle;
+    else high = middle;
+  }
+  return limiterAt(high);
+}
+
+/** The first mistake and part found over its rating; normal use is held to the continuous ratings. */
+function overRated(circuit: Circuit, ratings: Ratings): Binding | undefined {
+  for (const mistake of protectedMistakes()) {
+    const checks = checkRatings(withMistake(circuit, mistake), ratings);
+    for (const part of ['track', 'wiper', 'source'] as const) {
+      const check = checks[part];
+      const over = mistake.kind === 'none' ? check.outcome !== 'within' : check.outcome === 'over';
+      const judged = check.outcome !== 'not-given' && check.outcome !== 'undetermined';
+      if (judged && over) return bindingOf(mistake, part, check);
+    }
+  }
+  return undefined;
+}
+
+/** The mistake and part that comes nearest to its rating. */
+function tightest(circuit: Circuit, ratings: Ratings): Binding | undefined {
+  let nearest: Binding | undefined;
+  for (const mistake of protectedMistakes()) {
+    const checks = checkRatings(withMistake(circuit, mistake), ratings);
+    for (const part of ['track', 'wiper', 'source'] as const) {
+      const binding = bindingOf(mistake, part, checks[part]);
+      if (binding.ratio !== undefined && binding.ratio > (nearest?.ratio ?? 0)) nearest = binding;
+    }
+  }
+  return nearest;
+}
+
+function bindingOf(mistake: Mistake, part: keyof RatingChecks, check: RatingCheck): Binding {
+  const limit = mistake.kind === 'none' ? check.continuous : check.shortTerm;
+  const known = limit !== undefined && isDetermined(check.value);
+  return { mistake, part, check, ...(known && { ratio: (check.value as number) / limit }) };
+}
+
+function worstHeat(circuit: Circuit): Watts {
+  let most = 0;
+  for (const mistake of protectedMistakes()) {
+    const { value } = checkRatings(withMistake(circuit, mistake), {}).limiter;
+    if (isDetermined(value)) most = Math.max(most, value);
+  }
+  return most;
+}
+
+function priceOf(right: Circuit, limiter: Ohms): LimiterPrice {
+  const span = (at: Circuit): Volts => {
+    const output = outputFunction(at);
+    return Math.abs(output(positionAt(at.sensor, 1)) - output(positionAt(at.sensor, 0)));
+  };
+  const slope = (at: Circuit): number => {
+    const output = outputFunction(at);
+    const middle = positionAt(at.sensor, 0.5);
+    return (
+      (output(Math.min(1, middle + 1e-4)) - output(Math.max(0, middle - 1e-4))) /
+      (Math.min(1, middle + 1e-4) - Math.max(0, middle - 1e-4))
+    );
+  };
+  const [without, limited] = [
+    { ...right, limiter: 0 },
+    { ...right, limiter },
+  ];
+  const kept = span(limited) / span(without);
+  return {
+    spanLost: 1 - kept,
+    sensitivity: slope(limited),
+    sensitivityWithout: slope(without),
+    noiseGrowth: 1 / kept,
+  };
+}

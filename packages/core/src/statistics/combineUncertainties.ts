@@ -1,0 +1,89 @@
+import { InputError } from '../errors.js';
+import { finiteBetween } from '../guard.js';
+
+/** One input of a measurement: how the result answers to it, and how uncertain it is. */
+export interface UncertainInput<Name extends string = string> {
+  readonly name: Name;
+  /** Partial derivative of the result by this input. */
+  readonly sensitivity: number;
+  /** Standard uncertainty of the input. */
+  readonly uncertainty: number;
+  /** Degrees of freedom of that uncertainty; unlimited when left out. */
+  readonly degreesOfFreedom?: number;
+}
+
+/** What an input adds: |sensitivity| × uncertainty, in the unit of the result. */
+export interface Contribution<Name extends string = string> {
+  readonly name: Name;
+  readonly uncertainty: number;
+}
+
+/** A combined standard uncertainty with what it is made of, largest first. */
+export interface CombinedUncertainty<Name extends string = string> {
+  readonly uncertainty: number;
+  /** Effective degrees of freedom; left out where they are unlimited. */
+  readonly degreesOfFreedom?: number;
+  readonly contributions: readonly Contribution<Name>[];
+}
+
+/** Correlation coefficient of two inputs, −1 to 1, by their names in either order. */
+export type Correlation = readonly [one: string, other: string, coefficient: number];
+
+/**
+ * The law of propagation of uncertainty with the Welch–Satterthwaite formula.
+ *
+ * Method: JCGM 100:2008 (GUM), equations 10 and 13 for the uncertainty, G.2b for the degrees of freedom.
+ *
+ * @param inputs Sensitivities and standard uncertainties, 0 or more.
+ * @param correlations Of inputs that are not independent.
+ * @throws InputError for a number that is not finite, a negative uncertainty or an unknown name.
+ *
+ * @example
+ * const sum = combineUncertainties([
+ *   { name: 'a', sensitivity: 1, uncertainty: 3 },
+ *   { name: 'b', sensitivity: -2, uncertainty: 2 },
+ * ]);
+ * sum.uncertainty // => 5
+ * sum.contributions[0] // => { name: 'b', uncertainty: 4 }
+ */
+export function combineUncertainties<Name extends string>(
+  inputs: readonly UncertainInput<Name>[],
+  correlations: readonly Correlation[] = [],
+): CombinedUncertainty<Name> {
+  inputs.forEach(({ sensitivity, uncertainty }, i) => {
+    finiteBetween(sensitivity, -Number.MAX_VALUE, Number.MAX_VALUE, `inputs[${i}].sensitivity`);
+    finiteBetween(uncertainty, 0, Number.MAX_VALUE, `inputs[${i}].uncertainty`);
+  });
+  const signed = (name: string, path: string): number => {
+    const input = inputs.find((one) => one.name === name);
+    if (input) return input.sensitivity * input.uncertainty;
+    throw new InputError(
+      'unknown-name',
+      path,
+      `${path} names ${name}, which is none of the inputs.`,
+    );
+  };
+  let variance = 0;
+  let shares = 0;
+  for (const { sensitivity, uncertainty, degreesOfFreedom } of inputs) {
+    const part = (sensitivity * uncertainty) ** 2;
+    variance += part;
+    if (degreesOfFreedom !== undefined) shares += part ** 2 / degreesOfFreedom;
+  }
+  correlations.forEach(([one, other, coefficient], i) => {
+    const path = `correlations[${i}]`;
+    variance +=
+      2 * signed(one, path) * signed(other, path) * finiteBetween(coefficient, -1, 1, path);
+  });
+  const contributions = inputs
+    .map(({ name, sensitivity, uncertainty }) => ({
+      name,
+      uncertainty: Math.abs(sensitivity) * uncertainty,
+    }))
+    .sort((a, b) => b.uncertainty - a.uncertainty);
+  return {
+    uncertainty: Math.sqrt(Math.max(0, variance)),
+    ...(shares > 0 && { degreesOfFreedom: variance ** 2 / shares }),
+    contributions,
+  };
+}
