@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { finiteBetween, positive, present, resistance } from './guard.js';
+import { finiteBetween, oneOf, positive, present, resistance, wholeNumber } from './guard.js';
 
 test('what is right comes back', () => {
   expect(finiteBetween(0.5, 0, 1, 'x')).toBe(0.5);
@@ -30,6 +30,13 @@ test.each([
   [() => resistance(-1, 'x'), 'negative', /a resistance is 0 Ω/],
   [() => resistance('4k7', 'x'), 'not-finite', /the text "4k7"/],
   [() => resistance(1e-15, 'x'), 'out-of-range', /1e-12/],
+  [
+    () => oneOf('c', ['a', 'b'], 'x'),
+    'unknown-choice',
+    'x is the text "c"; it must be one of: a, b.',
+  ],
+  [() => oneOf(undefined, ['a'], 'x'), 'missing', /one of: a/],
+  [() => wholeNumber(1.5, 0, 9, 'x'), 'not-whole', 'x is 1.5; it must be a whole number.'],
   [() => present(null, 'x', 'an object'), 'missing', 'x is missing; it must be an object.'],
 ])('what is wrong (%#) is refused by code and sentence', (check, code, message) => {
   expect(check).toThrow(expect.objectContaining({ name: 'InputError', code, path: 'x' }));

@@ -47,10 +47,14 @@ export function resistance(value: unknown, path: string): number {
 }
 
 /** Refuses anything but one of the given words; returns it. */
-export function oneOf(value: unknown, allowed: readonly string[], path: string): string {
-  if (typeof value === 'string' && allowed.includes(value)) return value;
+export function oneOf<Word extends string>(
+  value: unknown,
+  allowed: readonly Word[],
+  path: string,
+): Word {
+  if (allowed.includes(value as Word)) return value as Word;
   throw new InputError(
-    value === undefined || value === null ? 'missing' : 'unknown-word',
+    value === undefined || value === null ? 'missing' : 'unknown-choice',
     path,
     `${path} is ${shown(value)}; it must be one of: ${allowed.join(', ')}.`,
   );

@@ -20,6 +20,19 @@ export {
 export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export { InputError, type TextPlace } from './errors.js';
+export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
+export {
+  type CarriedReading,
+  carryToBench,
+  carryToVehicle,
+  type Hookup,
+} from './expectation/carryReading.js';
+export {
+  type AnglePerVolt,
+  type ClosedSetting,
+  closedSetting,
+} from './expectation/closedSetting.js';
+export type { CountedRatio } from './expectation/countedRatio.js';
 export { type Expectation, expectation } from './expectation/expectation.js';
 export {
   type Band,
@@ -40,10 +53,53 @@ export {
   type LoadingErrors,
   loadingErrors,
 } from './expectation/loadingErrors.js';
+export {
+  type PositionAtOutput,
+  positionAtOutput,
+  type Reading,
+} from './expectation/positionAtOutput.js';
+export {
+  type ConnectorReading,
+  type RefitCheck,
+  type RefitOutcome,
+  type RefitReadings,
+  refitChecks,
+} from './expectation/refitChecks.js';
+export {
+  type DropReadings,
+  type LeadCurrent,
+  type LeadOhms,
+  type SupplyAndGroundDrop,
+  supplyAndGroundDrop,
+} from './expectation/supplyAndGroundDrop.js';
+export {
+  absoluteThrottlePercent,
+  type OutputSense,
+  relativeThrottlePercent,
+  type ThrottlePercent,
+  throttlePercentRatio,
+} from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
+export { findPins } from './pins/findPins.js';
+export type {
+  Estimate,
+  IdleSwitch,
+  OhmmeterTolerance,
+  PairChange,
+  PinFinding,
+  PinReading,
+  PinResult,
+  Stop,
+  TerminalPair,
+  TrackPins,
+  Undecided,
+  WantedReading,
+} from './pins/pinFinding.js';
 export { formatQuantity, type QuantityFormat } from './quantity/formatQuantity.js';
 export { formatResistanceCode } from './quantity/formatResistanceCode.js';
 export { type ParsedQuantity, parseQuantity } from './quantity/parseQuantity.js';
+export { type PreferredRounding, preferredValue } from './quantity/preferredValue.js';
+export { type PreferredSeries, preferredValues } from './quantity/preferredValues.js';
 export type { QuantityUnit } from './quantity/unitSpelling.js';
 export type { RatingChecks } from './ratings/checkRatings.js';
 export {
@@ -56,7 +112,6 @@ export {
 } from './ratings/chooseLimiter.js';
 export type { RatingCheck, RatingOutcome } from './ratings/compareRating.js';
 export {
-  type Celsius,
   type CurrentRating,
   derated,
   type PowerRating,
@@ -114,6 +169,8 @@ export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';
 export type { Sweep } from './sweep/sweep.js';
 export type {
   Amps,
+  Celsius,
+  Degrees,
   Farads,
   Fraction,
   Hertz,

@@ -24,3 +24,7 @@ export type Travel = Quantity<'travel'>;
 export type Position = Quantity<'position'>;
 /** A dimensionless fraction, such as a tolerance of 0.05 for ±5 %. */
 export type Fraction = Quantity<'1'>;
+/** Temperature, °C. */
+export type Celsius = Quantity<'°C'>;
+/** Angle, degrees. */
+export type Degrees = Quantity<'°'>;

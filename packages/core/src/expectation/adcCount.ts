@@ -1,6 +1,5 @@
 import { InputError } from '../errors.js';
-import { finiteBetween } from '../guard.js';
-import { oneOf } from '../quantity/oneOf.js';
+import { finiteBetween, oneOf } from '../guard.js';
 import type { Fraction } from '../units.js';
 import { type CountedRatio, heldFraction } from './countedRatio.js';
 

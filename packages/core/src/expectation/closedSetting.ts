@@ -1,9 +1,5 @@
-import { finiteBetween } from '../guard.js';
-import { oneOf } from '../quantity/oneOf.js';
-import type { Quantity, Volts } from '../units.js';
-
-/** Angle, degrees. */
-export type Degrees = Quantity<'°'>;
+import { finiteBetween, oneOf } from '../guard.js';
+import type { Degrees, Volts } from '../units.js';
 
 /** How the angle per volt, here and now, is known. */
 export type AnglePerVolt =

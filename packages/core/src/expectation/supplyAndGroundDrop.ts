@@ -1,5 +1,4 @@
-import { finiteBetween, positive, present } from '../guard.js';
-import { oneOf } from '../quantity/oneOf.js';
+import { finiteBetween, oneOf, positive, present } from '../guard.js';
 import type { Amps, Fraction, Ohms, Volts } from '../units.js';
 
 /** What a voltmeter showed along the sensor's supply and ground, with everything plugged in and switched on. */

@@ -1,6 +1,5 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, present } from '../guard.js';
-import { oneOf } from '../quantity/oneOf.js';
+import { finiteBetween, oneOf, present } from '../guard.js';
 import { arrangementOf } from './arrangement.js';
 import type { OhmmeterTolerance, PinFinding, PinReading } from './pinFinding.js';
 import { changeOf, pairKey, pairsOf, pinTable } from './pinTable.js';

@@ -1,6 +1,5 @@
-import { finiteBetween } from '../guard.js';
+import { finiteBetween, oneOf } from '../guard.js';
 import type { Ohms } from '../units.js';
-import { oneOf } from './oneOf.js';
 import { type PreferredSeries, preferredValues } from './preferredValues.js';
 
 /** Which of a resistance's two neighbours in a series is taken. */

@@ -1,4 +1,4 @@
-import { oneOf } from './oneOf.js';
+import { oneOf } from '../guard.js';
 
 /** A series of preferred values: its number is how many there are in a decade. */
 export type PreferredSeries = 'E3' | 'E6' | 'E12' | 'E24' | 'E48' | 'E96' | 'E192';

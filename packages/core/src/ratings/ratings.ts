@@ -1,9 +1,6 @@
 import { InputError } from '../errors.js';
 import { finiteBetween, positive } from '../guard.js';
-import type { Amps, Quantity, Watts } from '../units.js';
-
-/** Temperature, °C. */
-export type Celsius = Quantity<'°C'>;
+import type { Amps, Celsius, Watts } from '../units.js';
 
 /** A power rating that falls in a straight line above a temperature. */
 export interface PowerRating {
