@@ -26,6 +26,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     passWithNoTests: true,
+    setupFiles: ['tests/randomSeed.ts'],
     // The runner leaves one processor free by itself; of two that is half of them.
     maxWorkers: availableParallelism(),
     coverage: { include: ['packages/*/src/**'] },
