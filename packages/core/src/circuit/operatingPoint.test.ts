@@ -19,6 +19,12 @@ describe('operatingPoint', () => {
     expect(parts.source?.watts).toBeCloseTo(6e-3, 16);
   });
 
+  test('the heat next to the wiper counts per length of the whole track', () => {
+    const { trackHeat, parts } = operatingPoint(plain, 0.25);
+    expect(trackHeat.below).toBeCloseTo(5e-3, 15);
+    expect(parts.trackBelow?.watts).toBeCloseTo(1.25e-3, 15);
+  });
+
   test('a pull-down bends the output down: 10 kΩ at mid with 5 kΩ to common', () => {
     const circuit: Circuit = {
       source: { volts: 10 },

@@ -31,6 +31,8 @@ export interface OperatingPoint {
   readonly sourceState: 'constant-voltage' | 'constant-current';
   readonly nodes: Readonly<Partial<Record<NodeName | NumberedNode, Determined<Volts>>>>;
   readonly parts: Readonly<Partial<Record<PartName | NumberedPart, PartState>>>;
+  /** Heat of the track next to the wiper per length of the whole track, W: comparable with its power rating. */
+  readonly trackHeat: { readonly above: Determined<Watts>; readonly below: Determined<Watts> };
 }
 
 /**
@@ -58,7 +60,12 @@ export function operatingPoint(circuit: Circuit, position: Position): OperatingP
 /** As {@link operatingPoint}, for a circuit and position that were checked already. */
 export function solveOperatingPoint(circuit: Circuit, position: Position): OperatingPoint {
   const { network, solution, sourceState } = operatingNetwork(circuit, position);
-  return describe(position, network, solution, sourceState);
+  const point = describe(position, network, solution, sourceState);
+  const { track } = circuit.sensor;
+  const heat = (amps: Determined<Amps>): Determined<Watts> =>
+    !isDetermined(amps) ? amps : amps === 0 || track === Infinity ? 0 : amps * amps * track;
+  const { trackAbove, trackBelow } = solution.amps;
+  return { ...point, trackHeat: { above: heat(trackAbove!), below: heat(trackBelow!) } };
 }
 
 /** A circuit's network in the state that its source is in, with the solution. */
@@ -116,7 +123,7 @@ function describe(
   network: CircuitNetwork,
   { volts, amps }: NetworkSolution,
   sourceState: OperatingPoint['sourceState'],
-): OperatingPoint {
+): Omit<OperatingPoint, 'trackHeat'> {
   const parts = Object.fromEntries(
     network.elements.map((element) => {
       const current = amps[element.id]!;

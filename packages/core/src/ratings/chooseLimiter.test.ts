@@ -51,6 +51,10 @@ describe('chooseLimiter', () => {
       { span: 0.9 },
     );
     expect(choice).toMatchObject({ kind: 'span-too-small', binding: { part: 'wiper' } });
+    if (choice.kind === 'impossible') throw new Error('must be possible');
+    // A tenth of the span is lost to 555.6 Ω, through which 5 V drive 9 mA: 4.5 times the 2 mA.
+    expect(choice.overAtSpan?.limiter).toBeCloseTo(5000 / 9, 0);
+    expect(choice.overAtSpan?.binding.ratio).toBeCloseTo(4.5, 2);
   });
 
   test('normal use over a continuous rating that no limiter mends is impossible, with the reason', () => {

@@ -54,6 +54,8 @@ export interface LimiterChoice {
   readonly keepsRatings: boolean;
   /** What keeps it from being smaller; left out where nothing does. */
   readonly binding?: Binding;
+  /** Where the span is too small: what is over its rating, and by how much, with the largest limiter that leaves the span. */
+  readonly overAtSpan?: { readonly limiter: Ohms; readonly binding: Binding };
   /** Worst heat in the preferred value under any of the mistakes, W. */
   readonly heat: Watts;
   /** The same on the other source voltage. */
@@ -115,12 +117,14 @@ export function chooseLimiter(
   const binding = border > 0 ? tightest({ ...right, limiter: border }, judged) : undefined;
   const heat = worstHeat(chosen);
   const powerRating = usualPowers.find((watts) => watts >= heat);
+  const tooSmall = 1 - price.spanLost < (wish.span ?? 0);
   return {
-    kind: 1 - price.spanLost >= (wish.span ?? 0) ? 'chosen' : 'span-too-small',
+    kind: tooSmall ? 'span-too-small' : 'chosen',
     smallest: border,
     preferred,
     keepsRatings: !overRated(chosen, judged),
     ...(binding && { binding }),
+    ...(tooSmall && overAtSpan(right, judged, wish.span!)),
     heat,
     ...(wish.otherSource !== undefined && {
       heatOnOtherSource: worstHeat({
@@ -158,6 +162,21 @@ function smallestLimiter(right: Circuit, ratings: Ratings): Ohms | Binding {
     else high = middle;
   }
   return limiterAt(high);
+}
+
+/** The largest limiter that leaves a span, and what is worst over its rating then. */
+function overAtSpan(
+  right: Circuit,
+  ratings: Ratings,
+  span: Fraction,
+): Pick<LimiterChoice, 'overAtSpan'> {
+  let [low, high] = [0, largest];
+  for (let middle = largest / 2; high - low > 1e-9 * high + 1e-12; middle = (low + high) / 2) {
+    if (1 - priceOf(right, middle).spanLost >= span) low = middle;
+    else high = middle;
+  }
+  const binding = tightest({ ...right, limiter: low }, ratings);
+  return binding && binding.ratio! > 1 ? { overAtSpan: { limiter: low, binding } } : {};
 }
 
 /** The first mistake and part found over its rating; normal use is held to the continuous ratings. */
