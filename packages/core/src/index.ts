@@ -1,13 +1,11 @@
 export type {
   Circuit,
   Connection,
-  Lead,
   Leads,
   Load,
   PullUp,
   Sensor,
   Source,
-  Terminal,
 } from './circuit/circuit.js';
 export { positionAt } from './circuit/circuit.js';
 export type { NodeName, NumberedNode, NumberedPart, PartName } from './circuit/circuitNetwork.js';
@@ -19,6 +17,8 @@ export {
 } from './circuit/determined.js';
 export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
+export type { Lead, Terminal } from './circuit/terminals.js';
+export { type Criteria, defaultCriteria } from './criteria.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {
@@ -125,7 +125,6 @@ export {
   type WrongConnection,
   wrongConnections,
 } from './ratings/wrongConnections.js';
-export { type Criteria, defaultCriteria } from './score/criteria.js';
 export type {
   Advice,
   Cause,

@@ -1,7 +1,8 @@
 import { InputError } from '../errors.js';
 import { finiteBetween, oneOf, positive, present, resistance } from '../guard.js';
-import type { Circuit, Lead, Terminal } from './circuit.js';
+import type { Circuit } from './circuit.js';
 import type { CircuitFault } from './faults.js';
+import type { Lead, Terminal } from './terminals.js';
 
 /** Far beyond any bench; keeps every product of the solver finite. */
 const highestVolts = 1e6;

@@ -1,5 +1,6 @@
 import type { Amps, Ohms, Position, Travel, Volts } from '../units.js';
 import type { CircuitFault } from './faults.js';
+import type { Lead, Terminal } from './terminals.js';
 
 /** The bench supply that feeds the sensor. */
 export interface Source {
@@ -10,12 +11,6 @@ export interface Source {
   /** Highest current that it delivers, A; above 0. No limit when left out. */
   readonly currentLimit?: Amps;
 }
-
-/** The three leads between bench and sensor. */
-export type Lead = 'supply' | 'ground' | 'signal';
-
-/** The three terminals of the sensor. */
-export type Terminal = 'bottom' | 'wiper' | 'top';
 
 /** Resistance of each lead, Ω; 0 when left out, ∞ where it is broken. */
 export type Leads = Readonly<Partial<Record<Lead, Ohms>>>;

@@ -1,5 +1,5 @@
 import type { Position, Volts } from '../units.js';
-import type { Lead, Terminal } from './circuit.js';
+import type { Lead, Terminal } from './terminals.js';
 
 /** Something wrong with a hook-up or a sensor, as a change of the circuit's elements. */
 export type CircuitFault =

@@ -1,5 +1,6 @@
 import type { Position, Volts } from '../units.js';
-import { type Circuit, type Connection, rightConnection, type Terminal } from './circuit.js';
+import { type Circuit, type Connection, rightConnection } from './circuit.js';
+import type { Terminal } from './terminals.js';
 
 /** A circuit with its faults turned into values and into pairs of joined nodes. */
 export interface LoweredCircuit {

@@ -1,14 +1,9 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
-import {
-  type Circuit,
-  type Connection,
-  type Lead,
-  positionAt,
-  type Terminal,
-} from '../circuit/circuit.js';
+import { type Circuit, type Connection, positionAt } from '../circuit/circuit.js';
 import { type Determined, isDetermined } from '../circuit/determined.js';
 import type { CircuitFault } from '../circuit/faults.js';
 import { solveOperatingPoint } from '../circuit/operatingPoint.js';
+import type { Lead, Terminal } from '../circuit/terminals.js';
 import { positive } from '../guard.js';
 import type { Volts } from '../units.js';
 import { checkRatings, checkRatingValues, type RatingChecks } from './checkRatings.js';

@@ -1,5 +1,5 @@
+import type { Criteria } from '../criteria.js';
 import type { Stroke } from '../sweep/movement.js';
-import type { Criteria } from './criteria.js';
 import type { Cause, Check, Finding, Score } from './score.js';
 
 /**

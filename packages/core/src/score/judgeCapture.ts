@@ -1,9 +1,9 @@
+import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
 import type { Rest } from '../sweep/movement.js';
 import type { Sweep } from '../sweep/sweep.js';
 import type { Seconds } from '../units.js';
-import type { Criteria } from './criteria.js';
 import type { Check } from './score.js';
 
 /** Whether the recording could have shown a dropout: fast enough, quiet enough, without gaps or clipping. */

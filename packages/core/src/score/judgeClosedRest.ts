@@ -1,5 +1,5 @@
+import type { Criteria } from '../criteria.js';
 import type { Volts } from '../units.js';
-import type { Criteria } from './criteria.js';
 import type { Check } from './score.js';
 
 /**

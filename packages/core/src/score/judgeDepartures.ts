@@ -1,4 +1,4 @@
-import type { Criteria } from './criteria.js';
+import type { Criteria } from '../criteria.js';
 import type { Check, Finding, Score } from './score.js';
 
 /** No departure conforms; one that is shallow, or interference alone, is marginal; repeated or deep ones fail. */

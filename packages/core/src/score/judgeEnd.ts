@@ -1,6 +1,6 @@
+import type { Criteria } from '../criteria.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
 import type { Volts } from '../units.js';
-import type { Criteria } from './criteria.js';
 import type { Check } from './score.js';
 
 /** A reading at a stop: its value with its standard uncertainty, V, and whether the stop was surely reached. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { defaultCriteria } from '../criteria.js';
 import { chooseAdvice } from './chooseAdvice.js';
-import { defaultCriteria } from './criteria.js';
 import { decideVerdict } from './decideVerdict.js';
 import { findCauses } from './findCauses.js';
 import { judgeClosedRest } from './judgeClosedRest.js';

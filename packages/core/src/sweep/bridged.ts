@@ -1,4 +1,4 @@
-import type { Departure } from './departures.js';
+import type { Departure } from './departure.js';
 import type { Levels } from './levels.js';
 
 /** A series of levels with a straight bridge over each dropout and spike, from the bins beside it. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultCriteria } from '../score/criteria.js';
+import { defaultCriteria } from '../criteria.js';
 import { randomNumbers } from '../simulate/randomNumbers.js';
 import { prepareSweep } from './captureQuality.js';
 import { checkSweep } from './checkSweep.js';

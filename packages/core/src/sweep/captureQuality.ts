@@ -1,4 +1,4 @@
-import type { Criteria } from '../score/criteria.js';
+import type { Criteria } from '../criteria.js';
 import { upperQuantile } from '../statistics/normalDistribution.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds, Volts } from '../units.js';

@@ -2,19 +2,10 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { bridged } from './bridged.js';
 import { halfWindow } from './captureQuality.js';
+import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
 import type { SnapClosing } from './movement.js';
-
-/** A departure on the scale of the span, with the bins that it covers. */
-export interface Departure {
-  readonly kind: 'dropout' | 'spike' | 'step' | 'dead-spot' | 'rough';
-  readonly from: number;
-  /** Last bin. */
-  readonly to: number;
-  /** Largest departure from the path as a fraction of the span; positive toward open. */
-  readonly depth: number;
-}
 
 /** A hand can't accelerate a throttle faster than this, in spans per second squared. */
 const handAcceleration = 400;

@@ -1,4 +1,4 @@
-import type { Fraction, Seconds, Travel } from '../units.js';
+import type { Fraction, Seconds, Travel } from './units.js';
 
 /**
  * The limits that a sweep is judged by, as data. Span is the difference between the expected closed and open
