@@ -4,10 +4,104 @@ import type { Circuit } from './circuit.js';
 import type { CircuitFault } from './faults.js';
 import type { Lead, Terminal } from './terminals.js';
 
-/** Far beyond any bench; keeps every product of the solver finite. */
-const highestVolts = 1e6;
+/** Refuses a wrong value by the path of its field. */
+type Rule = (value: unknown, path: string) => unknown;
+type Rules = Readonly<Record<string, Rule>>;
+
 const leads: readonly Lead[] = ['supply', 'ground', 'signal'];
 const terminals: readonly Terminal[] = ['bottom', 'wiper', 'top'];
+
+/** Up to a million volts: far beyond any bench, and every product of the solver stays finite. */
+const voltage: Rule = (value, path) => finiteBetween(value, 0, 1e6, path, 'V');
+const place: Rule = (value, path) => finiteBetween(value, 0, 1, path);
+const word =
+  (...allowed: readonly string[]): Rule =>
+  (value, path) =>
+    oneOf(value, allowed, path);
+const optional =
+  (rule: Rule): Rule =>
+  (value, path) =>
+    value === undefined || rule(value, path);
+const group =
+  (what: string, rules: Rules): Rule =>
+  (value, path) => {
+    present(value, path, what);
+    for (const [name, rule] of Object.entries(rules)) {
+      rule((value as Record<string, unknown>)[name], `${path}.${name}`);
+    }
+  };
+const pairOf =
+  (rule: Rule): Rule =>
+  (value, path) => {
+    for (const i of [0, 1]) rule((value as readonly unknown[] | undefined)?.[i], `${path}[${i}]`);
+  };
+const same = (names: readonly string[], rule: Rule): Rules =>
+  Object.fromEntries(names.map((name) => [name, rule]));
+
+const faultRules: Readonly<Record<CircuitFault['kind'], Rules>> = {
+  'broken-lead': { lead: word(...leads) },
+  'shorted-leads': { leads: pairOf(word(...leads)) },
+  'shorted-terminals': { terminals: pairOf(word(...terminals)) },
+  'shorted-signal': { to: word('source', 'supply', 'ground') },
+  'broken-track': { position: place },
+  'shorted-track': { from: place, to: place },
+  'lifted-wiper': {},
+  'no-limiter': {},
+  'wrong-source': { volts: voltage },
+  'reversed-source': {},
+};
+
+const faultRule: Rule = (fault, path) => {
+  group('a fault, such as { kind: "lifted-wiper" }', {
+    kind: word(...Object.keys(faultRules)),
+  })(fault, path);
+  group('', faultRules[(fault as CircuitFault).kind])(fault, path);
+};
+
+const pullUpRule: Rule = (pullUp, path) => {
+  const isFed = typeof pullUp === 'object' && pullUp !== null && 'from' in pullUp;
+  group('a resistor to a voltage, such as { ohms: 10e3, volts: 5 }', {
+    ohms: resistance,
+    ...(isFed ? { from: word('source', 'sensor') } : { volts: voltage }),
+  })(pullUp, path);
+};
+
+const connectionRule: Rule = (connection, path) => {
+  group('the terminal of each lead: { supply, ground, signal }', same(leads, word(...terminals)))(
+    connection,
+    path,
+  );
+  if (new Set(Object.values(connection as object)).size === leads.length) return;
+  throw new InputError(
+    'not-a-permutation',
+    path,
+    `${path} puts two leads on one terminal; each lead has a terminal of its own.`,
+  );
+};
+
+const circuitRule = group('a circuit with source, limiter, sensor and load', {
+  source: group('the supply that feeds the sensor, such as { volts: 5 }', {
+    volts: voltage,
+    ohms: optional(resistance),
+    currentLimit: optional((value, path) => positive(value, path, 'A')),
+  }),
+  limiter: resistance,
+  leads: optional(group('the resistance of each lead', same(leads, optional(resistance)))),
+  sensor: group('a sensor with its track, such as { track: 5000 }', {
+    track: resistance,
+    ...same(['bottomResidual', 'topResidual', 'contact'], optional(resistance)),
+    terminalResistors: optional(
+      group('a resistance by terminal', same(terminals, optional(resistance))),
+    ),
+    ...same(['closedPosition', 'openPosition'], optional(place)),
+  }),
+  load: group('what hangs on the signal lead, such as { pullDown: 10e6 }', {
+    pullDown: optional(resistance),
+    pullUp: optional(pullUpRule),
+    common: optional(word('source', 'sensor')),
+  }),
+  connection: optional(connectionRule),
+});
 
 /**
  * Refuses a circuit with a missing or impossible part.
@@ -15,105 +109,8 @@ const terminals: readonly Terminal[] = ['bottom', 'wiper', 'top'];
  * @throws InputError with the path of the field, such as `circuit.sensor.track`.
  */
 export function checkCircuit(circuit: Circuit, path = 'circuit'): void {
-  present(circuit, path, 'a circuit with source, limiter, sensor and load');
-  const { source, load } = circuit;
-  present(source, `${path}.source`, 'the supply that feeds the sensor, such as { volts: 5 }');
-  voltage(source.volts, `${path}.source.volts`);
-  optional(source.ohms, `${path}.source.ohms`, resistance);
-  optional(source.currentLimit, `${path}.source.currentLimit`, (value, at) =>
-    positive(value, at, 'A'),
-  );
-  resistance(circuit.limiter, `${path}.limiter`);
-  for (const lead of leads) optional(circuit.leads?.[lead], `${path}.leads.${lead}`, resistance);
-  checkSensor(circuit, `${path}.sensor`);
-  present(load, `${path}.load`, 'what hangs on the signal lead, such as { pullDown: 10e6 }');
-  optional(load.pullDown, `${path}.load.pullDown`, resistance);
-  optional(load.common, `${path}.load.common`, (value, at) =>
-    oneOf(value, ['source', 'sensor'], at),
-  );
-  if (load.pullUp !== undefined) checkPullUp(load.pullUp, `${path}.load.pullUp`);
-  if (circuit.connection !== undefined) checkConnection(circuit.connection, `${path}.connection`);
+  circuitRule(circuit, path);
   circuit.faults?.forEach((fault, i) => {
-    checkFault(fault, `${path}.faults[${i}]`);
+    faultRule(fault, `${path}.faults[${i}]`);
   });
-}
-
-function checkSensor({ sensor }: Circuit, path: string): void {
-  present(sensor, path, 'a sensor with its track, such as { track: 5000 }');
-  resistance(sensor.track, `${path}.track`);
-  for (const part of ['bottomResidual', 'topResidual', 'contact'] as const) {
-    optional(sensor[part], `${path}.${part}`, resistance);
-  }
-  for (const terminal of terminals) {
-    optional(
-      sensor.terminalResistors?.[terminal],
-      `${path}.terminalResistors.${terminal}`,
-      resistance,
-    );
-  }
-  for (const stop of ['closedPosition', 'openPosition'] as const) {
-    optional(sensor[stop], `${path}.${stop}`, place);
-  }
-}
-
-function checkPullUp(pullUp: NonNullable<Circuit['load']['pullUp']>, path: string): void {
-  present(pullUp, path, 'a resistor to a voltage, such as { ohms: 10e3, volts: 5 }');
-  resistance(pullUp.ohms, `${path}.ohms`);
-  if ('from' in pullUp) oneOf(pullUp.from, ['source', 'sensor'], `${path}.from`);
-  else voltage(pullUp.volts, `${path}.volts`);
-}
-
-function checkConnection(connection: Circuit['connection'], path: string): void {
-  present(connection, path, 'the terminal of each lead: { supply, ground, signal }');
-  for (const lead of leads) oneOf(connection?.[lead], terminals, `${path}.${lead}`);
-  if (new Set(Object.values(connection ?? {})).size === leads.length) return;
-  throw new InputError(
-    'not-a-permutation',
-    path,
-    `${path} puts two leads on one terminal; each lead has a terminal of its own.`,
-  );
-}
-
-function checkFault(fault: CircuitFault, path: string): void {
-  present(fault, path, 'a fault, such as { kind: "lifted-wiper" }');
-  const kinds: Record<CircuitFault['kind'], (fault: never) => void> = {
-    'broken-lead': ({ lead }: { lead: Lead }) => oneOf(lead, leads, `${path}.lead`),
-    'shorted-leads': (it: { leads: readonly Lead[] }) => pair(it.leads, leads, `${path}.leads`),
-    'shorted-terminals': (it: { terminals: readonly Terminal[] }) =>
-      pair(it.terminals, terminals, `${path}.terminals`),
-    'shorted-signal': ({ to }: { to: string }) =>
-      oneOf(to, ['source', 'supply', 'ground'], `${path}.to`),
-    'broken-track': ({ position }: { position: number }) => place(position, `${path}.position`),
-    'shorted-track': ({ from, to }: { from: number; to: number }) => {
-      place(from, `${path}.from`);
-      place(to, `${path}.to`);
-    },
-    'lifted-wiper': () => undefined,
-    'no-limiter': () => undefined,
-    'wrong-source': ({ volts }: { volts: number }) => voltage(volts, `${path}.volts`),
-    'reversed-source': () => undefined,
-  };
-  oneOf(fault.kind, Object.keys(kinds), `${path}.kind`);
-  kinds[fault.kind](fault as never);
-}
-
-function pair(values: readonly string[], allowed: readonly string[], path: string): void {
-  oneOf(values?.[0], allowed, `${path}[0]`);
-  oneOf(values?.[1], allowed, `${path}[1]`);
-}
-
-function voltage(value: unknown, path: string): number {
-  return finiteBetween(value, 0, highestVolts, path, 'V');
-}
-
-function place(value: unknown, path: string): number {
-  return finiteBetween(value, 0, 1, path);
-}
-
-function optional(
-  value: unknown,
-  path: string,
-  check: (value: unknown, path: string) => unknown,
-): void {
-  if (value !== undefined) check(value, path);
 }
