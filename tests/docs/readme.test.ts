@@ -23,6 +23,20 @@ test.each(examples)('README example %#', async (code) => {
   await runExample(code, {});
 });
 
+const commands = blocks('sh')
+  .flatMap((block) => block.split('\n'))
+  .filter((line) => line.startsWith('node '));
+
+test.each(commands)('README command: %s', (line) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, line.split(' ').slice(1), {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(stdout).not.toBe('');
+});
+
 test('README shows what `npm start` prints', () => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['scripts/demo.mjs'], {
     cwd: root,
