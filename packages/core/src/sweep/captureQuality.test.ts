@@ -108,6 +108,7 @@ describe('checkSweep', () => {
     [{ ...good, supply: new Float64Array(3) }, 'length-mismatch', 'sweep.supply'],
     [{ time: times(1, 1), signal: new Float64Array(1) }, 'too-few-samples', 'sweep.time'],
     [{ ...good, signal: Float64Array.of(1, 2, Number.NaN, 4) }, 'not-finite', 'sweep.signal[2]'],
+    [{ ...good, signal: Float64Array.of(1, 2, 1e300, 4) }, 'out-of-range', 'sweep.signal[2]'],
     [{ ...good, time: Float64Array.of(0, 2, 1, 3) }, 'time-backwards', 'sweep.time[2]'],
     [{ ...good, time: new Float64Array(4) }, 'no-duration', 'sweep.time'],
   ])('refuses what is no sweep (%#)', (sweep, code, path) => {

@@ -2,6 +2,9 @@ import { InputError } from '../errors.js';
 import { present } from '../guard.js';
 import type { Sweep } from './sweep.js';
 
+/** Far beyond any recording, and small enough that no square of it overflows. */
+const most = 1e12;
+
 /**
  * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, time that
  * runs backwards.
@@ -50,12 +53,12 @@ function checkColumn(values: Float64Array, path: string, time: Float64Array): vo
       `${path} holds ${values.length} samples and sweep.time ${time.length}; they must be equal.`,
     );
   }
-  const wrong = values.findIndex((value) => !Number.isFinite(value));
-  if (wrong >= 0) {
-    throw new InputError(
-      'not-finite',
-      `${path}[${wrong}]`,
-      `${path}[${wrong}] is ${values[wrong]}; it must be a finite number.`,
-    );
-  }
+  const wrong = values.findIndex((value) => !(Math.abs(value) <= most));
+  if (wrong < 0) return;
+  const finite = Number.isFinite(values[wrong]!);
+  throw new InputError(
+    finite ? 'out-of-range' : 'not-finite',
+    `${path}[${wrong}]`,
+    `${path}[${wrong}] is ${values[wrong]}; it must be a number between −10¹² and 10¹².`,
+  );
 }
