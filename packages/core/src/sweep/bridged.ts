@@ -12,6 +12,7 @@ export function bridged(
     if (kind !== 'dropout' && kind !== 'spike') continue;
     const before = Math.max(0, from - 2);
     const after = Math.min(path.length - 1, to + 2);
+    if (after === before) continue;
     const [start, end] = [mean[before]!, mean[after]!];
     for (let i = before; i <= after; i++) {
       path[i] = start + ((end - start) * (i - before)) / (after - before);
