@@ -1,5 +1,5 @@
+import { preferredValues } from '@truesweep/core';
 import { expect, test } from 'vitest';
-import { preferredValues } from '../../packages/core/src/quantity/preferredValues.js';
 import published from './iec60063.json' with { type: 'json' };
 
 /** Source: IEC 60063, named in the data file. E3 to E24 are published to two figures, the finer series to three. */

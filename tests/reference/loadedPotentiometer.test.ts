@@ -1,4 +1,4 @@
-import { operatingPoint } from '@truesweep/core';
+import { loadingErrors, operatingPoint } from '@truesweep/core';
 import { describe, expect, test } from 'vitest';
 
 /** Output of a 1 V ideal source across the track, with the load from the wiper to the bottom end. */
@@ -57,6 +57,21 @@ describe('loaded potentiometer: largest loading error', () => {
     expect(loadingError(worstPlace(ratio), ratio)).toBeCloseTo(error, 11);
   });
 
+  test.each(maxima)('loadingErrors at track / load = %d', (ratio, place, error) => {
+    const { fromUnloaded, fromEndLine, rule } = loadingErrors({
+      source: { volts: 1 },
+      limiter: 0,
+      sensor: { track: 10_000 },
+      load: { pullDown: 10_000 / ratio },
+    });
+    expect(fromUnloaded.volts).toBeCloseTo(error, 11);
+    expect(fromUnloaded.position).toBeCloseTo(place, 6);
+    // With nothing but the track the loaded output meets the unloaded one at both ends: the two lines are one.
+    expect(fromEndLine.volts).toBeCloseTo(error, 11);
+    expect(rule!.volts).toBeCloseTo((4 / 27) * ratio, 12);
+    expect(rule!.excess).toBeCloseTo(((4 / 27) * ratio) / error - 1, 6);
+  });
+
   test('4/27 of track / load holds for small ratios only, and always says too much', () => {
     for (const [ratio, , error] of maxima) {
       const rule = (4 / 27) * ratio;
@@ -76,5 +91,36 @@ describe('loaded potentiometer: largest loading error', () => {
     const error = loadingError(worstPlace(10_000 / load), 10_000 / load);
     expect(error).toBeLessThan(bound);
     expect(error).toBeGreaterThan(0.88 * bound);
+  });
+
+  /** Source: a worked answer on electronics.stackexchange.com, question 231488 (second-hand copy). */
+  test('a 10 kΩ pot at its middle on 10 V falls from 5 V to 3.333 V under 5 kΩ', () => {
+    expect(10 * loadedOutput(0.5, 10 / 5)).toBeCloseTo(3.333, 3);
+  });
+
+  /**
+   * Source: exercise 3231383233383939 at askfilo: the load of a 1 kΩ pot that makes the error 0.1 %. Only the question is
+   * published; the loads are computed here from the formula above, of the supply and of the unloaded reading.
+   */
+  test.each([
+    [0.2, 31_840, 159_840],
+    [0.67, 147_915.9, 220_878.9],
+  ])('a 1 kΩ pot errs by a thousandth at x = %d', (place, ofSupply, ofReading) => {
+    expect(loadingError(place, 1000 / ofSupply)).toBeCloseTo(0.001, 9);
+    expect(loadingError(place, 1000 / ofReading) / place).toBeCloseTo(0.001, 9);
+  });
+
+  /** Source: getwiringdiagram 62753, figure 3.7 (second-hand): a second load, from the wiper to the supply end. */
+  test('an equal load to the supply end takes the error away at the middle', () => {
+    const { output } = operatingPoint(
+      {
+        source: { volts: 1 },
+        limiter: 0,
+        sensor: { track: 10_000 },
+        load: { pullDown: 10_000, pullUp: { ohms: 10_000, from: 'source' } },
+      },
+      0.5,
+    );
+    expect(output).toBeCloseTo(0.5, 14);
   });
 });

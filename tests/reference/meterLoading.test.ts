@@ -38,4 +38,55 @@ describe('meter loading, textbook examples', () => {
     };
     expect(reading(circuit, 1)).toBeCloseTo(6, 9);
   });
+
+  /**
+   * Source: askfilo, exercise 3337333938393235: 8 V over 10 kΩ and 6 kΩ, a 20 kΩ/V meter across the 6 kΩ on four
+   * ranges. Only the question and the true 3 V are published; the readings are computed here in exact rationals.
+   */
+  test.each([
+    [1, 2.526316, -0.15789],
+    [5, 2.891566, -0.03614],
+    [10, 2.944785, -0.0184],
+    [100, 2.994386, -0.00187],
+  ])('8 V over 10 kΩ and 6 kΩ, 20 kΩ/V on the %d V range', (range, shown, error) => {
+    const meter = range * 20e3;
+    const loaded = divider(8, 10e3, 6e3, meter);
+    expect(divider(8, 10e3, 6e3)).toBeCloseTo(3, 14);
+    expect(loaded).toBeCloseTo(shown, 6);
+    expect(loaded / 3 - 1).toBeCloseTo(error, 5);
+    /** Source: sites.google.com/view/instrumentation-measurement, 2-5: V = VM + VM·R1·R2 / (RV·(R1 + R2)). */
+    const corrected = loaded + (loaded * 10e3 * 6e3) / (meter * (10e3 + 6e3));
+    expect(corrected).toBeCloseTo(3, 12);
+  });
+
+  /** Source: enotes, question 90467: a meter that errs by p at a source of R needs R(1 − p)/p. */
+  test('99 kΩ errs by 1 % at a source of 1 kΩ', () => {
+    const circuit: Circuit = {
+      source: { volts: 1, ohms: 1000 },
+      limiter: 0,
+      sensor: { track: 1e18 },
+      load: { pullDown: 99e3 },
+    };
+    expect(reading(circuit, 1)).toBeCloseTo(0.99, 12);
+  });
+
+  /** Source: Kuphaldt, as above, "Voltmeter design": a movement of 1 mA and 500 Ω behind its multiplier. */
+  test.each([
+    [1, 500],
+    [10, 9500],
+    [100, 99_500],
+    [1000, 999_500],
+  ])('the %d V range of a 1 mA movement needs %d Ω', (range, multiplier) => {
+    const { parts } = operatingPoint(
+      {
+        source: { volts: range },
+        limiter: multiplier,
+        sensor: { track: 1e18 },
+        load: { pullDown: 500 },
+      },
+      1,
+    );
+    expect(parts.pullDown?.amps).toBeCloseTo(1e-3, 12);
+    expect((multiplier + 500) / range).toBe(1000);
+  });
 });

@@ -1,9 +1,9 @@
-import { describe, expect, test } from 'vitest';
 import {
   absoluteThrottlePercent,
   relativeThrottlePercent,
   throttlePercentRatio,
-} from '../../packages/core/src/expectation/throttlePercent.js';
+} from '@truesweep/core';
+import { describe, expect, test } from 'vitest';
 
 describe('SAE J1979, throttle position', () => {
   /**
