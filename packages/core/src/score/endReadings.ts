@@ -26,7 +26,7 @@ const sameLevel = 0.01;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level. The stop was surely reached where
- * the spring closed the throttle or where three rests agree.
+ * the spring closed the throttle or where three arrivals agree.
  */
 export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndReading | undefined {
   const { prepared, scale, path, movement, recorder } = evidence;
@@ -35,13 +35,32 @@ export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndRe
   const level = mean(rests.map((rest) => rest.level));
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = prepared.quality;
-  const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= sameLevel).length >= 3;
+  const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= sameLevel);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   return {
     volts: scale.closed + level * scale.span,
     uncertainty: Math.hypot(recorder.uncertainty ?? 0, scatterOfReading(evidence)),
-    atStop: (agreeing || bySpring) && beyond * Math.abs(scale.span) <= 2 * visible,
+    atStop:
+      (arrivals(end, agreeing, movement.strokes) >= 3 || bySpring) &&
+      beyond * Math.abs(scale.span) <= 2 * visible,
   };
+}
+
+/** How many strokes led to one of the rests; a rest that noise cut in two is one arrival. */
+function arrivals(
+  end: 'closed' | 'open',
+  rests: readonly Rest[],
+  strokes: readonly Stroke[],
+): number {
+  const direction = end === 'open' ? 'opening' : 'closing';
+  const led = strokes.filter(
+    (stroke) => stroke.direction === direction && rests.some((rest) => leadsTo(stroke, rest)),
+  );
+  return led.length;
+}
+
+function leadsTo(stroke: Stroke, rest: Rest): boolean {
+  return stroke.end > rest.start - arrival && stroke.end <= rest.end;
 }
 
 /** What rounding and noise leave in the mean of a rest of ten effective samples, V. */
@@ -60,8 +79,7 @@ export function closedReturns({ movement, scale }: EndEvidence): readonly (reado
       ({ start, settled }) => start < rest.start && rest.start < settled + arrival,
     );
     const closing = movement.strokes.some(
-      ({ direction, end }) =>
-        direction === 'closing' && end > rest.start - arrival && end <= rest.end,
+      (stroke) => stroke.direction === 'closing' && leadsTo(stroke, rest),
     );
     if (snapped) bySpring.push(volts);
     else if (closing) byHand.push(volts);

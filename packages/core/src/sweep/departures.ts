@@ -14,6 +14,11 @@ const edgeTime: Seconds = 3e-3;
 /** A lifted wiper that stays away for longer is no dropout but another level. */
 const longestDropout: Seconds = 1;
 const joinedWithin: Seconds = 3e-3;
+/** A spring closes a throttle in this time at the least and at the most. */
+const shortestSpring: Seconds = 0.01;
+const longestSpring: Seconds = 0.15;
+/** Levels this near the lowest are at the closed stop, as a fraction of the span. */
+const atStop = 0.05;
 
 /**
  * Finds what mechanics can't do. First the edges that no hand makes, in pairs (out and back) or alone (a step,
@@ -162,12 +167,15 @@ interface Edge {
 
 /** Edges in pairs (out to another level and back onto the path) or alone. */
 function edgeDepartures(levels: Levels, snaps: readonly SnapClosing[]): readonly Departure[] {
-  const edges = soleEdges(levels).filter(
-    ({ at, end }) =>
-      !snaps.some(
-        ({ start, settled }) => levels.time[end]! >= start && levels.time[at]! <= settled,
-      ),
-  );
+  const lowest = levels.path.reduce((least, level) => Math.min(least, level));
+  const edges = soleEdges(levels)
+    .filter((edge) => !mayBeSpring(levels, edge, lowest))
+    .filter(
+      ({ at, end }) =>
+        !snaps.some(
+          ({ start, settled }) => levels.time[end]! >= start && levels.time[at]! <= settled,
+        ),
+    );
   const found: Departure[] = [];
   for (let i = 0; i < edges.length; i++) {
     const out = edges[i]!;
@@ -180,6 +188,16 @@ function edgeDepartures(levels: Levels, snaps: readonly SnapClosing[]): readonly
     }
   }
   return found;
+}
+
+/**
+ * Whether an edge of a slow recording may be a closing by the spring that too few samples show: toward closed, not
+ * shorter than a spring needs, and at the closed stop soon after.
+ */
+function mayBeSpring({ time, path }: Levels, { at, end, change }: Edge, lowest: number): boolean {
+  if (change > 0 || time[end]! - time[at]! < shortestSpring) return false;
+  const soon = path.subarray(end, firstAt(time, time[end]! + longestSpring) + 1);
+  return soon.some((level) => level <= lowest + atStop);
 }
 
 /** The bins between two edges that lie nearer the other level than the path, and the farthest of them. */
