@@ -22,7 +22,7 @@ const sameStop = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
 /** Rests this close to each other came from a stop and not from a hand. */
-const sameLevel = 0.01;
+const sameLevel = 0.003;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level. The stop was surely reached where

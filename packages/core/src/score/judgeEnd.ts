@@ -10,10 +10,13 @@ export interface EndReading {
   readonly atStop: boolean;
 }
 
+/** A stop that seems to lie farther from its window than this part of the span is more likely a hand's. */
+const farthestStop = 0.25;
+
 /**
  * Compares an end reading with its window: simple acceptance of JCGM 106:2012; outside by no more than
  * the larger of 2u and a fraction of the span is marginal. A reading on the inner side of its window proves
- * nothing unless the stop was surely reached, and in a window narrower than four times 2u only a reading
+ * nothing unless the stop was surely reached and is not a quarter of the span away; and in a window narrower than four times 2u only a reading
  * far outside can be judged.
  *
  * @param inner The direction from this stop to the other on the voltage scale: 1 up, −1 down.
@@ -36,7 +39,8 @@ export function judgeEnd(
   const margin = Math.min(volts - window.low, window.high - volts);
   const expanded = 2 * uncertainty;
   const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
-  const shortOfStop = !atStop && (inner > 0 ? volts > window.high : volts < window.low);
+  const reached = atStop && margin >= -farthestStop * Math.abs(span);
+  const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
   const tooNarrow = window.high - window.low < 4 * expanded;
   const outcome = ((): Check['outcome'] => {
     if (margin < -tolerated) return shortOfStop ? 'cannot-tell' : 'fails';

@@ -45,11 +45,12 @@ describe('judgeEnd', () => {
   test('far inside the travel proves nothing unless the stop was reached, far outside does', () => {
     expect(judge(0.9, { atStop: false }).outcome).toBe('cannot-tell');
     expect(judge(0.1, { atStop: false }).outcome).toBe('fails');
+    expect(judge(2).outcome).toBe('cannot-tell');
   });
 
   test('a window narrower than four times the expanded uncertainty needs a better instrument', () => {
     expect(judge(0.5, { uncertainty: 0.02 }).outcome).toBe('cannot-tell');
-    expect(judge(2, { uncertainty: 0.02 }).outcome).toBe('fails');
+    expect(judge(1, { uncertainty: 0.02 }).outcome).toBe('fails');
   });
 
   test('without a reading nothing can be told', () => {

@@ -290,6 +290,7 @@ function roughPatches(
     const depth = residuals
       .subarray(from, from + length)
       .reduce((most, one) => Math.max(most, one), 0);
+    if (depth <= visible) continue;
     patches.push({ kind: 'rough', from, to: from + length - 1, depth });
   }
   return patches;

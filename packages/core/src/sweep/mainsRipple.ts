@@ -9,6 +9,8 @@ export interface MainsRipple {
 
 /** Whole periods of both 50 Hz and 60 Hz. */
 const stretch = 0.2;
+/** Both frequencies show in samples this far apart (Nyquist). */
+const slowest = 1 / 130;
 
 /**
  * The amplitude of 50 Hz or 60 Hz in the departures from the path, as the median over stretches of 0.2 s,
@@ -17,7 +19,7 @@ const stretch = 0.2;
  */
 export function mainsRipple(bins: Bins, path: Float64Array, noise: Volts): MainsRipple | undefined {
   const length = Math.round(stretch / bins.interval);
-  if (bins.interval > 1 / 240 || bins.mean.length < length) return undefined;
+  if (bins.interval > slowest || bins.mean.length < length) return undefined;
   const residuals = bins.mean.map((volts, i) => volts - path[i]!);
   const [at50, at60] = [50, 60].map((hertz) =>
     medianAmplitude(bins.time, residuals, length, hertz),
