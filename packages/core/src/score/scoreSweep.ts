@@ -120,6 +120,7 @@ function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale):
   return {
     time: bins.time,
     interval: bins.interval,
+    withinBin: (bins.samplesPerBin - 1) / (2 * bins.samplesPerBin),
     mean: bins.mean.map(level),
     low: low.map(level),
     high: high.map(level),

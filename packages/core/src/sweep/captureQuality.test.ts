@@ -78,10 +78,11 @@ describe('prepareSweep', () => {
     const signal = ramp(4000, 0.001).map(
       (volts, i) => volts + 0.1 * Math.sin(2 * Math.PI * hertz * i * 1e-3),
     );
-    const { ripple, visibleSetBy } = prepare(signal);
+    const { ripple, visibleSetBy, noise } = prepare(signal);
     expect(ripple?.hertz).toBe(hertz);
     expect(ripple?.volts).toBeCloseTo(0.1, 1);
     expect(visibleSetBy).toBe('ripple');
+    expect(noise).toBeLessThan(0.02);
   });
 
   test('bins keep the extremes of fast recordings', () => {

@@ -61,10 +61,11 @@ export function prepareSweep(
   const duration = sweep.time[samples - 1]! - sweep.time[0]!;
   const { interval, longestGap } = intervals(sweep.time, duration);
   const resolution = recorder.resolution ?? foundResolution(sweep.signal);
-  const noise = noiseLevel(sweep.signal, interval, resolution);
+  const scatter = noiseLevel(sweep.signal, interval, resolution);
   const bins = binned(sweep, interval);
   const path = runningMedian(bins.mean, Math.max(1, Math.round(halfWindow / bins.interval)));
-  const ripple = mainsRipple(bins, path, noise);
+  const ripple = mainsRipple(bins, path, scatter);
+  const noise = ripple ? noiseLevel(sweep.signal, interval, resolution, ripple) : scatter;
   const k = upperQuantile(criteria.falseDepartures / (2 * samples));
   const limits = [
     ['span', criteria.visibleSpan * Math.abs(span)],

@@ -13,6 +13,7 @@ function opening(
   return {
     time,
     interval: 1e-3,
+    withinBin: 0,
     mean,
     low: mean,
     high: mean,

@@ -99,11 +99,11 @@ function shortDepartures(
   return found;
 }
 
-/** How far a bin's extremes lie outside what the path covers from the bin before to the bin after. */
-function departureAt({ low, high }: Levels, guide: Float64Array, i: number): number {
+/** How far a bin's extremes lie outside what the path covers within the bin. */
+function departureAt({ low, high, withinBin }: Levels, guide: Float64Array, i: number): number {
   const here = guide[i]!;
-  const before = guide[Math.max(0, i - 1)]!;
-  const after = guide[Math.min(guide.length - 1, i + 1)]!;
+  const before = here + withinBin * (guide[Math.max(0, i - 1)]! - here);
+  const after = here + withinBin * (guide[Math.min(guide.length - 1, i + 1)]! - here);
   const below = Math.min(0, low[i]! - Math.min(before, here, after));
   const above = Math.max(0, high[i]! - Math.max(before, here, after));
   return farthest(below, above);

@@ -4,6 +4,8 @@ import type { Seconds } from '../units.js';
 export interface Levels {
   readonly time: Float64Array;
   readonly interval: Seconds;
+  /** How far a bin's outermost samples lie from its middle, in bins: 0 for single samples, nearly ½ for many. */
+  readonly withinBin: number;
   readonly mean: Float64Array;
   readonly low: Float64Array;
   readonly high: Float64Array;

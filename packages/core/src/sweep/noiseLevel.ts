@@ -1,4 +1,5 @@
 import type { Seconds, Volts } from '../units.js';
+import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
 const longestReach: Seconds = 4e-3;
@@ -9,16 +10,23 @@ const ninetyPercentRms = 0.789283;
 /**
  * The standard deviation of the noise, from second differences, in which steady movement cancels; the
  * largest tenth of them (edges, snaps) is left out. Several lags are tried and the largest result kept,
- * since filtered noise hides from neighbouring samples. Never below the resolution's own √(q²/12).
+ * since filtered noise hides from neighbouring samples. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
  *
  * Method: trimmed second-difference estimate after J. von Neumann et al., Ann. Math. Statist. 12 (1941);
  * from memory.
  */
-export function noiseLevel(signal: Float64Array, interval: Seconds, resolution: Volts): Volts {
+export function noiseLevel(
+  signal: Float64Array,
+  interval: Seconds,
+  resolution: Volts,
+  ripple?: MainsRipple,
+): Volts {
   let level = resolution / Math.sqrt(12);
   for (let lag = 1; lag === 1 || 2 * lag * interval <= longestReach; lag *= 2) {
     if (2 * lag >= signal.length) break;
-    level = Math.max(level, trimmedScale(signal, lag));
+    const found = trimmedScale(signal, lag);
+    const known = ripple ? rippleScale(ripple, lag * interval) : 0;
+    level = Math.max(level, Math.sqrt(Math.max(0, found * found - known * known)));
   }
   return level;
 }
@@ -35,4 +43,9 @@ function trimmedScale(signal: Float64Array, lag: number): Volts {
   let squares = 0;
   for (let i = 0; i < kept; i++) squares += differences[i]! ** 2;
   return Math.sqrt(squares / kept / 6) / ninetyPercentRms;
+}
+
+/** What a sine adds to the trimmed scale of its second differences; trimming makes it count 1.16 times its own. */
+function rippleScale({ volts, hertz }: MainsRipple, reach: Seconds): Volts {
+  return (1.16 * volts * (1 - Math.cos(2 * Math.PI * hertz * reach))) / Math.sqrt(3);
 }
