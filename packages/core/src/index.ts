@@ -22,6 +22,10 @@ export { type Criteria, defaultCriteria } from './criteria.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {
+  type BlindStretch,
+  blindStretch,
+} from './expectation/blindStretch.js';
+export {
   type CarriedReading,
   carryToBench,
   carryToVehicle,
@@ -33,6 +37,7 @@ export {
   closedSetting,
 } from './expectation/closedSetting.js';
 export type { CountedRatio } from './expectation/countedRatio.js';
+export { type DirtEffect, dirtEffect, type ReadingChange } from './expectation/dirtEffect.js';
 export { type Expectation, expectation } from './expectation/expectation.js';
 export {
   type Band,
@@ -53,6 +58,13 @@ export {
   type LoadingErrors,
   loadingErrors,
 } from './expectation/loadingErrors.js';
+export type { PartReading } from './expectation/partReading.js';
+export {
+  type FoundPart,
+  type NotDeterminedReason,
+  type PartsFound,
+  partsFromReadings,
+} from './expectation/partsFromReadings.js';
 export {
   type PositionAtOutput,
   positionAtOutput,
@@ -102,6 +114,14 @@ export { type PreferredRounding, preferredValue } from './quantity/preferredValu
 export { type PreferredSeries, preferredValues } from './quantity/preferredValues.js';
 export type { QuantityUnit } from './quantity/unitSpelling.js';
 export type { RatingChecks } from './ratings/checkRatings.js';
+export {
+  type BenchLoad,
+  type BenchLoadChoice,
+  type BenchLoadWay,
+  type BenchLoadWish,
+  chooseBenchLoad,
+  type NoBenchLoad,
+} from './ratings/chooseBenchLoad.js';
 export {
   type Binding,
   chooseLimiter,
