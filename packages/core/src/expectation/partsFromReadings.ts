@@ -172,14 +172,49 @@ function fitOf(
   return { wanted, ohms, misses, columns, sizes, cost: squares(misses) };
 }
 
-/** Damped steps until one more would lower the cost by nothing that counts. */
+/**
+ * The fit from the guess. Where that misses by more than the readings allow it may have stopped in a dip beside
+ * the best one: load and limiter are tried a decade either way too, and the lowest is kept.
+ */
 function bestFit(
   circuit: Circuit,
   wanted: readonly FoundPart[],
   readings: readonly PartReading[],
-): { readonly fit: Fit; readonly converged: boolean } {
+): Descent {
+  const spare = Math.max(0, readings.length - wanted.length);
+  const allowed = spare + 5 * Math.sqrt(2 * spare) + 1e-6;
   const guess = wanted.map((part) => guessOf(circuit, part) ?? 0);
-  let fit = fitOf(circuit, wanted, readings, guess);
+  const starts = (['pullDown', 'limiter'] as const).reduce<readonly (readonly Ohms[])[]>(
+    (so, part) =>
+      wanted.includes(part)
+        ? [1, 10, 0.1].flatMap((factor) =>
+            so.map((ohms) => ohms.map((at, j) => (wanted[j] === part ? at * factor : at))),
+          )
+        : so,
+    [guess],
+  );
+  let best: Descent | undefined;
+  for (const start of starts) {
+    const found = descend(circuit, wanted, readings, start);
+    if (!best || found.fit.cost < best.fit.cost) best = found;
+    if (best.fit.cost <= allowed) break;
+  }
+  return best!;
+}
+
+interface Descent {
+  readonly fit: Fit;
+  readonly converged: boolean;
+}
+
+/** Damped steps from a start until one more would lower the cost by nothing that counts. */
+function descend(
+  circuit: Circuit,
+  wanted: readonly FoundPart[],
+  readings: readonly PartReading[],
+  start: readonly Ohms[],
+): Descent {
+  let fit = fitOf(circuit, wanted, readings, start);
   let damping = 1e-3;
   for (let iteration = 0; iteration < mostIterations; iteration++) {
     const step = stepFrom(fit, damping);
