@@ -10,7 +10,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { delimiter, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -224,9 +224,24 @@ const commands = {
   bench() {
     install();
     checkNode();
-    process.exitCode = run('vitest', ['bench', '--run', '--project=bench*'], {
-      show: true,
-    }).status;
+    buildPackage('@truesweep/core', new Map());
+    const report = join(cache, 'bench.json');
+    rmSync(report, { force: true });
+    const { status } = run(
+      'vitest',
+      [
+        'bench',
+        '--run',
+        '--project=bench*',
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${report}`,
+      ],
+      { show: true },
+    );
+    if (!existsSync(report)) stop('The benches did not run to their end.');
+    process.stdout.write(`\nResults saved in ${relative(root, report)}\n`);
+    process.exitCode = status;
   },
 
   site() {

@@ -1,6 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
+import { type ContactLegs, contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
 import { sensitivities } from '../circuit/sensitivities.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, wholeNumber } from '../guard.js';
@@ -140,10 +140,13 @@ export function drawOutput(
   finiteBetween(travel, 0, 1, 'travel');
   wholeNumber(draws, 100, 1e7, 'draws');
   const parts = tolerancedParts(circuit, tolerances);
+  const stops = [
+    (tolerances.closedPosition ?? 0) * (1 - travel),
+    (tolerances.openPosition ?? 0) * travel,
+  ].filter((width) => width > 0);
   const inputs = [
     ...parts.map(({ value, halfWidth }) => ({ value, width: halfWidth })),
-    { value: 0, width: (tolerances.closedPosition ?? 0) * (1 - travel) },
-    { value: 0, width: (tolerances.openPosition ?? 0) * travel },
+    ...stops.map((width) => ({ value: 0, width })),
   ].map((input) => ({ ...input, distribution: 'rectangular' as const }));
   const position = positionAt(circuit.sensor, travel);
   const model =
@@ -157,8 +160,11 @@ export function drawOutput(
 
 type Model = (values: Float64Array) => Volts;
 
-function within(position: number): number {
-  return Math.min(1, Math.max(0, position));
+/** Where the wiper stands with what was drawn for the stops, which comes after the parts. */
+function placeWith(position: number, values: Float64Array, parts: number): number {
+  let place = position;
+  for (let i = parts; i < values.length; i++) place += values[i]!;
+  return Math.min(1, Math.max(0, place));
 }
 
 /** For any circuit: the parts are set to the drawn values and the circuit is solved anew. */
@@ -169,14 +175,12 @@ function solverModel(
 ): Model {
   return (values) => {
     const drawn = parts.reduce((at, { withValue }, i) => withValue(at, values[i]!), circuit);
-    return outputFunction(drawn)(
-      within(position + values[parts.length]! + values[parts.length + 1]!),
-    );
+    return outputFunction(drawn)(placeWith(position, values, parts.length));
   };
 }
 
 /**
- * Where all legs meet at the contact: the same formula on plain numbers, so that a million draws take no longer
+ * Where all legs meet at the contact: the same formula on plain numbers, so that a million draws take little longer
  * than the formula itself.
  */
 function legsModel(
@@ -188,41 +192,48 @@ function legsModel(
   if (!legs) return undefined;
   const { sensor, limiter, load } = circuit;
   const pullUp = load.pullUp && 'volts' in load.pullUp ? load.pullUp : undefined;
-  const at = (name: ToleranceName): number => names.indexOf(name);
-  const [source, limit, track, bottom, top, contact, down, up, upVolts] = (
-    [
-      'source',
-      'limiter',
-      'track',
-      'bottomResidual',
-      'topResidual',
-      'contact',
-      'pullDown',
-      'pullUp',
-      'pullUpVolts',
-    ] as const
-  ).map(at) as [number, number, number, number, number, number, number, number, number];
-  const above = legs.above - limiter - (sensor.topResidual ?? 0);
-  const below = legs.below - (sensor.bottomResidual ?? 0);
-  const signal = legs.signal - (sensor.contact ?? 0);
-  const pick = (values: Float64Array, i: number, nominal: number): number =>
-    i < 0 ? nominal : values[i]!;
+  const { bottomResidual = 0, topResidual = 0, contact = 0 } = sensor;
+  const { pullDown = Number.POSITIVE_INFINITY } = load;
   const count = names.length;
-  const drawn = { ...legs };
-  const mutable = drawn as { -readonly [key in keyof typeof drawn]: number };
+  // A place for each part, whether it has a tolerance or not; `places` says where each drawn value belongs.
+  const order: readonly ToleranceName[] = [
+    'source',
+    'limiter',
+    'track',
+    'bottomResidual',
+    'topResidual',
+    'contact',
+    'pullDown',
+    'pullUp',
+    'pullUpVolts',
+  ];
+  const all = Float64Array.of(
+    legs.source,
+    limiter,
+    legs.track,
+    bottomResidual,
+    topResidual,
+    contact,
+    pullDown,
+    pullUp?.ohms ?? Number.POSITIVE_INFINITY,
+    pullUp?.volts ?? 0,
+  );
+  const places = Uint8Array.from(names, (name) => order.indexOf(name));
+  const above = legs.above - limiter - topResidual;
+  const below = legs.below - bottomResidual;
+  const signal = legs.signal - contact;
+  const drawn: { -readonly [key in keyof ContactLegs]: number } = { ...legs };
   return (values) => {
-    mutable.source = pick(values, source, legs.source);
-    mutable.above =
-      above + pick(values, limit, limiter) + pick(values, top, sensor.topResidual ?? 0);
-    mutable.below = below + pick(values, bottom, sensor.bottomResidual ?? 0);
-    mutable.track = pick(values, track, legs.track);
-    mutable.signal = signal + pick(values, contact, sensor.contact ?? 0);
-    const downward = 1 / pick(values, down, load.pullDown ?? Number.POSITIVE_INFINITY);
-    const upward = pullUp ? 1 / pick(values, up, pullUp.ohms) : 0;
-    const conductance = downward + upward;
-    mutable.load = 1 / conductance;
-    mutable.loadVolts =
-      upward > 0 ? pick(values, upVolts, pullUp!.volts) * (upward / conductance) : 0;
-    return millmanOutput(drawn, within(position + values[count]! + values[count + 1]!));
+    for (let i = 0; i < count; i++) all[places[i]!] = values[i]!;
+    drawn.source = all[0]!;
+    drawn.above = above + all[1]! + all[4]!;
+    drawn.track = all[2]!;
+    drawn.below = below + all[3]!;
+    drawn.signal = signal + all[5]!;
+    const upward = 1 / all[7]!;
+    const conductance = 1 / all[6]! + upward;
+    drawn.load = 1 / conductance;
+    drawn.loadVolts = upward > 0 ? all[8]! * (upward / conductance) : 0;
+    return millmanOutput(drawn, placeWith(position, values, count));
   };
 }

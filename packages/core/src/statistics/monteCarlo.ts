@@ -1,5 +1,6 @@
 import { finiteBetween, wholeNumber } from '../guard.js';
 import { randomNumbers } from '../simulate/randomNumbers.js';
+import { orderStatistic } from './orderStatistic.js';
 
 /** Distribution of one input: the middle of it and its half width (`rectangular`) or standard deviation (`normal`). */
 export interface DrawnInput {
@@ -55,13 +56,14 @@ export function monteCarlo(
     finiteBetween(width, 0, Number.MAX_VALUE, `inputs[${i}].width`);
   });
   const { uniform, normal } = randomNumbers(seed);
-  const values = new Float64Array(inputs.length);
   const results = new Float64Array(draws);
   const middles = Float64Array.from(inputs, ({ value }) => value);
+  const values = Float64Array.from(middles);
   const widths = Float64Array.from(inputs, ({ width }) => width);
   const rectangular = inputs.map(({ distribution }) => distribution === 'rectangular');
   for (let draw = 0; draw < draws; draw++) {
     for (let i = 0; i < values.length; i++) {
+      if (widths[i] === 0) continue;
       const deviate = rectangular[i] ? 2 * uniform() - 1 : normal();
       values[i] = middles[i]! + widths[i]! * deviate;
     }
@@ -73,7 +75,14 @@ export function monteCarlo(
 function summary(results: Float64Array): MonteCarloResult {
   const count = results.length;
   let sum = 0;
-  for (let i = 0; i < count; i++) sum += results[i]!;
+  let smallest = results[0]!;
+  let largest = smallest;
+  for (let i = 0; i < count; i++) {
+    const result = results[i]!;
+    sum += result;
+    if (result < smallest) smallest = result;
+    if (result > largest) largest = result;
+  }
   const mean = sum / count;
   let second = 0;
   let fourth = 0;
@@ -85,15 +94,19 @@ function summary(results: Float64Array): MonteCarloResult {
   const variance = second / (count - 1);
   const standardDeviation = Math.sqrt(variance);
   const spread = Math.max(0, fourth / count - variance * variance);
-  results.sort();
+  const lowRank = Math.round(0.025 * (count - 1));
+  const highRank = Math.round(0.975 * (count - 1));
+  // Finding the high one leaves what lies below it on its left, so that the low one is found among fewer.
+  const high = orderStatistic(results, highRank);
+  const low = orderStatistic(results.subarray(0, highRank + 1), lowRank);
   return {
     mean,
     standardDeviation,
     meanError: standardDeviation / Math.sqrt(count),
     standardDeviationError: variance > 0 ? Math.sqrt(spread / count) / (2 * standardDeviation) : 0,
-    low: results[Math.round(0.025 * (count - 1))]!,
-    high: results[Math.round(0.975 * (count - 1))]!,
-    smallest: results[0]!,
-    largest: results[count - 1]!,
+    low,
+    high,
+    smallest,
+    largest,
   };
 }
