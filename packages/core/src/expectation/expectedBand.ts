@@ -139,101 +139,91 @@ export function drawOutput(
   checkTolerances(tolerances);
   finiteBetween(travel, 0, 1, 'travel');
   wholeNumber(draws, 100, 1e7, 'draws');
-  const parts = tolerancedParts(circuit, tolerances);
-  const stops = [
-    (tolerances.closedPosition ?? 0) * (1 - travel),
-    (tolerances.openPosition ?? 0) * travel,
-  ].filter((width) => width > 0);
-  const inputs = [
-    ...parts.map(({ value, halfWidth }) => ({ value, width: halfWidth })),
-    ...stops.map((width) => ({ value: 0, width })),
-  ].map((input) => ({ ...input, distribution: 'rectangular' as const }));
   const position = positionAt(circuit.sensor, travel);
-  const model =
-    legsModel(
-      circuit,
-      parts.map(({ name }) => name),
-      position,
-    ) ?? solverModel(circuit, parts, position);
+  const { parts, model } =
+    legsModel(circuit, tolerances, position) ?? solverModel(circuit, tolerances, position);
+  const stops = [
+    { value: 0, halfWidth: (tolerances.closedPosition ?? 0) * (1 - travel) },
+    { value: 0, halfWidth: (tolerances.openPosition ?? 0) * travel },
+  ];
+  const inputs = [...parts, ...stops].map(({ value, halfWidth }) => ({
+    value,
+    width: halfWidth,
+    distribution: 'rectangular' as const,
+  }));
   return monteCarlo(inputs, model, draws, seed);
 }
 
-type Model = (values: Float64Array) => Volts;
+/** The output from drawn values: first those of the parts, in their order, then both stops' share of the position. */
+interface DrawnModel {
+  readonly parts: readonly { readonly value: number; readonly halfWidth: number }[];
+  readonly model: (values: Float64Array) => Volts;
+}
 
-/** Where the wiper stands with what was drawn for the stops, which comes after the parts. */
-function placeWith(position: number, values: Float64Array, parts: number): number {
-  let place = position;
-  for (let i = parts; i < values.length; i++) place += values[i]!;
-  return Math.min(1, Math.max(0, place));
+function within(position: number): number {
+  return Math.min(1, Math.max(0, position));
 }
 
 /** For any circuit: the parts are set to the drawn values and the circuit is solved anew. */
-function solverModel(
-  circuit: Circuit,
-  parts: ReturnType<typeof tolerancedParts>,
-  position: number,
-): Model {
-  return (values) => {
+function solverModel(circuit: Circuit, tolerances: Tolerances, position: number): DrawnModel {
+  const parts = tolerancedParts(circuit, tolerances);
+  const model = (values: Float64Array): Volts => {
     const drawn = parts.reduce((at, { withValue }, i) => withValue(at, values[i]!), circuit);
-    return outputFunction(drawn)(placeWith(position, values, parts.length));
+    return outputFunction(drawn)(
+      within(position + values[parts.length]! + values[parts.length + 1]!),
+    );
   };
+  return { parts, model };
 }
 
 /**
  * Where all legs meet at the contact: the same formula on plain numbers, so that a million draws take little longer
- * than the formula itself.
+ * than the formula itself. Each part has its place among the values, whether it has a tolerance or not.
  */
 function legsModel(
   circuit: Circuit,
-  names: readonly ToleranceName[],
+  tolerances: Tolerances,
   position: number,
-): Model | undefined {
+): DrawnModel | undefined {
   const legs = contactLegs(circuit);
   if (!legs) return undefined;
-  const { sensor, limiter, load } = circuit;
-  const pullUp = load.pullUp && 'volts' in load.pullUp ? load.pullUp : undefined;
-  const { bottomResidual = 0, topResidual = 0, contact = 0 } = sensor;
-  const { pullDown = Number.POSITIVE_INFINITY } = load;
-  const count = names.length;
-  // A place for each part, whether it has a tolerance or not; `places` says where each drawn value belongs.
-  const order: readonly ToleranceName[] = [
-    'source',
-    'limiter',
-    'track',
-    'bottomResidual',
-    'topResidual',
-    'contact',
-    'pullDown',
-    'pullUp',
-    'pullUpVolts',
+  const { limiter } = circuit;
+  const { bottomResidual = 0, topResidual = 0, contact = 0 } = circuit.sensor;
+  const { pullDown = Number.POSITIVE_INFINITY, pullUp } = circuit.load;
+  const [hasDown, hasUp] = [Number.isFinite(pullDown), Number.isFinite(pullUp?.ohms)];
+  const toleranced = tolerancedParts(circuit, tolerances);
+  const part = (name: ToleranceName, value: number) => ({
+    value,
+    halfWidth: toleranced.find((one) => one.name === name)?.halfWidth ?? 0,
+  });
+  const parts = [
+    part('source', legs.source),
+    part('limiter', limiter),
+    part('track', legs.track),
+    part('bottomResidual', bottomResidual),
+    part('topResidual', topResidual),
+    part('contact', contact),
+    part('pullDown', hasDown ? pullDown : 0),
+    part('pullUp', hasUp ? pullUp!.ohms : 0),
+    part('pullUpVolts', pullUp && 'volts' in pullUp ? pullUp.volts : 0),
   ];
-  const all = Float64Array.of(
-    legs.source,
-    limiter,
-    legs.track,
-    bottomResidual,
-    topResidual,
-    contact,
-    pullDown,
-    pullUp?.ohms ?? Number.POSITIVE_INFINITY,
-    pullUp?.volts ?? 0,
-  );
-  const places = Uint8Array.from(names, (name) => order.indexOf(name));
   const above = legs.above - limiter - topResidual;
   const below = legs.below - bottomResidual;
   const signal = legs.signal - contact;
-  const drawn: { -readonly [key in keyof ContactLegs]: number } = { ...legs };
-  return (values) => {
-    for (let i = 0; i < count; i++) all[places[i]!] = values[i]!;
-    drawn.source = all[0]!;
-    drawn.above = above + all[1]! + all[4]!;
-    drawn.track = all[2]!;
-    drawn.below = below + all[3]!;
-    drawn.signal = signal + all[5]!;
-    const upward = 1 / all[7]!;
-    const conductance = 1 / all[6]! + upward;
-    drawn.load = 1 / conductance;
-    drawn.loadVolts = upward > 0 ? all[8]! * (upward / conductance) : 0;
-    return millmanOutput(drawn, placeWith(position, values, count));
+  const model = (values: Float64Array): Volts => {
+    const upward = hasUp ? 1 / values[7]! : 0;
+    const conductance = hasDown ? 1 / values[6]! + upward : upward;
+    // A literal that lives for one call is never built: the engine keeps its fields in registers.
+    const drawn: ContactLegs = {
+      source: values[0]!,
+      above: above + values[1]! + values[4]!,
+      below: below + values[3]!,
+      track: values[2]!,
+      signal: signal + values[5]!,
+      loadVolts: hasUp ? values[8]! * (upward / conductance) : 0,
+      load: 1 / conductance,
+    };
+    return millmanOutput(drawn, within(position + values[9]! + values[10]!));
   };
+  return { parts, model };
 }

@@ -56,17 +56,19 @@ export function monteCarlo(
     finiteBetween(width, 0, Number.MAX_VALUE, `inputs[${i}].width`);
   });
   const { uniform, normal } = randomNumbers(seed);
+  const values = Float64Array.from(inputs, ({ value }) => value);
+  const indexed = inputs.map((input, i) => ({ ...input, i })).filter(({ width }) => width > 0);
+  const flat = indexed.filter(({ distribution }) => distribution === 'rectangular');
+  const bell = indexed.filter(({ distribution }) => distribution === 'normal');
+  const flatAt = Uint32Array.from(flat, ({ i }) => i);
+  const flatLow = Float64Array.from(flat, ({ value, width }) => value - width);
+  const flatWidth = Float64Array.from(flat, ({ width }) => 2 * width);
   const results = new Float64Array(draws);
-  const middles = Float64Array.from(inputs, ({ value }) => value);
-  const values = Float64Array.from(middles);
-  const widths = Float64Array.from(inputs, ({ width }) => width);
-  const rectangular = inputs.map(({ distribution }) => distribution === 'rectangular');
   for (let draw = 0; draw < draws; draw++) {
-    for (let i = 0; i < values.length; i++) {
-      if (widths[i] === 0) continue;
-      const deviate = rectangular[i] ? 2 * uniform() - 1 : normal();
-      values[i] = middles[i]! + widths[i]! * deviate;
+    for (let k = 0; k < flatAt.length; k++) {
+      values[flatAt[k]!] = flatLow[k]! + flatWidth[k]! * uniform();
     }
+    for (const { i, value, width } of bell) values[i] = value + width * normal();
     results[draw] = model(values);
   }
   return summary(results);
