@@ -1,36 +1,40 @@
-import { type Circuit, expectedCurve } from '@truesweep/core';
+import { expectedCurve } from '@truesweep/core';
 import { lusolve } from 'mathjs';
 import { test } from 'vitest';
 import { printRatio } from './printRatio.js';
 
 const points = 1000;
-const [volts, sourceOhms, limiter, supplyLead, groundLead, signalLead] = [
-  5, 0.1, 1000, 0.2, 0.3, 0.4,
-];
-const [track, topResidual, bottomResidual, contact, pullDown] = [5000, 20, 30, 50, 10e6];
-
-const circuit: Circuit = {
-  source: { volts, ohms: sourceOhms },
-  limiter,
-  leads: { supply: supplyLead, ground: groundLead, signal: signalLead },
-  sensor: { track, bottomResidual, topResidual, contact },
-  load: { pullDown },
+const circuit = {
+  source: { volts: 5, ohms: 0.1 },
+  limiter: 1000,
+  leads: { supply: 0.2, ground: 0.3, signal: 0.4 },
+  sensor: { track: 5000, bottomResidual: 30, topResidual: 20, contact: 50 },
+  load: { pullDown: 10e6, pullUp: { ohms: 1e6, volts: 5 } },
 };
+const { source, limiter, leads, sensor, load } = circuit;
 
-/** Millman's theorem at the contact, written out by hand for this one circuit. */
-function bareLoop() {
+/** Millman's theorem at the contact and the load's divider behind it, written out by hand for such a circuit. */
+function bareLoop({ source, limiter, leads, sensor, load }: typeof circuit) {
   const travel = new Float64Array(points);
   const out = new Float64Array(points);
-  const above = sourceOhms + limiter + supplyLead + topResidual;
-  const below = bottomResidual + groundLead;
-  const branch = contact + signalLead + pullDown;
+  const { volts } = source;
+  const { track } = sensor;
+  const above = source.ohms + limiter + leads.supply + sensor.topResidual;
+  const below = sensor.bottomResidual + leads.ground;
+  const signal = sensor.contact + leads.signal;
+  const upward = 1 / load.pullUp.ohms;
+  const conductance = 1 / load.pullDown + upward;
+  const loadOhms = 1 / conductance;
+  const loadVolts = load.pullUp.volts * (upward / conductance);
+  const branch = signal + loadOhms;
   for (let i = 0; i < points; i++) {
     const x = i / (points - 1);
     travel[i] = x;
     const up = above + (1 - x) * track;
     const down = below + x * track;
-    const atContact = (volts * down * branch) / (down * branch + up * branch + up * down);
-    out[i] = (atContact * pullDown) / branch;
+    const atContact =
+      (volts * down * branch + loadVolts * up * down) / (down * branch + up * branch + up * down);
+    out[i] = (atContact * loadOhms + loadVolts * signal) / branch;
   }
   return { travel, out };
 }
@@ -40,9 +44,14 @@ const least = 1e-6;
 
 /** The parts from the source's plus round to its minus, and from the contact through the load: node by node. */
 function denseSolve(x: number): number {
-  const ladder = [sourceOhms, limiter, supplyLead, topResidual, (1 - x) * track || least];
-  const lower = [x * track || least, bottomResidual, groundLead];
-  const side = [contact, signalLead, pullDown];
+  const ladder = [
+    source.ohms,
+    limiter,
+    leads.supply,
+    sensor.topResidual,
+    (1 - x) * sensor.track || least,
+  ];
+  const lower = [x * sensor.track || least, sensor.bottomResidual, leads.ground];
   const contactNode = ladder.length;
   const wiperNode = contactNode + lower.length;
   const signalNode = wiperNode + 1;
@@ -63,12 +72,14 @@ function denseSolve(x: number): number {
   for (const [i, ohms] of ladder.entries()) part(i, i + 1, ohms);
   for (const [i, ohms] of lower.entries())
     part(contactNode + i, i === lower.length - 1 ? -1 : contactNode + i + 1, ohms);
-  part(contactNode, wiperNode, side[0]!);
-  part(wiperNode, signalNode, side[1]!);
-  part(signalNode, -1, side[2]!);
+  part(contactNode, wiperNode, sensor.contact);
+  part(wiperNode, signalNode, leads.signal);
+  part(signalNode, -1, load.pullDown);
+  part(signalNode, -1, load.pullUp.ohms);
+  right[signalNode] = load.pullUp.volts / load.pullUp.ohms;
   matrix[size - 1]![0] = 1;
   matrix[0]![size - 1] = 1;
-  right[size - 1] = volts;
+  right[size - 1] = source.volts;
   return (lusolve(matrix, right) as unknown as number[][])[signalNode]![0]!;
 }
 
@@ -78,14 +89,14 @@ function denseCurve() {
 
 test('a curve of 1,000 points', async ({ bench, expect }) => {
   const curve = expectedCurve(circuit, points);
-  expect(bareLoop().out).toEqual(curve.volts);
+  expect(bareLoop(circuit).out).toEqual(curve.volts);
   for (const [i, dense] of denseCurve().entries()) expect(dense).toBeCloseTo(curve.volts[i]!, 6);
   const timed = await bench.compare(
     bench('expectedCurve', () => {
       expectedCurve(circuit, points);
     }),
     bench('bare loop', () => {
-      bareLoop();
+      bareLoop(circuit);
     }),
     bench('dense solve by mathjs', () => {
       denseCurve();
