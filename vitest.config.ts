@@ -6,6 +6,7 @@ const source = (path: string) => fileURLToPath(new URL(`./packages/${path}`, imp
 
 /** Tests read the packages' sources, so that they need no build and coverage lands on the sources. */
 const alias = {
+  '@truesweep/core/schema': source('core/src/schema.ts'),
   '@truesweep/core': source('core/src/index.ts'),
   '@truesweep/recordings': source('recordings/src/index.ts'),
   '@truesweep/jobs/node': source('jobs/src/node.ts'),

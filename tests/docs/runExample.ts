@@ -10,6 +10,7 @@ const AsyncFunction = Object.getPrototypeOf(async () => {}).constructor as new (
 /** The workspace's packages as the examples may import them. */
 const modules: Readonly<Record<string, () => Promise<Names>>> = {
   '@truesweep/core': () => import('@truesweep/core'),
+  '@truesweep/core/schema': () => import('@truesweep/core/schema'),
   '@truesweep/recordings': () => import('@truesweep/recordings'),
   '@truesweep/jobs': () => import('@truesweep/jobs'),
   '@truesweep/jobs/node': () => import('@truesweep/jobs/node'),
