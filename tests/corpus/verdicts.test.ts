@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { soak } from '../counts.js';
 import { kinds, sweepCase } from './sweepCase.js';
-import { truthOf } from './truth.js';
+import { truthOf } from './sweepTruth.js';
 
 const casesOfKind = 24 * soak;
 const verdicts: readonly Verdict[] = ['pass', 'marginal', 'fail', 'inconclusive'];
