@@ -69,8 +69,8 @@ export function motion(
     } else {
       aim = -closedPress;
       closedAt = move.closedAt;
-      target.fill(aim, first, last + 1);
-      snaps.push({ stage: stages.length, start: now, snap: move });
+      target.fill(aim, first + 1, last + 1);
+      snaps.push({ stage: stages.length, start: first * coarse, snap: move });
       stages.push({ kind: 'snap', start: now, end, from: at, to: closedAt, reached: 'spring' });
       at = closedAt;
       reached = 'spring';
@@ -89,8 +89,6 @@ export function motion(
   for (const { stage, start, snap } of snaps) {
     const from = Math.round(start / step);
     const to = Math.min(travel.length, Math.round((start + longestSnap) / step));
-    const before = travel[Math.max(0, from - 1)]!;
-    travel[from] = before;
     const settled = snapClosing(travel, from, to, step, snap) * step;
     stages[stage] = { ...stages[stage]!, end: settled };
     const next = stages[stage + 1];
