@@ -1,6 +1,6 @@
 import { type Circuit, drawOutput } from '@truesweep/core';
 import { test } from 'vitest';
-import { randomNumbers } from '../../packages/core/src/simulate/randomNumbers.js';
+import { randomNumbers } from '../../packages/core/src/statistics/randomNumbers.js';
 import { printRatio } from './printRatio.js';
 
 const draws = 1_000_000;

@@ -5,7 +5,7 @@ import { ohms as anyOhms } from '../../../../tests/properties/circuits.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { operatingPoint } from '../circuit/operatingPoint.js';
 import type { Terminal } from '../circuit/terminals.js';
-import { randomNumbers } from '../simulate/randomNumbers.js';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { modelledReading, type PartReading } from './partReading.js';
 import { type FoundPart, partsFromReadings } from './partsFromReadings.js';
 

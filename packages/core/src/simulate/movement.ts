@@ -1,5 +1,5 @@
+import type { RandomNumbers } from '../statistics/randomNumbers.js';
 import type { Fraction, Seconds, Travel } from '../units.js';
-import type { RandomNumbers } from './randomNumbers.js';
 
 /** Holds the throttle where it is. */
 export interface Hold {

@@ -3,11 +3,11 @@ import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { finiteBetween, positive } from '../guard.js';
+import { type RandomNumbers, randomNumbers } from '../statistics/randomNumbers.js';
 import type { Sweep } from '../sweep/sweep.js';
 import type { Farads, Hertz, Position, Seconds, Travel, Volts } from '../units.js';
 import type { SimulatedFault } from './faults.js';
 import { type SimulatedMovement, travelPieces } from './movement.js';
-import { type RandomNumbers, randomNumbers } from './randomNumbers.js';
 
 /** The recorder of a simulated sweep. */
 export interface SimulatedRecorder {

@@ -1,6 +1,6 @@
 import { finiteBetween, wholeNumber } from '../guard.js';
-import { randomNumbers } from '../simulate/randomNumbers.js';
 import { orderStatistic } from './orderStatistic.js';
+import { randomNumbers } from './randomNumbers.js';
 
 /** Distribution of one input: the middle of it and its half width (`rectangular`) or standard deviation (`normal`). */
 export interface DrawnInput {

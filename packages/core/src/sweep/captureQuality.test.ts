@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultCriteria } from '../criteria.js';
-import { randomNumbers } from '../simulate/randomNumbers.js';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { prepareSweep } from './captureQuality.js';
 import { checkSweep } from './checkSweep.js';
 import { noiseLevel } from './noiseLevel.js';
