@@ -85,8 +85,14 @@ function wrongWith(judged: Omit<JudgedCase, 'wrong'>, verdict: Verdict): readonl
   if (!judged.verdictRight) wrong.push(`verdict ${verdict} for ${truth.verdicts.join(' or ')}`);
   if (cause && !cause.right) wrong.push(`cause ${cause.got} for ${cause.allowed.join(' or ')}`);
   for (const { event, found, adequate, reported } of events)
-    if (adequate && !event.snap && event.ratio >= surely && !found)
+    if (adequate && event.counted && event.ratio >= surely && !found)
       wrong.push(`${event.kinds[0]} ${reported ? `reported as ${reported}` : 'missed'}`);
+  if (
+    events.some(
+      ({ event, travelError = 0 }) => event.ratio >= surely && event.counted && travelError > 0.02,
+    )
+  )
+    wrong.push('travel off by more than 2 %');
   for (const { finding, match } of findings)
     if (match !== 'right') wrong.push(`${match} ${finding.kind}`);
   return [...new Set(wrong)];

@@ -31,6 +31,8 @@ export interface Measured {
   readonly inPieces: Rate;
   readonly cause: Rate;
   readonly verdict: Rate;
+  /** Also of the undecided cases: a verdict that the rules allow. */
+  readonly verdictAllowed: Rate;
   readonly travelError: {
     readonly median: number;
     readonly percentile95: number;
@@ -59,7 +61,7 @@ export function measure(cases: readonly JudgedCase[]): Measured {
   const adequateSound = decidedSound.filter(({ truth }) => truth.adequate === true);
   const verdictIs = (verdict: Verdict) => (one: JudgedCase) => one.score.verdict === verdict;
   const events = cases.flatMap((one) => one.events);
-  const judgeable = events.filter(({ event, adequate }) => adequate && !event.snap);
+  const judgeable = events.filter(({ event, adequate }) => adequate && event.counted);
   const sure = judgeable.filter(({ event }) => event.ratio >= surely);
   const findings = cases.flatMap((one) => one.findings);
   const errors = sure.flatMap(({ travelError }) => travelError ?? []).sort((a, b) => a - b);
@@ -108,6 +110,7 @@ export function measure(cases: readonly JudgedCase[]): Measured {
       ({ right }) => right,
     ),
     verdict: rate(decided, ({ verdictRight }) => verdictRight),
+    verdictAllowed: rate(cases, ({ verdictRight }) => verdictRight),
     travelError: {
       median: errors[errors.length >> 1] ?? 0,
       percentile95: errors[Math.floor(errors.length * 0.95)] ?? 0,

@@ -13,7 +13,8 @@ export function print(title: string, measured: Measured): string {
     rateLine('found during a snap', measured.recallInSnaps),
     rateLine('found in poor recordings', measured.recallInadequate),
     rateLine('events reported in pieces', measured.inPieces),
-    `${'false findings per case'.padEnd(40)}${(measured.falseFindings.hits / Math.max(1, measured.falseFindings.of)).toFixed(3)}`,
+    `${'false findings per case'.padEnd(44)}${(measured.falseFindings.hits / Math.max(1, measured.falseFindings.of)).toFixed(3)}`,
+    rateLine('verdict one of those that the rules allow', measured.verdictAllowed),
     rateLine('verdict left open by the rules', undecided),
     ...Object.entries(undecidedBy)
       .sort((a, b) => b[1] - a[1])
@@ -46,7 +47,7 @@ function floorLine(floor: Floor): string {
 
 function rateLine(name: string, rate: Rate): string {
   const share = rate.of === 0 ? '      –' : percent(rate.hits / rate.of);
-  return `${name.padEnd(40)}${share} (${rate.hits}/${rate.of})`;
+  return `${name.padEnd(44)}${share} (${rate.hits}/${rate.of})`;
 }
 
 function bounded({ hits, of }: Rate, side: 'lower' | 'upper'): string {

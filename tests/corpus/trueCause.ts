@@ -17,17 +17,18 @@ export function trueCause(
   const breached = (part: string): boolean => parts[part]?.includes('conforms') === false;
   const may = (part: string): boolean =>
     parts[part]?.some((outcome) => outcome !== 'conforms') === true;
-  const ends = breached('closed end') || breached('open end');
   const others: Cause[] = [
-    ...(may('closed end') || may('open end') ? (['ends'] as const) : []),
+    ...(may('ends') ? (['ends'] as const) : []),
     ...(may('closed rest') ? (['closed-rest'] as const) : []),
   ];
   if (plan.faults.length === 0) {
     if (plan.className === 'sticky return')
-      return breached('closed rest') ? { causes: ['closed-rest', ...others] } : {};
-    return ends ? { causes: ['ends'] } : {};
+      return breached('closed rest')
+        ? { causes: [...new Set<Cause>(['closed-rest', ...others])] }
+        : {};
+    return breached('ends') ? { causes: ['ends'] } : {};
   }
-  const sure = events.filter(({ ratio, snap }) => ratio >= surely && !snap);
+  const sure = events.filter(({ ratio, counted }) => ratio >= surely && counted);
   const first = sure[0];
   if (plan.faults[0]!.kind === 'slipped') return first ? { causes: ['track', ...others] } : {};
   if (sure.length < 2) return {};

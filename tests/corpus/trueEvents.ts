@@ -1,4 +1,5 @@
 import type { Finding, Seconds, Travel, Volts } from '@truesweep/core';
+import { firstAtOrAfter } from './firstAtOrAfter.js';
 import type { Passage } from './simulator/passages.js';
 import type { CorpusPlan, Fault } from './simulator/plan.js';
 import type { Simulated } from './simulator/simulate.js';
@@ -20,6 +21,8 @@ export interface TrueEvent {
   readonly to: Travel;
   readonly direction: 'opening' | 'closing' | 'rest';
   readonly snap: boolean;
+  /** Counts for recall: not during a snap closing, and no jump that was undone before anyone could tell it from the hand. */
+  readonly counted: boolean;
   /** Largest noise-free recorded difference from the faultless recording, V, with its sign. */
   readonly depth: Volts;
   /** Its size over the visible limit. */
@@ -68,6 +71,7 @@ function eventOf(
   const [from, to] = whole
     ? [passage.from, passage.to]
     : travelled(simulated, seen.start, seen.end);
+  const moved = movementAt(simulated, seen.start, seen.end);
   return {
     kinds: kindsOf(fault, simulated, first, last, visible),
     fault: passage.fault,
@@ -77,7 +81,8 @@ function eventOf(
     travel: (from + to) / 2,
     from,
     to,
-    ...movementAt(simulated, seen.start, seen.end),
+    ...moved,
+    counted: !moved.snap && (!whole || goesThrough(fault, simulated, passage)),
     depth,
     ratio,
   };
@@ -194,13 +199,20 @@ function movementAt(
   return { direction: middle.kind === 'snap' ? 'closing' : middle.kind, snap };
 }
 
-/** Index of the first instant not before a moment. */
-function firstAtOrAfter(instant: Float64Array, moment: Seconds): number {
-  let [low, high] = [0, instant.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (instant[middle]! < moment) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+/** A crossing in under this time, s, is one; longer ones dwell at the place, to and fro. */
+const longestCrossing = 0.3;
+
+/** Whether the throttle left a crack or a dead spot on the other side than it came from, or the rotor slipped. */
+function goesThrough(
+  fault: Fault,
+  { motion }: Simulated,
+  { start, end, from, to }: Passage,
+): boolean {
+  if (fault.kind === 'slipped') return true;
+  const { travel, step } = motion;
+  const before = travel[Math.max(0, Math.floor(start / step) - 1)]!;
+  const after = travel[Math.min(travel.length - 1, Math.ceil(end / step) + 1)]!;
+  const middle = (from + to) / 2;
+  const through = before > middle !== after > middle;
+  return through && (fault.kind === 'dead-spot' || end - start < longestCrossing);
 }

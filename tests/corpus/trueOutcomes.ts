@@ -15,7 +15,7 @@ const mayBeOne: Seconds = 0.1;
 
 /** What the departures rule says for every way to take what is a matter of opinion. */
 export function eventOutcomes(events: readonly TrueEvent[], span: Volts): readonly Outcome[] {
-  const sure = events.filter(({ ratio, snap }) => ratio >= surely && !snap);
+  const sure = events.filter(({ ratio, counted }) => ratio >= surely && counted);
   const possible = events.filter(({ ratio }) => ratio >= maybe);
   const outcomes = new Set<Outcome>();
   for (const seen of [sure, possible])

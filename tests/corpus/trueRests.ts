@@ -1,4 +1,5 @@
 import type { ReadingWindow, Volts } from '@truesweep/core';
+import { firstAtOrAfter } from './firstAtOrAfter.js';
 import type { Stage } from './simulator/motion.js';
 import type { CorpusPlan } from './simulator/plan.js';
 import type { Simulated } from './simulator/simulate.js';
@@ -10,27 +11,36 @@ interface RestReading {
   readonly volts: Volts;
 }
 
-/** The readings of all rests at one end. */
+/** Returns to closed stay below this travel, strokes that turn back half-way above it. */
+const closedBelow = 0.2;
+
+/** Share of the span by which averages of noise and of the last movement may be off. */
+const readingShare = 0.003;
+
+/** The readings of all rests at one end, but for those at the recorder's limits. */
 function restReadings(
   end: 'closed' | 'open',
   plan: CorpusPlan,
   { motion, recording }: Simulated,
 ): readonly RestReading[] {
   const { instant, noiseFree } = recording;
+  const { aperture, low, high, step } = plan.recorder;
   return motion.stages.flatMap((stage) => {
-    const here = stage.kind === 'rest' && (end === 'open' ? stage.to === 1 : stage.to < 0.22);
+    const here =
+      stage.kind === 'rest' && (end === 'open' ? stage.to === 1 : stage.to < closedBelow);
     if (!here) return [];
-    const from = stage.start + plan.recorder.aperture;
-    const values = noiseFree
-      .filter((_, i) => instant[i]! >= from && instant[i]! <= stage.end)
-      .sort();
-    return values.length > 0
-      ? [{ reached: stage.reached, volts: values[values.length >> 1]! }]
-      : [];
+    const from = firstAtOrAfter(instant, stage.start + aperture);
+    const values = noiseFree.slice(from, firstAtOrAfter(instant, stage.end)).sort();
+    const volts = values[values.length >> 1];
+    if (volts === undefined || volts < low + step || volts > high - step) return [];
+    return [{ reached: stage.reached, volts }];
   });
 }
 
-/** How an end compares with its window, for every plausible way to take one reading from several rests. */
+/**
+ * How an end compares with its window, for every plausible way to take one reading from several rests: as it truly is, as this
+ * instrument shows it, and either way by the little that an average may be off.
+ */
 export function endOutcomes(
   end: 'closed' | 'open',
   plan: CorpusPlan,
@@ -43,13 +53,13 @@ export function endOutcomes(
   const sorted = [...volts].sort((a, b) => a - b);
   const mean = volts.reduce((sum, value) => sum + value, 0) / volts.length;
   const readings = [mean, sorted[0]!, sorted.at(-1)!, sorted[sorted.length >> 1]!];
-  const { step, uncertainty } = plan.recorder;
-  const unsure = 2 * Math.hypot(uncertainty, step / Math.sqrt(12)) + 0.003 * span;
+  const { step, gain, offset } = plan.recorder;
+  const little = readingShare * span + step / 4;
+  const marginal = Math.max(0.025 * span, 2 * (plan.told.uncertainty ?? 0));
   const outcomes = new Set<Outcome>();
   for (const reading of readings)
-    for (const off of [-unsure, 0, unsure])
-      for (const marginal of [0.025 * span, Math.max(0.025 * span, unsure)])
-        outcomes.add(compared(reading + off, window, marginal));
+    for (const shown of [reading, reading * (1 + gain) + offset])
+      for (const off of [-little, 0, little]) outcomes.add(compared(shown + off, window, marginal));
   return [...outcomes];
 }
 
@@ -66,30 +76,27 @@ export function closedRestOutcomes(
   span: Volts,
 ): readonly Outcome[] {
   const rests = restReadings('closed', plan, simulated);
-  const outcomes = new Set<Outcome>();
-  const unsure = Math.max(0.003 * span, 0.7 * plan.recorder.step);
-  for (const ways of [['hand'], ['spring'], ['hand', 'start']] as const) {
-    const volts = rests
-      .filter(({ reached }) => ways.some((way) => way === reached))
-      .map((rest) => rest.volts);
-    if (volts.length < 3) continue;
+  const unsure = readingShare * span + plan.recorder.step / 2;
+  const ofWays = (...ways: readonly Stage['reached'][]): readonly Outcome[] => {
+    const volts = rests.filter(({ reached }) => ways.includes(reached)).map((rest) => rest.volts);
+    if (volts.length < 3) return ['conforms'];
     const range = Math.max(...volts) - Math.min(...volts);
-    for (const off of [-unsure, 0, unsure]) {
-      const scatter = (range + off) / span;
-      outcomes.add(scatter <= 0.03 ? 'conforms' : scatter <= 0.07 ? 'marginal' : 'fails');
-    }
-  }
-  return worstOfWays(outcomes, rests);
+    return [-unsure, 0, unsure].map((off) => scattered((range + off) / span));
+  };
+  // The first rest was reached nobody knows how; who counts it as a return by hand is not wrong.
+  const outcomes = new Set<Outcome>();
+  for (const byHand of [...ofWays('hand'), ...ofWays('hand', 'start')])
+    for (const bySpring of ofWays('spring')) outcomes.add(worse(byHand, bySpring));
+  return [...outcomes];
 }
 
-/** Without three returns the same way nothing is judged. */
-function worstOfWays(
-  outcomes: ReadonlySet<Outcome>,
-  rests: readonly RestReading[],
-): readonly Outcome[] {
-  const judged = (['hand', 'spring'] as const).some(
-    (way) => rests.filter(({ reached }) => reached === way).length >= 3,
-  );
-  if (outcomes.size === 0) return ['conforms'];
-  return judged ? [...outcomes] : [...new Set<Outcome>([...outcomes, 'conforms'])];
+function scattered(share: number): Outcome {
+  if (share <= 0.03) return 'conforms';
+  return share <= 0.07 ? 'marginal' : 'fails';
+}
+
+/** The worse of two outcomes. */
+export function worse(one: Outcome, other: Outcome): Outcome {
+  if (one === 'fails' || other === 'fails') return 'fails';
+  return one === 'marginal' ? one : other;
 }

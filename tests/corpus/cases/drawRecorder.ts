@@ -34,7 +34,7 @@ function instrument(name: RecorderName, random: RandomStream): Instrument {
         ranges: [4, 8, 16, 40],
         below: 1 / 8,
         steps: 256,
-        ofReading: 0.006,
+        ofReading: 0.005,
         ofRange: 0.001,
       };
     }
@@ -112,7 +112,7 @@ export function drawRecorder(wish: RecorderWish, random: RandomStream): Recorder
   const width =
     ranges[Math.min(ranges.length - 1, chosen + (random.chance(wish.careless) ? 1 : 0))]!;
   const step = width / steps;
-  const uncertainty = Math.hypot(ofReading * top, ofRange * width);
+  const uncertainty = Math.hypot((ofReading * top) / 2, ofRange * width);
   const noise = wish.noisy
     ? random.between(0.008, 0.025) * span
     : random.logBetween(0.0002, 0.006) * span;

@@ -1,5 +1,11 @@
 import type { Fault } from './plan.js';
 
+/** Where the wiper is: `onTrack` with a rotor that slipped, `wiper` also with the dead spots that it does not follow over. */
+export interface WiperTravel {
+  readonly onTrack: Float64Array;
+  readonly wiper: Float64Array;
+}
+
 /**
  * The travel that the wiper stands at, which is the throttle's but for a rotor that slipped (another travel from a moment on) and
  * a dead spot (the wiper stays where it entered until the throttle has left the stretch).
@@ -8,13 +14,12 @@ export function effectiveTravel(
   travel: Float64Array,
   step: number,
   faults: readonly Fault[],
-): Float64Array {
-  let wiper = travel;
-  for (const fault of faults) {
-    if (fault.kind === 'slipped') wiper = slipped(wiper, step, fault);
-    if (fault.kind === 'dead-spot') wiper = frozen(wiper, fault);
-  }
-  return wiper;
+): WiperTravel {
+  let onTrack = travel;
+  for (const fault of faults) if (fault.kind === 'slipped') onTrack = slipped(onTrack, step, fault);
+  let wiper = onTrack;
+  for (const fault of faults) if (fault.kind === 'dead-spot') wiper = frozen(wiper, fault);
+  return { onTrack, wiper };
 }
 
 function slipped(

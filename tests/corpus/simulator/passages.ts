@@ -1,4 +1,5 @@
 import type { Travel } from '@truesweep/core';
+import { effectiveTravel, type WiperTravel } from './effectiveTravel.js';
 import type { Motion } from './motion.js';
 import { joinPassages, type Passage } from './passage.js';
 import type { CorpusPlan, Fault } from './plan.js';
@@ -10,17 +11,24 @@ const apart = 0.15;
 
 /** When each fault of a plan was there, by the true travel; whether it was then seen is another matter. */
 export function passages(plan: CorpusPlan, moved: Motion): readonly Passage[] {
-  return plan.faults.flatMap((fault, at) => joinPassages(ofFault(fault, at, moved), apart));
+  const wiper = effectiveTravel(moved.travel, moved.step, plan.faults);
+  return plan.faults.flatMap((fault, at) => joinPassages(ofFault(fault, at, moved, wiper), apart));
 }
 
-function ofFault(fault: Fault, at: number, moved: Motion): readonly Passage[] {
+function ofFault(
+  fault: Fault,
+  at: number,
+  moved: Motion,
+  { onTrack, wiper }: WiperTravel,
+): readonly Passage[] {
   switch (fault.kind) {
     case 'worn-spot':
-    case 'dead-spot':
     case 'rough':
-      return withinStretch(at, moved, fault.from, fault.to);
+      return withinStretch(at, moved, wiper, fault.from, fault.to);
+    case 'dead-spot':
+      return withinStretch(at, moved, onTrack, fault.from, fault.to);
     case 'cracked':
-      return crossings(at, moved, fault.travel);
+      return crossings(at, moved, wiper, fault.travel);
     case 'slipped':
       return [spanning(at, moved, fault.time, fault.time)];
     case 'loose-connection':
@@ -32,12 +40,18 @@ function ofFault(fault: Fault, at: number, moved: Motion): readonly Passage[] {
   }
 }
 
-function withinStretch(fault: number, moved: Motion, from: Travel, to: Travel): readonly Passage[] {
-  const { travel, step } = moved;
+function withinStretch(
+  fault: number,
+  moved: Motion,
+  place: Float64Array,
+  from: Travel,
+  to: Travel,
+): readonly Passage[] {
+  const { step } = moved;
   const found: Passage[] = [];
   let first = -1;
-  for (let i = 0; i <= travel.length; i++) {
-    const inside = i < travel.length && travel[i]! >= from && travel[i]! <= to;
+  for (let i = 0; i <= place.length; i++) {
+    const inside = i < place.length && place[i]! >= from && place[i]! <= to;
     if (inside && first < 0) first = i;
     if (inside || first < 0) continue;
     found.push(spanning(fault, moved, first * step, (i - 1) * step));
@@ -46,12 +60,17 @@ function withinStretch(fault: number, moved: Motion, from: Travel, to: Travel): 
   return found;
 }
 
-function crossings(fault: number, moved: Motion, at: Travel): readonly Passage[] {
-  const { travel, step } = moved;
+function crossings(
+  fault: number,
+  moved: Motion,
+  place: Float64Array,
+  at: Travel,
+): readonly Passage[] {
+  const { step } = moved;
   const found: Passage[] = [];
-  for (let i = 1; i < travel.length; i++)
-    if (travel[i - 1]! > at !== travel[i]! > at)
-      found.push({ fault, start: (i - 1) * step, end: i * step, from: at, to: at });
+  for (let i = 1; i < place.length; i++)
+    if (place[i - 1]! > at !== place[i]! > at)
+      found.push(spanning(fault, moved, (i - 1) * step, i * step));
   return found;
 }
 

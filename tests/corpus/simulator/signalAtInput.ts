@@ -18,14 +18,14 @@ export function signalAtInput(
   const dead = faults.find((fault) => fault.kind === 'no-output');
   if (dead) return new Float64Array(travel.length).fill(dead.volts);
   const { actual } = plan;
-  const wiper = effectiveTravel(travel, step, faults);
+  const { wiper } = effectiveTravel(travel, step, faults);
   const position = positions(actual, wiper, faults);
   const volts = position.map(outputTable(actual));
   for (const fault of faults)
-    if (fault.kind === 'rough') addRoughness(volts, travel, step, fault, random);
+    if (fault.kind === 'rough') addRoughness(volts, wiper, step, fault, random);
   for (const fault of faults) {
     if (fault.kind === 'worn-spot') {
-      const open = openInSpot(travel, step, fault, random);
+      const open = openInSpot(wiper, step, fault, random);
       const ohms = fault.ohms === 'lifted' ? Number.POSITIVE_INFINITY : fault.ohms;
       throughContact(volts, position, open, ohms, actual, plan.cable, step);
     }
