@@ -44,7 +44,6 @@ interface Counts {
   position: number;
   ambiguous: number;
   insensitive: number;
-  otherPlace: number;
 }
 
 /** Goes forward and back again at one place; the place found may differ by what the reading's rounding allows. */
@@ -59,21 +58,12 @@ function expectRoundTrip(circuit: Circuit, at: number, counts: Counts) {
   const rounding = Number.EPSILON * scaleOf(circuit);
   const allowed = Math.max(1e-9, (10 * rounding) / slope);
   const error = Math.abs(found.position - at);
-  if (error <= allowed) return;
-  // Where the output turns inside the track, the reading at an end may have a second place, and the end's own
-  // reading may miss its stretch by a rounding: the place found must then give that reading to its rounding.
-  const again = operatingPoint(circuit, found.position).output;
-  const same = isDetermined(again) && Math.abs(again - output) <= 10 * rounding;
-  if ((at === 0 || at === 1) && same) {
-    counts.otherPlace++;
-    return;
-  }
   expect(error, `at ${at} of ${JSON.stringify(circuit)}`).toBeLessThanOrEqual(allowed);
 }
 
 describe('inverse of the forward model', () => {
   test('is the identity over the whole travel of any bench wherever one place fits', () => {
-    const counts: Counts = { position: 0, ambiguous: 0, insensitive: 0, otherPlace: 0 };
+    const counts: Counts = { position: 0, ambiguous: 0, insensitive: 0 };
     fc.assert(
       fc.property(bench, fc.array(position, { minLength: 3, maxLength: 8 }), (circuit, places) => {
         for (const at of [0, 1, ...places]) expectRoundTrip(circuit, at, counts);
@@ -81,7 +71,6 @@ describe('inverse of the forward model', () => {
       { numRuns: 800 * soak, endOnFailure: true },
     );
     expect(counts.position).toBeGreaterThan(3000 * soak);
-    expect(counts.otherPlace).toBeLessThan(0.01 * counts.position);
     expect(counts.ambiguous).toBeGreaterThan(0);
   }, 240_000);
 

@@ -1,5 +1,4 @@
-import { InputError } from '../errors.js';
-import { finiteBetween, oneOf } from '../guard.js';
+import { finiteBetween, oneOf, wholeNumber } from '../guard.js';
 import type { Fraction } from '../units.js';
 import { type CountedRatio, heldFraction } from './countedRatio.js';
 
@@ -49,18 +48,11 @@ export function adcCount(ratio: Fraction, bits: number, convention: AdcConventio
 export function adcRatio(count: number, bits: number, convention: AdcConvention): CountedRatio {
   checkConverter(bits, convention);
   const highest = 2 ** bits - 1;
-  return ratioOf(wholeBetween(count, 0, highest, 'count'), highest, convention);
-}
-
-/** Refuses anything but a whole number between two bounds; returns it. */
-export function wholeBetween(value: number, low: number, high: number, path: string): number {
-  finiteBetween(value, low, high, path);
-  if (Number.isInteger(value)) return value;
-  throw new InputError('not-whole', path, `${path} is ${value}; it must be a whole number.`);
+  return ratioOf(wholeNumber(count, 0, highest, 'count'), highest, convention);
 }
 
 function checkConverter(bits: number, convention: AdcConvention): void {
-  wholeBetween(bits, 1, 32, 'bits');
+  wholeNumber(bits, 1, 32, 'bits');
   oneOf(convention, ['steps', 'full-scale'], 'convention');
 }
 

@@ -3,6 +3,7 @@ import type { Circuit } from '../circuit/circuit.js';
 import { finiteBetween } from '../guard.js';
 import type { Position, Volts } from '../units.js';
 import { outputFunction } from './outputFunction.js';
+import { turningPoints } from './turningPoints.js';
 
 /** A voltage as an instrument shows it. */
 export interface Reading {
@@ -38,9 +39,6 @@ interface Branch {
 
 type Output = (position: Position) => Volts;
 
-/** Dense toward both ends, where a stiff load turns the output within a sliver of the track. */
-const grid: readonly Position[] = gridOverTrack();
-
 /** Two places nearer than this are one: a reading at a turning point. */
 const samePlace = 1e-7;
 
@@ -68,7 +66,7 @@ export function positionAtOutput(circuit: Circuit, reading: Reading): PositionAt
   const ends = branches.flatMap(({ fromVolts, toVolts }) => [fromVolts, toVolts]);
   const lowest = Math.min(...ends);
   const highest = Math.max(...ends);
-  const rounding = 4 * Number.EPSILON * Math.max(Math.abs(lowest), Math.abs(highest));
+  const rounding = 8 * Number.EPSILON * Math.max(Math.abs(lowest), Math.abs(highest));
   if (volts < lowest - uncertainty - rounding || volts > highest + uncertainty + rounding) {
     return { kind: 'impossible', lowest, highest };
   }
@@ -76,7 +74,7 @@ export function positionAtOutput(circuit: Circuit, reading: Reading): PositionAt
   const held = Math.min(highest, Math.max(lowest, volts));
   const positions = distinct(
     branches
-      .filter((branch) => reaches(branch, held, held))
+      .filter((branch) => reaches(branch, held - rounding, held + rounding))
       .map((branch) => placeOn(output, branch, held)),
   );
   if (positions.length > 1) return { kind: 'ambiguous', positions };
@@ -100,45 +98,12 @@ export function checkReading(reading: Reading, path = 'reading'): void {
   finiteBetween(reading.uncertainty ?? 0, 0, 1e6, `${path}.uncertainty`, 'V');
 }
 
-function gridOverTrack(): readonly Position[] {
-  const near = Array.from({ length: 19 }, (_, i) => 10 ** (-10 + i / 2));
-  const middle = Array.from({ length: 15 }, (_, i) => (i + 1) / 16);
-  const places = [0, ...near, ...middle, ...near.map((place) => 1 - place), 1];
-  return places.filter((place) => place <= 1).sort((a, b) => a - b);
-}
-
 function branchesOf(output: Output): readonly Branch[] {
-  const volts = grid.map(output);
-  const noise = 8 * Number.EPSILON * Math.max(...volts.map(Math.abs));
-  const turns: Position[] = [0];
-  let direction = 0;
-  let since = 0;
-  for (let i = 1; i < grid.length; i++) {
-    const step = volts[i]! - volts[i - 1]!;
-    if (Math.abs(step) <= noise) continue;
-    if (step * direction < 0) turns.push(turningPoint(output, since, grid[i]!, direction));
-    direction = Math.sign(step);
-    since = grid[i - 1]!;
-  }
-  turns.push(1);
-  return turns.slice(1).map((to, i) => {
-    const from = turns[i]!;
+  const ends = [0, ...turningPoints(output, 0, 1), 1];
+  return ends.slice(1).map((to, i) => {
+    const from = ends[i]!;
     return { from, to, fromVolts: output(from), toVolts: output(to) };
   });
-}
-
-/** Golden-section search for the highest (sign 1) or lowest (sign −1) output between two places. */
-function turningPoint(output: Output, from: Position, to: Position, sign: number): Position {
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let low = from;
-  let high = to;
-  for (let i = 0; i < 60; i++) {
-    const left = high - golden * (high - low);
-    const right = low + golden * (high - low);
-    if (sign * output(left) < sign * output(right)) low = left;
-    else high = right;
-  }
-  return (low + high) / 2;
 }
 
 /** Whether some place of a stretch has an output between two voltages. */

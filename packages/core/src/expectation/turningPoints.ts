@@ -1,33 +1,35 @@
 /** Places between 0 and 1, dense toward both ends, where a stiff load bends a curve within a sliver. */
-const grid: readonly number[] = [
-  ...Array.from({ length: 36 }, (_, i) => 10 ** (-9 + i / 4.5)).filter((part) => part < 0.05),
-  ...Array.from({ length: 37 }, (_, i) => 0.05 + i / 40),
-  ...Array.from({ length: 36 }, (_, i) => 1 - 10 ** (-1.4 - i / 4.5)).filter((part) => part > 0.95),
-];
+const near = /* @__PURE__ */ Array.from({ length: 27 }, (_, i) => 10 ** (-10 + i / 3));
+const middle = /* @__PURE__ */ Array.from({ length: 19 }, (_, i) => (i + 1) / 20);
 
 /**
- * The places inside an interval where a smooth function turns, each to 1e-9 of the interval or finer: brackets
- * on a grid, then golden-section search.
+ * The places inside an interval where a continuous function turns, rising: brackets on a grid, then golden-section
+ * search. Steps of no more than the rounding of its largest value count as level.
  */
 export function turningPoints(
   value: (at: number) => number,
   from: number,
   to: number,
 ): readonly number[] {
-  const places = [from, ...grid.map((part) => from + (to - from) * part), to];
+  const parts = [0, ...near, ...middle, ...near.map((part) => 1 - part).reverse(), 1];
+  const places = parts.map((part) => from * (1 - part) + to * part);
   const values = places.map(value);
+  const rounding = 8 * Number.EPSILON * Math.max(...values.map(Math.abs));
   const turns: number[] = [];
-  for (let i = 1; i < places.length - 1; i++) {
-    const before = values[i]! - values[i - 1]!;
-    const after = values[i + 1]! - values[i]!;
-    if (before * after >= 0) continue;
-    turns.push(goldenSection(value, places[i - 1]!, places[i + 1]!, Math.sign(before)));
+  let direction = 0;
+  let since = from;
+  for (let i = 1; i < places.length; i++) {
+    const step = values[i]! - values[i - 1]!;
+    if (Math.abs(step) <= rounding) continue;
+    if (step * direction < 0) turns.push(turningPoint(value, since, places[i]!, direction));
+    direction = Math.sign(step);
+    since = places[i - 1]!;
   }
   return turns;
 }
 
-/** The highest (sign 1) or lowest (sign −1) place of a function with one turn between two places. */
-function goldenSection(
+/** The highest (sign 1) or lowest (sign −1) place of a function with one turn between two places, to 3e-13 of the way. */
+function turningPoint(
   value: (at: number) => number,
   from: number,
   to: number,
@@ -38,18 +40,13 @@ function goldenSection(
   let left = high - golden * (high - low);
   let right = low + golden * (high - low);
   let [atLeft, atRight] = [sign * value(left), sign * value(right)];
-  const finest = Math.max(1e-9 * (to - from), 1e-15 * Math.max(Math.abs(from), Math.abs(to)));
-  while (high - low > finest) {
+  for (let i = 0; i < 60; i++) {
     if (atLeft < atRight) {
-      low = left;
-      left = right;
-      atLeft = atRight;
+      [low, left, atLeft] = [left, right, atRight];
       right = low + golden * (high - low);
       atRight = sign * value(right);
     } else {
-      high = right;
-      right = left;
-      atRight = atLeft;
+      [high, right, atRight] = [right, left, atLeft];
       left = high - golden * (high - low);
       atLeft = sign * value(left);
     }
