@@ -74,7 +74,7 @@ export function measure(cases: readonly JudgedCase[]): Measured {
   );
   return {
     cases: cases.length,
-    soundFailed: rate(sound, verdictIs('fail')),
+    soundFailed: rate(sound, (one) => verdictIs('fail')(one) && !one.verdictRight),
     soundMarginal: rate(decidedSound, verdictIs('marginal')),
     soundInconclusive: rate(adequateSound, verdictIs('inconclusive')),
     visiblePassed: rate(

@@ -24,6 +24,8 @@ export function eventOutcomes(events: readonly TrueEvent[], span: Volts): readon
         outcomes.add(outcomeOf(joined ? joinNear(seen) : seen, depth * span));
   if (isOnlyInterference(possible) && !isPlainInterference(sure) && possible.length > 0)
     outcomes.add('fails');
+  // Between seeing none of the doubtful ones and seeing all lies seeing one.
+  if (outcomes.has('conforms') && outcomes.has('fails')) outcomes.add('marginal');
   return [...outcomes];
 }
 
