@@ -25,9 +25,11 @@ export function recording(
   const noiseFree = formed(recorder, volts, step, instant);
   const faultless = volts === sound ? noiseFree : formed(recorder, sound, step, instant);
   const hum = humOf(recorder, random);
-  const signal = noiseFree.map((value, i) =>
-    written(recorder, value + hum(instant[i]!) + recorder.noise * random.normal()),
-  );
+  const signal = new Float64Array(instant.length);
+  for (let i = 0; i < signal.length; i++) {
+    const disturbed = noiseFree[i]! + hum(instant[i]!) + recorder.noise * random.normal();
+    signal[i] = written(recorder, disturbed);
+  }
   return {
     time: stamps(recorder, instant, random),
     signal,
@@ -43,11 +45,14 @@ function instants(
   random: RandomStream,
 ): Float64Array {
   const first = aperture + interval * random.uniform();
-  const count = Math.max(2, Math.floor((duration - first) / interval) + 1);
-  const all = Float64Array.from({ length: count }, (_, i) =>
-    Math.min(duration, first + i * interval),
-  );
-  return all.filter((at) => !gaps.some((gap) => at > gap.time && at < gap.time + gap.seconds));
+  const all = new Float64Array(Math.max(2, Math.floor((duration - first) / interval) + 1));
+  let count = 0;
+  for (let i = 0; i < all.length; i++) {
+    const at = Math.min(duration, first + i * interval);
+    if (gaps.some((gap) => at > gap.time && at < gap.time + gap.seconds)) continue;
+    all[count++] = at;
+  }
+  return all.slice(0, count);
 }
 
 function stamps(

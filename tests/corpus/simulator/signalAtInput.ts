@@ -20,7 +20,9 @@ export function signalAtInput(
   const { actual } = plan;
   const { wiper } = effectiveTravel(travel, step, faults);
   const position = positions(actual, wiper, faults);
-  const volts = position.map(outputTable(actual));
+  const output = outputTable(actual);
+  const volts = new Float64Array(position.length);
+  for (let i = 0; i < volts.length; i++) volts[i] = output(position[i]!);
   for (const fault of faults)
     if (fault.kind === 'rough') addRoughness(volts, wiper, step, fault, random);
   for (const fault of faults) {
@@ -45,11 +47,12 @@ function positions(actual: Circuit, wiper: Float64Array, faults: readonly Fault[
   const closed = positionAt(actual.sensor, 0);
   const open = positionAt(actual.sensor, 1);
   const cracks = faults.filter((fault) => fault.kind === 'cracked');
-  return wiper.map((x) => {
-    let position = closed + (open - closed) * x;
-    for (const { travel, shift } of cracks) if (x > travel) position += shift;
-    return Math.min(1, Math.max(0, position));
-  });
+  const place = new Float64Array(wiper.length);
+  for (let i = 0; i < place.length; i++) place[i] = closed + (open - closed) * wiper[i]!;
+  for (const { travel, shift } of cracks)
+    for (let i = 0; i < place.length; i++) if (wiper[i]! > travel) place[i]! += shift;
+  for (let i = 0; i < place.length; i++) place[i] = Math.min(1, Math.max(0, place[i]!));
+  return place;
 }
 
 /**
