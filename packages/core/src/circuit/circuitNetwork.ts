@@ -1,5 +1,5 @@
 import type { Ohms, Position } from '../units.js';
-import type { Circuit } from './circuit.js';
+import { type Circuit, rightConnection } from './circuit.js';
 import { lowerFaults } from './lowerFaults.js';
 import type { Element, Network } from './network.js';
 import { trackPieces } from './trackPieces.js';
@@ -60,59 +60,55 @@ export interface CircuitNetwork extends Network {
 /**
  * The list of elements of a bench circuit with its wiper at a place on the track, faults included.
  *
- * @param original The circuit, checked.
+ * @param circuit The circuit, checked.
  * @param position Fraction of the track below the wiper, 0 to 1.
  */
-export function circuitNetwork(original: Circuit, position: Position): CircuitNetwork {
-  const { circuit, connection, volts, shorts, brokenTrack, shortedTrack } = lowerFaults(original);
-  const { source, leads = {}, sensor, load } = circuit;
+export function circuitNetwork(circuit: Circuit, position: Position): CircuitNetwork {
+  const { source, sensor, load, connection = rightConnection } = circuit;
+  const { volts, limiter, contact, leads, shorts, broken, shorted } = lowerFaults(circuit);
+  const { top, bottom, wiper } = sensor.terminalResistors ?? {};
+  const [topInside, bottomInside, wiperInside] = [
+    top ? 'topInside' : 'top',
+    bottom ? 'bottomInside' : 'bottom',
+    wiper ? 'wiperInside' : 'wiper',
+  ];
   const loadCommon = load.common === 'sensor' ? connection.ground : 'common';
-  const { pieces, nodeAt } = trackPieces(sensor.track, position, brokenTrack, shortedTrack);
-  const [top, bottom, wiper] = (['top', 'bottom', 'wiper'] as const).map((terminal) =>
-    sensor.terminalResistors?.[terminal] ? `${terminal}Inside` : terminal,
-  ) as [string, string, string];
+  const cuts = [...new Set(shorted.flat())].sort((one, other) => one - other);
+  const cutAt = (place: Position): string => `trackCut${cuts.indexOf(place) + 1}`;
   const elements: Element[] = [
-    { kind: 'voltage', id: 'source', from: 'common', to: 'sourceInside', volts },
+    { ...part('source', 'common', 'sourceInside'), volts },
     part('sourceResistance', 'sourceInside', 'sourcePlus', source.ohms),
-    part('limiter', 'sourcePlus', 'limited', circuit.limiter),
+    part('limiter', 'sourcePlus', 'limited', limiter),
     part('supplyLead', 'limited', connection.supply, leads.supply),
-    part('topResidual', top, 'trackTop', sensor.topResidual),
-    ...pieces.toReversed().map(({ id, upper, lower, ohms }) => part(id, upper, lower, ohms)),
-    part('bottomResidual', 'trackBottom', bottom, sensor.bottomResidual),
+    part('topResidual', topInside, 'trackTop', sensor.topResidual),
+    ...trackPieces(
+      sensor.track,
+      position,
+      broken,
+      cuts.map((at) => ({ at, node: cutAt(at) })),
+    ),
+    part('bottomResidual', 'trackBottom', bottomInside, sensor.bottomResidual),
     part('groundLead', connection.ground, 'common', leads.ground),
-    part('contact', 'track', wiper, sensor.contact),
+    part('contact', 'track', wiperInside, contact),
     part('signalLead', connection.signal, 'signal', leads.signal),
-    part('pullDown', 'signal', loadCommon, load.pullDown ?? Number.POSITIVE_INFINITY),
-    ...shortedTrack.map(([from, to], i) => part(`trackShort${i + 1}`, nodeAt(to), nodeAt(from))),
+    part('pullDown', 'signal', loadCommon, load.pullDown ?? Infinity),
+    ...shorted.map(([from, to], i) => part(`trackShort${i + 1}`, cutAt(to), cutAt(from))),
     ...shorts.map(([one, other], i) => part(`short${i + 1}`, one, other)),
   ];
-  if (top !== 'top') elements.push(part('topTerminal', 'top', top, sensor.terminalResistors?.top));
-  if (bottom !== 'bottom') {
-    elements.push(part('bottomTerminal', bottom, 'bottom', sensor.terminalResistors?.bottom));
+  if (top) elements.push(part('topTerminal', 'top', topInside, top));
+  if (bottom) elements.push(part('bottomTerminal', bottomInside, 'bottom', bottom));
+  if (wiper) elements.push(part('wiperTerminal', wiperInside, 'wiper', wiper));
+  if (load.pullUp) {
+    const { pullUp } = load;
+    const feeds = { source: 'sourcePlus', sensor: connection.supply };
+    const feed = 'from' in pullUp ? feeds[pullUp.from] : 'pullUpFeed';
+    if ('volts' in pullUp)
+      elements.push({ ...part('pullUpSource', loadCommon, feed), volts: pullUp.volts });
+    elements.push(part('pullUp', feed, 'signal', pullUp.ohms));
   }
-  if (wiper !== 'wiper') {
-    elements.push(part('wiperTerminal', wiper, 'wiper', sensor.terminalResistors?.wiper));
-  }
-  if (load.pullUp) elements.push(...pullUpElements(load.pullUp, connection.supply, loadCommon));
   return { reference: 'common', elements, loadCommon };
 }
 
-function pullUpElements(
-  pullUp: NonNullable<Circuit['load']['pullUp']>,
-  supplyTerminal: string,
-  loadCommon: string,
-): readonly Element[] {
-  if ('from' in pullUp) {
-    const feed = pullUp.from === 'source' ? 'sourcePlus' : supplyTerminal;
-    return [part('pullUp', feed, 'signal', pullUp.ohms)];
-  }
-  const { ohms, volts } = pullUp;
-  return [
-    { kind: 'voltage', id: 'pullUpSource', from: loadCommon, to: 'pullUpFeed', volts },
-    part('pullUp', 'pullUpFeed', 'signal', ohms),
-  ];
-}
-
 function part(id: string, from: string, to: string, ohms: Ohms = 0): Element {
-  return { kind: 'resistor', id, from, to, ohms };
+  return { id, from, to, ohms };
 }

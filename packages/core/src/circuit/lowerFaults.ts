@@ -1,72 +1,67 @@
-import type { Position, Volts } from '../units.js';
-import { type Circuit, type Connection, rightConnection } from './circuit.js';
-import type { Terminal } from './terminals.js';
+import type { Ohms, Position, Volts } from '../units.js';
+import { type Circuit, type Leads, rightConnection } from './circuit.js';
+import type { Lead } from './terminals.js';
 
-/** A circuit with its faults turned into values and into pairs of joined nodes. */
-export interface LoweredCircuit {
-  readonly circuit: Circuit;
-  readonly connection: Connection;
+/** What faults change in a circuit: values of its parts, and pairs of nodes and of places that touch. */
+export interface LoweredFaults {
   /** Source voltage with its sign, V. */
   readonly volts: Volts;
-  /** Pairs of nodes that touch. */
+  readonly limiter: Ohms;
+  readonly contact: Ohms | undefined;
+  readonly leads: Leads;
   readonly shorts: readonly (readonly [string, string])[];
-  readonly brokenTrack: readonly Position[];
-  readonly shortedTrack: readonly (readonly [Position, Position])[];
+  /** Places where the track conducts nothing. */
+  readonly broken: readonly Position[];
+  /** Stretches of the track that are bridged, each from its lower to its upper end. */
+  readonly shorted: readonly (readonly [Position, Position])[];
 }
 
 /** Applies each fault as a change of the elements; none has a formula of its own. */
-export function lowerFaults(original: Circuit): LoweredCircuit {
-  const connection = original.connection ?? rightConnection;
-  const shorts: [string, string][] = [];
-  const brokenTrack: Position[] = [];
-  const shortedTrack: [Position, Position][] = [];
-  let circuit = original;
+export function lowerFaults(circuit: Circuit): LoweredFaults {
+  const { source, sensor, connection = rightConnection, faults = [] } = circuit;
+  let { volts } = source;
   let sign = 1;
-  for (const fault of original.faults ?? []) {
+  let { limiter } = circuit;
+  let { contact } = sensor;
+  const leads: Partial<Record<Lead, Ohms>> = { ...circuit.leads };
+  const shorts: [string, string][] = [];
+  const broken: Position[] = [];
+  const shorted: [Position, Position][] = [];
+  for (const fault of faults) {
     switch (fault.kind) {
       case 'broken-lead':
-        circuit = {
-          ...circuit,
-          leads: { ...circuit.leads, [fault.lead]: Number.POSITIVE_INFINITY },
-        };
+        leads[fault.lead] = Infinity;
         break;
       case 'shorted-leads':
         shorts.push([connection[fault.leads[0]], connection[fault.leads[1]]]);
         break;
       case 'shorted-terminals':
-        shorts.push([...fault.terminals] satisfies [Terminal, Terminal]);
+        shorts.push([...fault.terminals]);
         break;
       case 'shorted-signal':
-        shorts.push([
-          'signal',
-          { source: 'sourcePlus', supply: 'limited', ground: 'common' }[fault.to],
-        ]);
+        shorts.push(['signal', touched[fault.to]]);
         break;
       case 'broken-track':
-        brokenTrack.push(fault.position);
+        broken.push(fault.position);
         break;
       case 'shorted-track':
-        shortedTrack.push([Math.min(fault.from, fault.to), Math.max(fault.from, fault.to)]);
+        shorted.push([Math.min(fault.from, fault.to), Math.max(fault.from, fault.to)]);
         break;
       case 'lifted-wiper':
-        circuit = { ...circuit, sensor: { ...circuit.sensor, contact: Number.POSITIVE_INFINITY } };
+        contact = Infinity;
         break;
       case 'no-limiter':
-        circuit = { ...circuit, limiter: 0 };
+        limiter = 0;
         break;
       case 'wrong-source':
-        circuit = { ...circuit, source: { ...circuit.source, volts: fault.volts } };
+        volts = fault.volts;
         break;
       case 'reversed-source':
         sign = -sign;
     }
   }
-  return {
-    circuit,
-    connection,
-    volts: sign * circuit.source.volts,
-    shorts,
-    brokenTrack,
-    shortedTrack,
-  };
+  return { volts: sign * volts, limiter, contact, leads, shorts, broken, shorted };
 }
+
+/** The nodes that a signal lead can touch. */
+const touched = { source: 'sourcePlus', supply: 'limited', ground: 'common' };

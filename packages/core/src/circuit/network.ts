@@ -1,31 +1,18 @@
-/** A resistance between two nodes; 0 Ω joins them, ∞ Ω is no connection. Its current counts from `from` to `to`. */
-export interface Resistor {
-  readonly kind: 'resistor';
+/**
+ * A part between two nodes; its current counts from `from` through it to `to`. An ideal source is what it is at
+ * rest and what it drives: a voltage source 0 Ω with its volts, a current source ∞ Ω with its amps.
+ */
+export interface Element {
   readonly id: string;
   readonly from: string;
   readonly to: string;
+  /** 0 Ω joins the nodes, ∞ Ω is no connection. */
   readonly ohms: number;
+  /** How far a voltage source holds `to` above `from`. */
+  readonly volts?: number;
+  /** What a current source drives from `from` through itself to `to`. */
+  readonly amps?: number;
 }
-
-/** An ideal voltage source: `to` is held `volts` above `from`. Its current counts from `from` through the source to `to`. */
-export interface VoltageSource {
-  readonly kind: 'voltage';
-  readonly id: string;
-  readonly from: string;
-  readonly to: string;
-  readonly volts: number;
-}
-
-/** An ideal current source that drives `amps` from `from` through itself to `to`. */
-export interface CurrentSource {
-  readonly kind: 'current';
-  readonly id: string;
-  readonly from: string;
-  readonly to: string;
-  readonly amps: number;
-}
-
-export type Element = Resistor | VoltageSource | CurrentSource;
 
 /** A circuit as a list of elements between named nodes; voltages count from the node `reference`. */
 export interface Network {

@@ -1,5 +1,5 @@
 import { finiteBetween } from '../guard.js';
-import type { Amps, Position, Volts, Watts } from '../units.js';
+import type { Amps, Ohms, Position, Volts, Watts } from '../units.js';
 import { checkCircuit } from './checkCircuit.js';
 import type { Circuit } from './circuit.js';
 import {
@@ -60,12 +60,22 @@ export function operatingPoint(circuit: Circuit, position: Position): OperatingP
 /** As {@link operatingPoint}, for a circuit and position that were checked already. */
 export function solveOperatingPoint(circuit: Circuit, position: Position): OperatingPoint {
   const { network, solution, sourceState } = operatingNetwork(circuit, position);
-  const point = describe(position, network, solution, sourceState);
+  const { volts, amps } = solution;
+  const parts = network.elements.map((element) => {
+    const current = amps[element.id]!;
+    return [element.id, { amps: current, watts: power(element, current, volts) }];
+  });
+  const signal = volts.signal!;
+  const common = volts[network.loadCommon]!;
   const { track } = circuit.sensor;
-  const heat = (amps: Determined<Amps>): Determined<Watts> =>
-    !isDetermined(amps) ? amps : amps === 0 || track === Infinity ? 0 : amps * amps * track;
-  const { trackAbove, trackBelow } = solution.amps;
-  return { ...point, trackHeat: { above: heat(trackAbove!), below: heat(trackBelow!) } };
+  return {
+    position,
+    output: !isDetermined(signal) ? signal : !isDetermined(common) ? common : signal - common,
+    sourceState,
+    nodes: volts,
+    parts: Object.fromEntries(parts),
+    trackHeat: { above: heat(amps.trackAbove!, track), below: heat(amps.trackBelow!, track) },
+  };
 }
 
 /** A circuit's network in the state that its source is in, with the solution. */
@@ -79,8 +89,10 @@ export interface OperatingNetwork {
 export function operatingNetwork(circuit: Circuit, position: Position): OperatingNetwork {
   const free = atState(circuit, position, 'constant-voltage');
   const limit = circuit.source.currentLimit;
-  if (limit === undefined || withinLimit(free.solution, limit)) return free;
-  return atState(circuit, position, 'constant-current');
+  const drawn = free.solution.amps.source!;
+  // An unbounded current is over any limit; where it isn't unique the source still holds its voltage.
+  const over = isDetermined(drawn) ? Math.abs(drawn) > limit! : drawn.kind === 'unbounded';
+  return limit !== undefined && over ? atState(circuit, position, 'constant-current') : free;
 }
 
 /** Solves a checked circuit with its source in a given state, consistent or not. */
@@ -92,63 +104,30 @@ export function atState(
   const free = circuitNetwork(circuit, position);
   const limit = circuit.source.currentLimit;
   const limited = sourceState === 'constant-current' && limit !== undefined;
-  const network = limited ? atCurrentLimit(free, limit) : free;
+  const network = limited ? { ...free, elements: free.elements.map(atLimit(limit)) } : free;
   return { network, solution: solveNetwork(network), sourceState };
 }
 
-/** An unbounded current is over any limit; where it isn't unique the source still holds its voltage. */
-function withinLimit({ amps }: NetworkSolution, limit: Amps): boolean {
-  const drawn = amps.source!;
-  return isDetermined(drawn) ? Math.abs(drawn) <= limit : drawn.kind === 'undetermined';
-}
-
-function atCurrentLimit(network: CircuitNetwork, limit: Amps): CircuitNetwork {
-  const elements = network.elements.map(
-    (element): Element =>
-      element.id === 'source' && element.kind === 'voltage'
-        ? {
-            kind: 'current',
-            id: 'source',
-            from: element.from,
-            to: element.to,
-            amps: Math.sign(element.volts) * limit,
-          }
-        : element,
-  );
-  return { ...network, elements };
-}
-
-function describe(
-  position: Position,
-  network: CircuitNetwork,
-  { volts, amps }: NetworkSolution,
-  sourceState: OperatingPoint['sourceState'],
-): Omit<OperatingPoint, 'trackHeat'> {
-  const parts = Object.fromEntries(
-    network.elements.map((element) => {
-      const current = amps[element.id]!;
-      return [element.id, { amps: current, watts: power(element, current, volts) }];
-    }),
-  );
-  const output = difference(volts.signal!, volts[network.loadCommon]!);
-  return { position, output, sourceState, nodes: volts, parts };
-}
-
-/** A voltage between two nodes; where the signal has none its reason counts first. */
-function difference(signal: Determined<Volts>, common: Determined<Volts>): Determined<Volts> {
-  if (!isDetermined(signal)) return signal;
-  return isDetermined(common) ? signal - common : common;
+/** The source as a current source, the way its voltage drives. */
+function atLimit(limit: Amps): (element: Element) => Element {
+  return ({ volts, ...element }) =>
+    element.id === 'source'
+      ? { ...element, ohms: Infinity, amps: Math.sign(volts!) * limit }
+      : { ...element, ...(volts !== undefined && { volts }) };
 }
 
 function power(
-  element: Element,
+  { to, ohms, volts, amps: driven }: Element,
   amps: Determined<Amps>,
-  volts: NetworkSolution['volts'],
+  nodes: NetworkSolution['volts'],
 ): Determined<Watts> {
-  if (element.kind === 'resistor' && element.ohms === 0) return 0;
-  if (!isDetermined(amps)) return amps;
-  if (element.kind === 'resistor') return amps === 0 ? 0 : amps * amps * element.ohms;
-  if (element.kind === 'voltage') return amps * element.volts;
-  const rise = volts[element.to]!;
-  return isDetermined(rise) ? amps * rise : rise;
+  if (volts === undefined && driven === undefined) return heat(amps, ohms);
+  const rise = volts ?? nodes[to]!;
+  return !isDetermined(amps) ? amps : isDetermined(rise) ? amps * rise : rise;
+}
+
+/** None in 0 Ω and in ∞ Ω, whatever their current. */
+function heat(amps: Determined<Amps>, ohms: Ohms): Determined<Watts> {
+  if (ohms === 0 || ohms === Infinity) return 0;
+  return isDetermined(amps) ? amps * amps * ohms : amps;
 }

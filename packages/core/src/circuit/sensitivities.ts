@@ -1,7 +1,6 @@
 import type { Position } from '../units.js';
 import type { Circuit } from './circuit.js';
 import { isDetermined } from './determined.js';
-import type { Element } from './network.js';
 import { operatingNetwork } from './operatingPoint.js';
 import { solveNetwork } from './solveNetwork.js';
 
@@ -27,26 +26,18 @@ export interface Sensitivities {
  */
 export function sensitivities(circuit: Circuit, position: Position): Sensitivities | undefined {
   const { network, solution } = operatingNetwork(circuit, position);
-  const atRest = network.elements
-    .filter(({ kind }) => kind !== 'current')
-    .map((element): Element => (element.kind === 'voltage' ? { ...element, volts: 0 } : element));
-  const probe: Element = {
-    kind: 'current',
-    id: 'probe',
-    from: network.loadCommon,
-    to: 'signal',
-    amps: 1,
-  };
+  const atRest = network.elements.map(({ id, from, to, ohms }) => ({ id, from, to, ohms }));
+  const probe = { id: 'probe', from: network.loadCommon, to: 'signal', ohms: Infinity, amps: 1 };
   const adjoint = solveNetwork({ ...network, elements: [...atRest, probe] });
   if (!isDetermined(adjoint.volts.signal!) || !isDetermined(solution.volts.signal!))
     return undefined;
   const perOhm: Record<string, number> = {};
   const perVolt: Record<string, number> = {};
-  for (const { id, kind } of network.elements) {
+  for (const { id, volts, amps: driven } of network.elements) {
     const amps = solution.amps[id]!;
-    const answer = kind === 'current' ? 0 : adjoint.amps[id]!;
+    const answer = adjoint.amps[id]!;
     if (!isDetermined(amps) || !isDetermined(answer)) return undefined;
-    if (kind === 'resistor') perOhm[id] = amps * answer;
+    if (volts === undefined && driven === undefined) perOhm[id] = amps * answer;
     else perVolt[id] = 0 - answer;
   }
   const { track } = circuit.sensor;
@@ -54,7 +45,7 @@ export function sensitivities(circuit: Circuit, position: Position): Sensitiviti
     return { perOhm, perVolt, perTrackOhm: 0, perPosition: 0 };
   let perTrackOhm = 0;
   for (const element of network.elements) {
-    if (element.kind !== 'resistor' || !/^track(Above|Below)/.test(element.id)) continue;
+    if (!/^track(Above|Below)/.test(element.id)) continue;
     if (element.ohms < Number.POSITIVE_INFINITY)
       perTrackOhm += perOhm[element.id]! * (element.ohms / track);
   }

@@ -1,69 +1,57 @@
 import { expect, test } from 'vitest';
-import { share, starMesh } from './starMesh.js';
+import { type Edge, starMesh } from './starMesh.js';
 
-/** A symmetric conductance matrix from edges [from, to, siemens]. */
-function matrix(size: number, edges: readonly (readonly [number, number, number])[]): Float64Array {
-  const values = new Float64Array(size * size);
-  for (const [from, to, siemens] of edges) {
-    values[from * size + to]! += siemens;
-    values[to * size + from]! += siemens;
-  }
-  return values;
-}
+const edge = (from: string, to: string, siemens: number): Edge => ({ from, to, ohms: 1 / siemens });
 
 test('two parts in series share one current and divide the voltage', () => {
-  const { conductance, voltage, current } = starMesh(
-    3,
-    matrix(3, [
-      [0, 2, 1],
-      [2, 1, 1],
-    ]),
-    0,
-    1,
-  );
-  expect(conductance).toBe(0.5);
-  expect(Array.from(voltage)).toEqual([0, 1, 0.5]);
-  expect(current[1 * 3 + 2]).toBe(1);
-  expect(current[2 * 3 + 0]).toBe(1);
+  const upper = edge('plus', 'middle', 1);
+  const lower = edge('minus', 'middle', 1);
+  const { siemens, volts, share } = starMesh([lower, upper], 'minus', 'plus');
+  expect(siemens).toBe(0.5);
+  expect(Object.fromEntries(volts)).toEqual({ minus: 0, plus: 1, middle: 0.5 });
+  expect(share.get(upper)).toBe(1);
+  expect(share.get(lower)).toBe(-1);
 });
 
 test('a balanced bridge carries nothing across', () => {
-  const bridge = matrix(4, [
-    [0, 2, 1],
-    [2, 1, 2],
-    [0, 3, 3],
-    [3, 1, 6],
-    [2, 3, 5],
-  ]);
-  const { voltage, current } = starMesh(4, bridge, 0, 1);
-  expect(voltage[2]).toBeCloseTo(2 / 3, 15);
-  expect(current[2 * 4 + 3]).toBeCloseTo(0, 15);
+  const across = edge('left', 'right', 5);
+  const bridge = [
+    edge('minus', 'left', 1),
+    edge('left', 'plus', 2),
+    edge('minus', 'right', 3),
+    edge('right', 'plus', 6),
+    across,
+  ];
+  const { volts, share } = starMesh(bridge, 'minus', 'plus');
+  expect(volts.get('left')).toBeCloseTo(2 / 3, 15);
+  expect(share.get(across)).toBeCloseTo(0, 15);
 });
 
 test('0 Ω joins two nodes and carries what flows on', () => {
-  const { conductance, voltage, current } = starMesh(
-    4,
-    matrix(4, [
-      [0, 2, Number.POSITIVE_INFINITY],
-      [2, 3, 0.25],
-      [3, 1, 0.25],
-    ]),
-    0,
-    1,
+  const joining = edge('node', 'minus', Number.POSITIVE_INFINITY);
+  const { siemens, volts, share } = starMesh(
+    [joining, edge('node', 'far', 0.25), edge('far', 'plus', 0.25)],
+    'minus',
+    'plus',
   );
-  expect(conductance).toBe(0.125);
-  expect(voltage[2]).toBe(0);
-  expect(current[2 * 4 + 0]).toBe(1);
+  expect(siemens).toBe(0.125);
+  expect(volts.get('node')).toBe(0);
+  expect(share.get(joining)).toBe(1);
 });
 
-test('what no path leads to has no voltage, what only one terminal leads to has that terminal’s', () => {
-  const { voltage } = starMesh(4, matrix(4, [[1, 2, 1]]), 0, 1);
-  expect(Array.from(voltage)).toEqual([0, 1, 1, Number.NaN]);
+test('parallel parts share the current by their conductances, beside 0 Ω they carry none', () => {
+  const [small, large] = [edge('plus', 'node', 1), edge('plus', 'node', 3)];
+  const beside = edge('node', 'minus', 1);
+  const joining = edge('node', 'minus', Number.POSITIVE_INFINITY);
+  const { share } = starMesh([small, large, beside, joining], 'minus', 'plus');
+  expect([small, large, joining].map((one) => share.get(one))).toEqual([0.25, 0.75, 1]);
+  expect(share.get(beside) ?? 0).toBe(0);
 });
 
-test('share gives each parallel part its fraction', () => {
-  expect(share(1, 4)).toBe(0.25);
-  expect(share(1, Number.POSITIVE_INFINITY)).toBe(0);
-  expect(share(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toBe(1);
-  expect(share(0, 0)).toBe(0);
+test('what only one terminal leads to has that terminal’s voltage and no current', () => {
+  const stub = edge('plus', 'far', 1);
+  const { siemens, volts, share } = starMesh([stub], 'minus', 'plus');
+  expect(siemens).toBe(0);
+  expect(volts.get('far')).toBe(1);
+  expect(share.get(stub) ?? 0).toBe(0);
 });

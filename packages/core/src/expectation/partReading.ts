@@ -112,14 +112,14 @@ function modelledOhms(
   );
   const { volts, amps } = solveNetwork({
     reference: from,
-    elements: [...elements, { kind: 'current', id: 'ohmmeter', from, to, amps: 1 }],
+    elements: [...elements, { id: 'ohmmeter', from, to, ohms: apart, amps: 1 }],
   });
   const value = volts[to]!;
   if (!isDetermined(value)) return undefined;
   const perOhm: Record<string, number> = {};
   let perTrackOhm = 0;
   for (const element of elements) {
-    if (element.kind !== 'resistor') continue;
+    if (element.volts !== undefined) continue;
     const through = amps[element.id]!;
     if (!isDetermined(through)) return undefined;
     perOhm[element.id] = through * through;

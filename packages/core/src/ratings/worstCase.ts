@@ -161,9 +161,7 @@ function largest(circuit: Circuit, places: readonly Position[]): WorstCase {
 
 /** A piece without length, away from the wiper: the wiper next to one is the limit of a short piece, this is none. */
 function isOuterEnd(element: Element): boolean {
-  return (
-    element.kind === 'resistor' && element.ohms === 0 && /^track(Above|Below)\d/.test(element.id)
-  );
+  return element.ohms === 0 && /^track(Above|Below)\d/.test(element.id);
 }
 
 /** The largest current among the parts of a quantity. */
