@@ -27,7 +27,11 @@ test.each([
   [() => finiteBetween(undefined, 0, 1, 'x'), 'missing', /missing/],
   [() => positive(0, 'x', 's'), 'zero', 'x is 0; it must be a number above 0 s.'],
   [() => positive(Number.POSITIVE_INFINITY, 'x'), 'not-finite', /Infinity/],
-  [() => resistance(-1, 'x'), 'negative', /a resistance is 0 Ω/],
+  [
+    () => resistance(-1, 'x'),
+    'negative',
+    'x is −1; it must be a resistance: 0 Ω, from 1e-12 to 1e18 Ω, or Infinity for no connection.',
+  ],
   [() => resistance('4k7', 'x'), 'not-finite', /the text "4k7"/],
   [() => resistance(1e-15, 'x'), 'out-of-range', /1e-12/],
   [

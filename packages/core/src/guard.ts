@@ -8,42 +8,28 @@ export function finiteBetween(
   path: string,
   unit = '',
 ): number {
-  if (typeof value === 'number' && value >= low && value <= high && Math.abs(value) !== Infinity) {
-    return value;
-  }
-  throw new InputError(
-    codeFor(value, low),
-    path,
-    `${path} is ${shown(value)}; ${wanted(low, high, unit)}.`,
-  );
+  if (isNumber(value) && value >= low && value <= high) return value;
+  return refuse(value, path, `a finite number from ${low} to ${high}${spaced(unit)}`, low);
 }
 
 /** Refuses anything but a whole number between two bounds; returns it. */
 export function wholeNumber(value: unknown, low: number, high: number, path: string): number {
-  if (Number.isInteger(finiteBetween(value, low, high, path))) return value as number;
-  throw new InputError('not-whole', path, `${path} is ${shown(value)}; it must be a whole number.`);
+  const number = finiteBetween(value, low, high, path);
+  return Number.isInteger(number) ? number : refuse(value, path, 'a whole number', 'not-whole');
 }
 
 /** Refuses anything but a finite number greater than 0; returns it. */
 export function positive(value: unknown, path: string, unit = ''): number {
-  if (typeof value === 'number' && value > 0 && value !== Infinity) return value;
-  const code = value === 0 ? 'zero' : codeFor(value, 0);
-  throw new InputError(
-    code,
-    path,
-    `${path} is ${shown(value)}; it must be a number above 0${spaced(unit)}.`,
-  );
+  if (isNumber(value) && value > 0) return value;
+  return refuse(value, path, `a number above 0${spaced(unit)}`, value === 0 ? 'zero' : 0);
 }
 
 /** Refuses anything but 0 Ω, ∞ Ω or a resistance from 1 pΩ to 10¹⁸ Ω (so that no product overflows); returns it. */
 export function resistance(value: unknown, path: string): number {
-  if (value === 0 || value === Number.POSITIVE_INFINITY) return value;
-  if (typeof value === 'number' && value >= 1e-12 && value <= 1e18) return value;
-  throw new InputError(
-    typeof value === 'number' && value > 0 ? 'out-of-range' : codeFor(value, 0),
-    path,
-    `${path} is ${shown(value)}; a resistance is 0 Ω, from 1e-12 to 1e18 Ω, or Infinity for no connection.`,
-  );
+  if (value === 0 || value === Infinity) return value;
+  if (isNumber(value) && value >= 1e-12 && value <= 1e18) return value;
+  const wanted = 'a resistance: 0 Ω, from 1e-12 to 1e18 Ω, or Infinity for no connection';
+  return refuse(value, path, wanted, 0);
 }
 
 /** Refuses anything but one of the given words; returns it. */
@@ -53,32 +39,37 @@ export function oneOf<Word extends string>(
   path: string,
 ): Word {
   if (allowed.includes(value as Word)) return value as Word;
-  throw new InputError(
-    value === undefined || value === null ? 'missing' : 'unknown-choice',
-    path,
-    `${path} is ${shown(value)}; it must be one of: ${allowed.join(', ')}.`,
-  );
+  return refuse(value, path, `one of: ${allowed.join(', ')}`, 'unknown-choice');
 }
 
 /** Refuses a missing part of an object. */
 export function present(value: unknown, path: string, what: string): void {
-  if (typeof value === 'object' && value !== null) return;
-  throw new InputError('missing', path, `${path} is missing; it must be ${what}.`);
+  if (typeof value !== 'object' || value === null) refuse(value, path, what, 'missing');
 }
 
-function codeFor(value: unknown, low: number): string {
-  if (value === undefined || value === null) return 'missing';
-  if (typeof value !== 'number' || !Number.isFinite(value)) return 'not-finite';
+/**
+ * Says what a field is and what it must be.
+ *
+ * @param kind The error's code, or the lowest number allowed, for the code of a wrong number.
+ */
+function refuse(value: unknown, path: string, wanted: string, kind: string | number): never {
+  const missing = value === undefined || value === null;
+  const shown = missing
+    ? 'missing'
+    : typeof value === 'string'
+      ? `the text "${value}"`
+      : String(value).replace('-', '−');
+  const code = missing ? 'missing' : typeof kind === 'string' ? kind : numberCode(value, kind);
+  throw new InputError(code, path, `${path} is ${shown}; it must be ${wanted}.`);
+}
+
+function numberCode(value: unknown, low: number): string {
+  if (!isNumber(value)) return 'not-finite';
   return low === 0 && value < 0 ? 'negative' : 'out-of-range';
 }
 
-function shown(value: unknown): string {
-  if (value === undefined || value === null) return 'missing';
-  return typeof value === 'string' ? `the text "${value}"` : String(value).replace('-', '−');
-}
-
-function wanted(low: number, high: number, unit: string): string {
-  return `it must be a finite number from ${low} to ${high}${spaced(unit)}`;
+function isNumber(value: unknown): value is number {
+  return Number.isFinite(value);
 }
 
 function spaced(unit: string): string {

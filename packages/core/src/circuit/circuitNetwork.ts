@@ -1,7 +1,8 @@
-import type { Ohms, Position } from '../units.js';
+import type { Amps, Ohms, Position } from '../units.js';
 import { type Circuit, rightConnection } from './circuit.js';
 import { lowerFaults } from './lowerFaults.js';
 import type { Element, Network } from './network.js';
+import type { Terminal } from './terminals.js';
 import { trackPieces } from './trackPieces.js';
 
 /** The parts of a bench circuit that carry current, named as in the drawing. */
@@ -62,42 +63,43 @@ export interface CircuitNetwork extends Network {
  *
  * @param circuit The circuit, checked.
  * @param position Fraction of the track below the wiper, 0 to 1.
+ * @param held The current that the source stands at instead of its voltage, A.
  */
-export function circuitNetwork(circuit: Circuit, position: Position): CircuitNetwork {
+export function circuitNetwork(circuit: Circuit, position: Position, held?: Amps): CircuitNetwork {
   const { source, sensor, load, connection = rightConnection } = circuit;
   const { volts, limiter, contact, leads, shorts, broken, shorted } = lowerFaults(circuit);
-  const { top, bottom, wiper } = sensor.terminalResistors ?? {};
-  const [topInside, bottomInside, wiperInside] = [
-    top ? 'topInside' : 'top',
-    bottom ? 'bottomInside' : 'bottom',
-    wiper ? 'wiperInside' : 'wiper',
-  ];
+  const built = sensor.terminalResistors ?? {};
+  const inside = (terminal: Terminal): string => (built[terminal] ? `${terminal}Inside` : terminal);
   const loadCommon = load.common === 'sensor' ? connection.ground : 'common';
   const cuts = [...new Set(shorted.flat())].sort((one, other) => one - other);
   const cutAt = (place: Position): string => `trackCut${cuts.indexOf(place) + 1}`;
   const elements: Element[] = [
-    { ...part('source', 'common', 'sourceInside'), volts },
+    held === undefined
+      ? { ...part('source', 'common', 'sourceInside'), volts }
+      : { ...part('source', 'common', 'sourceInside', Infinity), amps: Math.sign(volts) * held },
     part('sourceResistance', 'sourceInside', 'sourcePlus', source.ohms),
     part('limiter', 'sourcePlus', 'limited', limiter),
     part('supplyLead', 'limited', connection.supply, leads.supply),
-    part('topResidual', topInside, 'trackTop', sensor.topResidual),
+    part('topResidual', inside('top'), 'trackTop', sensor.topResidual),
     ...trackPieces(
       sensor.track,
       position,
       broken,
       cuts.map((at) => ({ at, node: cutAt(at) })),
     ),
-    part('bottomResidual', 'trackBottom', bottomInside, sensor.bottomResidual),
+    part('bottomResidual', 'trackBottom', inside('bottom'), sensor.bottomResidual),
     part('groundLead', connection.ground, 'common', leads.ground),
-    part('contact', 'track', wiperInside, contact),
+    part('contact', 'track', inside('wiper'), contact),
     part('signalLead', connection.signal, 'signal', leads.signal),
     part('pullDown', 'signal', loadCommon, load.pullDown ?? Infinity),
     ...shorted.map(([from, to], i) => part(`trackShort${i + 1}`, cutAt(to), cutAt(from))),
     ...shorts.map(([one, other], i) => part(`short${i + 1}`, one, other)),
   ];
-  if (top) elements.push(part('topTerminal', 'top', topInside, top));
-  if (bottom) elements.push(part('bottomTerminal', bottomInside, 'bottom', bottom));
-  if (wiper) elements.push(part('wiperTerminal', wiperInside, 'wiper', wiper));
+  for (const terminal of ['top', 'bottom', 'wiper'] as const) {
+    const ohms = built[terminal];
+    const ends = terminal === 'top' ? [terminal, inside(terminal)] : [inside(terminal), terminal];
+    if (ohms) elements.push(part(`${terminal}Terminal`, ends[0]!, ends[1]!, ohms));
+  }
   if (load.pullUp) {
     const { pullUp } = load;
     const feeds = { source: 'sourcePlus', sensor: connection.supply };

@@ -87,33 +87,19 @@ export interface OperatingNetwork {
 
 /** Solves a checked circuit; a source over its current limit is put in its constant-current state. */
 export function operatingNetwork(circuit: Circuit, position: Position): OperatingNetwork {
-  const free = atState(circuit, position, 'constant-voltage');
-  const limit = circuit.source.currentLimit;
+  const free = atState(circuit, position);
+  const { currentLimit = Infinity } = circuit.source;
   const drawn = free.solution.amps.source!;
   // An unbounded current is over any limit; where it isn't unique the source still holds its voltage.
-  const over = isDetermined(drawn) ? Math.abs(drawn) > limit! : drawn.kind === 'unbounded';
-  return limit !== undefined && over ? atState(circuit, position, 'constant-current') : free;
+  const over = isDetermined(drawn) ? Math.abs(drawn) > currentLimit : drawn.kind === 'unbounded';
+  return over && currentLimit < Infinity ? atState(circuit, position, currentLimit) : free;
 }
 
-/** Solves a checked circuit with its source in a given state, consistent or not. */
-export function atState(
-  circuit: Circuit,
-  position: Position,
-  sourceState: OperatingPoint['sourceState'],
-): OperatingNetwork {
-  const free = circuitNetwork(circuit, position);
-  const limit = circuit.source.currentLimit;
-  const limited = sourceState === 'constant-current' && limit !== undefined;
-  const network = limited ? { ...free, elements: free.elements.map(atLimit(limit)) } : free;
+/** Solves a checked circuit with its source holding its voltage or, where given, a current; consistent or not. */
+export function atState(circuit: Circuit, position: Position, held?: Amps): OperatingNetwork {
+  const network = circuitNetwork(circuit, position, held);
+  const sourceState = held === undefined ? 'constant-voltage' : 'constant-current';
   return { network, solution: solveNetwork(network), sourceState };
-}
-
-/** The source as a current source, the way its voltage drives. */
-function atLimit(limit: Amps): (element: Element) => Element {
-  return ({ volts, ...element }) =>
-    element.id === 'source'
-      ? { ...element, ohms: Infinity, amps: Math.sign(volts!) * limit }
-      : { ...element, ...(volts !== undefined && { volts }) };
 }
 
 function power(

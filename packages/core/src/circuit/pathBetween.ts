@@ -1,3 +1,4 @@
+import { farEnd } from './farEnd.js';
 import type { Element } from './network.js';
 
 /** The elements on a way from one node to another, none where they are one node; nothing without a way. */
@@ -10,9 +11,8 @@ export function pathBetween(
   if (start === goal) return [];
   seen.add(start);
   for (const element of elements) {
-    const { from, to } = element;
-    const next = from === start ? to : from;
-    if ((from !== start && to !== start) || seen.has(next)) continue;
+    const next = farEnd(element, start);
+    if (next === undefined || seen.has(next)) continue;
     const rest = pathBetween(elements, next, goal, seen);
     if (rest) return [element, ...rest];
   }

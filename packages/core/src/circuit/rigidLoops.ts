@@ -1,37 +1,29 @@
 import type { Element } from './network.js';
 import { pathBetween } from './pathBetween.js';
 
-/** A closed loop of nothing but 0 Ω parts and ideal voltage sources. */
-export interface RigidLoop {
-  /** The element that closes the loop; leaving it out opens the loop and changes no voltage. */
-  readonly closing: Element;
-  /** Every element of the loop, the closing one included. */
-  readonly members: readonly Element[];
-  /** True where the loop's sources disagree, so that Kirchhoff's voltage law can't hold. */
-  readonly contradictory: boolean;
-}
-
-/** Finds the loops in which no resistance limits the current: each 0 Ω that joins what 0 Ω joins already. */
-export function rigidLoops(elements: readonly Element[]): readonly RigidLoop[] {
+/**
+ * The loops in which no resistance limits the current, each with its closing element first: one of 0 Ω that joins
+ * what 0 Ω joins already. Leaving it out opens the loop and changes no voltage.
+ */
+export function rigidLoops(elements: readonly Element[]): readonly (readonly Element[])[] {
   const forest: Element[] = [];
-  const loops: RigidLoop[] = [];
-  for (const closing of elements) {
-    if (closing.ohms > 0) continue;
-    const path = pathBetween(forest, closing.from, closing.to);
-    if (path) {
-      const contradictory = riseAlong(path, closing.from) !== (closing.volts ?? 0);
-      loops.push({ closing, members: [...path, closing], contradictory });
-    } else forest.push(closing);
-  }
-  return loops;
+  return elements
+    .filter(({ ohms }) => ohms === 0)
+    .flatMap((closing) => {
+      const path = pathBetween(forest, closing.from, closing.to);
+      if (path) return [[closing, ...path]];
+      forest.push(closing);
+      return [];
+    });
 }
 
-function riseAlong(path: readonly Element[], start: string): number {
-  let node = start;
+/** Whether the sources of a loop disagree, so that Kirchhoff's voltage law can't hold. */
+export function isContradictory([closing, ...path]: readonly Element[]): boolean {
+  let node = closing!.from;
   let rise = 0;
   for (const { from, to, volts = 0 } of path) {
     rise += from === node ? volts : -volts;
     node = from === node ? to : from;
   }
-  return rise;
+  return rise !== (closing!.volts ?? 0);
 }

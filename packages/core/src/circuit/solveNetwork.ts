@@ -2,8 +2,8 @@ import { addTo } from './addTo.js';
 import type { Determined, Indeterminate } from './determined.js';
 import type { Element, Network } from './network.js';
 import { pathBetween } from './pathBetween.js';
-import { rigidLoops } from './rigidLoops.js';
-import { starMesh } from './starMesh.js';
+import { isContradictory, rigidLoops } from './rigidLoops.js';
+import { type Edge, starMesh } from './starMesh.js';
 
 /** Voltages of the nodes above the reference and currents of the elements, by name. */
 export interface NetworkSolution {
@@ -22,42 +22,37 @@ export interface NetworkSolution {
  */
 export function solveNetwork({ reference, elements }: Network): NetworkSolution {
   const loops = rigidLoops(elements);
-  const open = elements.filter((element) => !loops.some(({ closing }) => closing === element));
+  const open = elements.filter((element) => !loops.some(([closing]) => closing === element));
   const conducting = open.filter(({ ohms }) => ohms < Infinity);
   const volts = new Map<string, number>();
-  const amps = new Map<string, number>();
+  const amps = new Map<Edge, number>();
   let determinant = 1;
-  for (const drive of open) {
-    if (!drive.volts && !drive.amps) continue;
+  for (const drive of open.filter((element) => element.volts || element.amps)) {
     const edges = conducting.filter((element) => element !== drive);
-    const fed = starMesh(edges, drive.from, drive.to);
-    if (drive.amps && fed.siemens === 0) continue;
-    const through = drive.amps ?? drive.volts! * fed.siemens;
-    const across = drive.volts ?? drive.amps! / fed.siemens;
-    for (const [node, rise] of fed.volts)
-      addTo(volts, node, (rise - (fed.volts.get(reference) ?? 0)) * across);
-    for (const edge of edges) addTo(amps, edge.id, (fed.share.get(edge) ?? 0) * through);
-    addTo(amps, drive.id, through);
-    determinant = fed.determinant * (drive.amps ? fed.siemens : 1);
+    const driven = starMesh(edges, drive);
+    const common = driven.volts.get(reference) ?? 0;
+    for (const [node, rise] of driven.volts) addTo(volts, node, rise - common);
+    for (const [edge, current] of driven.amps) addTo(amps, edge, current);
+    determinant = driven.determinant || determinant;
   }
 
-  const contradictory = loops.filter((loop) => loop.contradictory);
+  const contradictory = loops.filter(isContradictory);
   const lost = (node: string): boolean =>
-    contradictory.some(({ closing }) => pathBetween(conducting, closing.from, node));
-  const voltsAt = (node: string): Determined<number> => {
-    if (lost(node)) return undetermined('circuit-without-solution');
-    return pathBetween(conducting, reference, node)
-      ? (volts.get(node) ?? 0)
-      : { kind: 'floating', reason: 'no-path-to-common' };
-  };
+    contradictory.some(([closing]) => pathBetween(conducting, closing!.from, node));
+  const voltsAt = (node: string): Determined<number> =>
+    lost(node)
+      ? undetermined('circuit-without-solution')
+      : pathBetween(conducting, reference, node)
+        ? (volts.get(node) ?? 0)
+        : { kind: 'floating', reason: 'no-path-to-common' };
   const ampsOf = (element: Element): Determined<number> => {
-    const inLoop = loops.filter(({ members }) => members.includes(element));
-    if (inLoop.some((loop) => loop.contradictory))
+    const isIn = (loop: readonly Element[]): boolean => loop.includes(element);
+    if (contradictory.some(isIn))
       return { kind: 'unbounded', reason: 'sources-joined-without-resistance' };
     if (element.ohms < Infinity && lost(element.from))
       return undetermined('circuit-without-solution');
-    if (inLoop.length > 0) return undetermined('shared-between-zero-ohm-paths');
-    return amps.get(element.id) ?? 0;
+    if (loops.some(isIn)) return undetermined('shared-between-zero-ohm-paths');
+    return amps.get(element) ?? 0;
   };
   const nodes = elements.flatMap(({ from, to }) => [from, to]);
   return {

@@ -1,41 +1,34 @@
 import { addTo } from './addTo.js';
+import { farEnd } from './farEnd.js';
+import type { Element } from './network.js';
 
 /** A resistance between two nodes; 0 Ω joins them. */
-export interface Edge {
-  readonly from: string;
-  readonly to: string;
-  readonly ohms: number;
-}
+export type Edge = Pick<Element, 'from' | 'to' | 'ohms'>;
 
-/** A network of resistances fed at two of its nodes, per volt or ampere of feed. */
-export interface TwoTerminal {
-  /** Conductance between the terminals, S; `Infinity` where 0 Ω joins them. */
-  readonly siemens: number;
-  /** Voltage of each node above the first terminal for 1 V across the terminals. */
+/** What one source drives through a network of resistances. */
+export interface Driven {
+  /** Voltage of each node above the node that the source's current counts from. */
   readonly volts: Map<string, number>;
-  /** The fraction of the whole current, in at the second terminal and out at the first, that each edge carries. */
-  readonly share: Map<Edge, number>;
-  /** Determinant of the nodes taken out, up to a constant factor of the network's form: the product of their ΣG. */
+  /** Current of the source and of each part; none where left out. */
+  readonly amps: Map<Edge, number>;
+  /** Determinant of the network up to a constant factor of its form: the product of each node's ΣG. */
   readonly determinant: number;
 }
 
 /**
- * Solves a network of resistances between two terminals: takes a node out by the star-mesh transformation, solves
- * what is left, and hands its voltages and currents back. Nothing is ever subtracted from a conductance, so nothing
+ * Solves a network of resistances with one source: takes a node out by the star-mesh transformation, solves what
+ * is left, and hands its voltages and currents back. Nothing is ever subtracted from a conductance, so nothing
  * cancels; a current of a part is a sum of shares, never what the others leave over.
  *
  * Method: star-mesh transformation (L. Rosen, "A new network theorem", Journal of the IEE 62, 1924),
  * whose one-node case is Millman's theorem.
  *
- * @param edges Each below ∞ Ω and between two different nodes, with no loop of 0 Ω among them.
- * @param first The terminal that voltages count from.
- * @param second The other terminal.
+ * @param edges Each below ∞ Ω and between two different nodes, with no loop of 0 Ω among them and the source.
  */
-export function starMesh(edges: readonly Edge[], first: string, second: string): TwoTerminal {
-  const node = fewestLegs(edges, first, second);
-  if (node === undefined) return betweenTerminals(edges, first, second);
-  const legs = edges.filter(({ from, to }) => from === node || to === node);
-  const far = ({ from, to }: Edge): string => (from === node ? to : from);
+export function starMesh(edges: readonly Edge[], drive: Element): Driven {
+  const node = fewestLegs(edges, drive);
+  if (node === undefined) return acrossDrive(edges, drive);
+  const legs = edges.filter((edge) => farEnd(edge, node) !== undefined);
   const joined = legs.find(({ ohms }) => ohms === 0);
   const siemens = joined ? 1 : conductance(legs);
   const mesh = legs
@@ -43,8 +36,8 @@ export function starMesh(edges: readonly Edge[], first: string, second: string):
       legs.slice(i + 1).map((other) => ({
         one,
         other,
-        from: far(one),
-        to: far(other),
+        from: farEnd(one, node)!,
+        to: farEnd(other, node)!,
         ohms: joined ? one.ohms + other.ohms : one.ohms * (other.ohms * siemens),
       })),
     )
@@ -53,51 +46,42 @@ export function starMesh(edges: readonly Edge[], first: string, second: string):
       return conducts && from !== to;
     });
   const left = edges.filter((edge) => !legs.includes(edge));
-  const solved = starMesh([...left, ...mesh], first, second);
-  const { volts, share } = solved;
-  const voltsAt = (leg: Edge): number => volts.get(far(leg)) ?? 0;
-  volts.set(
-    node,
-    joined
-      ? voltsAt(joined)
-      : legs.reduce((sum, leg) => sum + voltsAt(leg) / leg.ohms, 0) / siemens,
-  );
-  const flow = (leg: Edge, inward: number): void => {
-    addTo(share, leg, leg.to === node ? inward : -inward);
-  };
+  const { volts, amps, determinant } = starMesh([...left, ...mesh], drive);
+  const farVolts = (leg: Edge): number => volts.get(farEnd(leg, node)!) ?? 0;
+  const mean = legs.reduce((sum, leg) => sum + farVolts(leg) * (1 / leg.ohms / siemens), 0);
+  volts.set(node, joined ? farVolts(joined) : mean);
   for (const edge of mesh) {
-    const through = share.get(edge) ?? 0;
-    flow(edge.one, through);
-    flow(edge.other, -through);
+    const through = amps.get(edge) ?? 0;
+    addTo(amps, edge.one, edge.one.to === node ? through : -through);
+    addTo(amps, edge.other, edge.other.from === node ? through : -through);
   }
-  return { ...solved, determinant: solved.determinant * siemens };
+  return { volts, amps, determinant: determinant * siemens };
 }
 
-/** The inner node that the fewest edges meet at: taking it out adds the fewest. */
-function fewestLegs(edges: readonly Edge[], first: string, second: string): string | undefined {
-  const legs = new Map<string, number>();
+/** The inner node where the fewest parts meet: to take it out loses the least to rounding. */
+function fewestLegs(edges: readonly Edge[], drive: Element): string | undefined {
+  const counts = new Map<string, number>();
   for (const node of edges.flatMap(({ from, to }) => [from, to])) {
-    if (node !== first && node !== second) addTo(legs, node, 1);
+    if (farEnd(drive, node) === undefined) addTo(counts, node, 1);
   }
-  const fewest = Math.min(...legs.values());
-  return [...legs.keys()].find((node) => legs.get(node) === fewest);
+  return [...counts].sort(([, one], [, other]) => one - other)[0]?.[0];
 }
 
-function betweenTerminals(edges: readonly Edge[], first: string, second: string): TwoTerminal {
+/** Where all parts lie across the source, each takes its share of the current. */
+function acrossDrive(edges: readonly Edge[], drive: Element): Driven {
   const siemens = conductance(edges);
-  const shareOf = ({ ohms }: Edge): number =>
-    siemens < Infinity ? 1 / ohms / siemens : ohms === 0 ? 1 : 0;
-  return {
-    siemens,
-    volts: new Map([
-      [first, 0],
-      [second, siemens < Infinity ? 1 : 0],
-    ]),
-    share: new Map(
-      edges.map((edge) => [edge, edge.from === second ? shareOf(edge) : -shareOf(edge)]),
-    ),
-    determinant: 1,
-  };
+  const through = siemens && (drive.amps ?? drive.volts! * siemens);
+  const across = drive.volts ?? (siemens && drive.amps! / siemens);
+  const amps = new Map<Edge, number>([[drive, through]]);
+  for (const edge of edges) {
+    const share = siemens < Infinity ? 1 / edge.ohms / siemens : edge.ohms === 0 ? 1 : 0;
+    amps.set(edge, edge.from === drive.to ? through * share : -through * share);
+  }
+  const volts = new Map([
+    [drive.from, 0],
+    [drive.to, across],
+  ]);
+  return { volts, amps, determinant: drive.amps ? siemens : 1 };
 }
 
 function conductance(edges: readonly Edge[]): number {

@@ -26,23 +26,17 @@ export function trackPieces(
     { at: 1, node: 'trackTop' },
   ].sort((one, other) => one.at - other.at);
   const middle = places.findIndex(({ node }) => node === 'track');
-  return places
-    .slice(1)
-    .map(({ at, node }, i) => {
-      const lower = places[i]!;
-      const cracked = broken.some(
-        (place) => place >= lower.at && (place < at || node === 'trackTop'),
-      );
-      const ohms = cracked ? Infinity : pieceOhms(track, at - lower.at);
-      const id =
-        i < middle ? numbered('trackBelow', middle - i) : numbered('trackAbove', i - middle + 1);
-      return { id, from: node, to: lower.node, ohms };
-    })
-    .reverse();
-}
-
-function numbered(name: string, number: number): string {
-  return number > 1 ? name + number : name;
+  const pieces = places.slice(1).map(({ at, node }, i): Element => {
+    const lower = places[i]!;
+    const cracked = broken.some(
+      (place) => place >= lower.at && (place < at || node === 'trackTop'),
+    );
+    const number = i < middle ? middle - i : i - middle + 1;
+    const id = `${i < middle ? 'trackBelow' : 'trackAbove'}${number > 1 ? number : ''}`;
+    const ohms = cracked ? Infinity : pieceOhms(track, at - lower.at);
+    return { id, from: node, to: lower.node, ohms };
+  });
+  return pieces.reverse();
 }
 
 /** A piece below 1 pΩ counts as none, so a piece of no length is 0 Ω even of a track that does not conduct. */

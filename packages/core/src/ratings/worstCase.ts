@@ -70,13 +70,11 @@ function trackCuts(faults: readonly CircuitFault[]): readonly Position[] {
 /** Where the currents of each state can turn inside a stretch of the track. */
 function turningPlaces(circuit: Circuit, from: Position, to: Position): readonly Position[] {
   if (!(to > from)) return [];
-  const states =
-    circuit.source.currentLimit === undefined
-      ? (['constant-voltage'] as const)
-      : (['constant-voltage', 'constant-current'] as const);
-  return states.flatMap((state) => {
+  const { currentLimit } = circuit.source;
+  const states = currentLimit === undefined ? [undefined] : [undefined, currentLimit];
+  return states.flatMap((held) => {
     const samples = [0.25, 0.5, 0.75].map((part) =>
-      atState(circuit, from + (to - from) * part, state),
+      atState(circuit, from + (to - from) * part, held),
     );
     const parts = Object.keys(samples[0]!.solution.amps);
     const wanted = parts.filter((part) =>
