@@ -80,6 +80,8 @@ const worn: Score = {
       travel: 0.057,
       depth: -0.585,
       depthOfSpan: 0.18,
+      depthOfSource: 0.117,
+      went: 'to-rest-level',
       during: 'opening',
     },
     {
@@ -89,9 +91,12 @@ const worn: Score = {
       travel: 0.62,
       depth: 0.0612,
       depthOfSpan: 0.019,
+      depthOfSource: 0.012,
+      went: 'elsewhere',
       during: 'rest',
     },
   ],
+  spots: [],
   strokes: [
     { direction: 'opening', start: 0.5, end: 2, from: 0, to: 1 },
     { direction: 'closing', start: 2.5, end: 2.55, from: 1, to: 0 },

@@ -1,3 +1,4 @@
+import type { ReadingWindow } from '../expectation/expectedWindows.js';
 import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
 import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
 import type { ThrottleScale } from '../sweep/throttleScale.js';
@@ -21,21 +22,29 @@ export interface EndEvidence {
 const sameStop = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
-/** Rests this close to each other came from a stop and not from a hand. */
-const sameLevel = 0.003;
+/** Rests this close to each other came from a stop and not from a hand; farther apart where less can be seen. */
+const sameLevel = 0.004;
+const sameLevelOfVisible = 0.25;
 
 /**
- * The reading at a stop: the mean of the rests at the outermost level. The stop was surely reached where
+ * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
+ * range hides it. The stop was surely reached where
  * the spring closed the throttle or where three arrivals agree.
  */
-export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndReading | undefined {
+export function endReading(
+  end: 'closed' | 'open',
+  window: ReadingWindow,
+  evidence: EndEvidence,
+): EndReading | undefined {
   const { prepared, scale, path, movement, recorder } = evidence;
   const rests = outermost(end, movement.rests);
   if (rests.length === 0) return undefined;
   const level = mean(rests.map((rest) => rest.level));
+  if (isClipped(scale.closed + level * scale.span, window, evidence)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = prepared.quality;
-  const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= sameLevel);
+  const apart = Math.max(sameLevel, (sameLevelOfVisible * visible) / Math.abs(scale.span));
+  const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   return {
     volts: scale.closed + level * scale.span,
@@ -44,6 +53,14 @@ export function endReading(end: 'closed' | 'open', evidence: EndEvidence): EndRe
       (arrivals(end, agreeing, movement.strokes) >= 3 || bySpring) &&
       beyond * Math.abs(scale.span) <= 2 * visible,
   };
+}
+
+/** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */
+function isClipped(volts: Volts, window: ReadingWindow, { prepared }: EndEvidence): boolean {
+  const { clip, resolution, noise } = prepared.quality;
+  const { low = -Infinity, high = Infinity } = clip;
+  const near = resolution + noise;
+  return (volts <= low + near && window.low < low) || (volts >= high - near && window.high > high);
 }
 
 /** How many strokes led to one of the rests; a rest that noise cut in two is one arrival. */
@@ -63,26 +80,49 @@ function leadsTo(stroke: Stroke, rest: Rest): boolean {
   return stroke.end > rest.start - arrival && stroke.end <= rest.end;
 }
 
-/** What rounding and noise leave in the mean of a rest of ten effective samples, V. */
+/**
+ * What rounding and noise leave in the mean of a rest of ten effective samples, V. Noise of σ within a step q steadies
+ * the rounding: at most (q/π)·exp(−2π²σ²/q²) is left of it in the mean.
+ *
+ * Method: quantization theory (B. Widrow and I. Kollár, Quantization Noise, 2008; from memory).
+ */
 export function scatterOfReading({ prepared }: EndEvidence): Volts {
   const { resolution, noise } = prepared.quality;
-  return Math.hypot(resolution / Math.sqrt(12), noise / Math.sqrt(10));
+  const rounding = resolution / Math.sqrt(12);
+  const own = noise * noise - rounding * rounding;
+  const left =
+    resolution > 0 && own > 0
+      ? ((resolution / Math.PI) * Math.exp((-2 * Math.PI ** 2 * own) / resolution ** 2)) /
+        Math.SQRT2
+      : rounding;
+  return Math.hypot(Math.min(rounding, left), noise / Math.sqrt(10));
 }
 
-/** The closed readings, V, of the returns by hand and of those by the spring. */
+/** A throttle that returns comes to rest this near to the closed stop, as a fraction of the span. */
+const farthestReturn = { byHand: 0.1, bySpring: 0.15 };
+
+/** The closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
 export function closedReturns({ movement, scale }: EndEvidence): readonly (readonly Volts[])[] {
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
-  for (const rest of outermost('closed', movement.rests)) {
+  const { rests, snaps, strokes } = movement;
+  const closed = Math.min(...rests.map(({ level }) => level));
+  for (const [i, stroke] of strokes.entries()) {
+    if (stroke.direction !== 'closing') continue;
+    const next = strokes[i + 1]?.end ?? Infinity;
+    const after = rests.filter(
+      ({ start, end }) => end >= stroke.end && start > stroke.start && end <= next,
+    );
+    if (after.length === 0) continue;
+    const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
     const volts = scale.closed + rest.level * scale.span;
-    const snapped = movement.snaps.some(
-      ({ start, settled }) => start < rest.start && rest.start < settled + arrival,
+    const snapped = snaps.some(
+      ({ start, settled }) =>
+        start < rest.start && rest.start < settled + arrival && start >= stroke.start - arrival,
     );
-    const closing = movement.strokes.some(
-      (stroke) => stroke.direction === 'closing' && leadsTo(stroke, rest),
-    );
+    if (rest.level > closed + farthestReturn[snapped ? 'bySpring' : 'byHand']) continue;
     if (snapped) bySpring.push(volts);
-    else if (closing) byHand.push(volts);
+    else byHand.push(volts);
   }
   return [byHand, bySpring];
 }

@@ -58,22 +58,22 @@ function longestMovingGap(time: Float64Array, rests: readonly Rest[]): Seconds {
   return longest;
 }
 
-/** The path may touch the edge of the recorder's range only where no expected reading lies beyond it. */
+/** The path may lie at an end of the recorder's range only where no expected reading lies beyond it. */
 function clipping(
-  { bins, path }: PreparedSweep,
+  { bins, path, quality }: PreparedSweep,
   { windows }: Expectation,
   { range }: Recorder,
 ): Check {
   const base = { check: 'clipping', unit: 'count', highLimit: 0, limitFrom: 'recorder' } as const;
-  if (!range) return { ...base, outcome: 'not-judged' };
-  const [low, high] = [
-    Math.min(windows.closed.low, windows.open.low),
-    Math.max(windows.closed.high, windows.open.high),
-  ];
+  const { low = -Infinity, high = Infinity } = quality.clip;
+  if (!range && low === -Infinity && high === Infinity) return { ...base, outcome: 'not-judged' };
+  const lowest = Math.min(windows.closed.low, windows.open.low);
+  const highest = Math.max(windows.closed.high, windows.open.high);
+  const near = quality.resolution + quality.noise / 2;
   let measured = 0;
   for (let i = 0; i < path.length; i++) {
-    const atTop = path[i]! >= range.high && high > range.high;
-    const atBottom = path[i]! <= range.low && low < range.low;
+    const atTop = path[i]! >= high - near && highest > high;
+    const atBottom = path[i]! <= low + near && lowest < low;
     if (atTop || atBottom) measured += bins.samplesPerBin;
   }
   return {

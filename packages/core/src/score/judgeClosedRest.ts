@@ -5,7 +5,7 @@ import type { Check } from './score.js';
 /**
  * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
  * in percent of the span. The way with the wider range counts; scatter that the readings' own uncertainty
- * may have made can't be told.
+ * may have carried over a limit is at most marginal.
  *
  * @param ways The closed readings, V, of each way of return (by hand, by the spring).
  */
@@ -26,10 +26,8 @@ export function judgeClosedRest(
   const outcome =
     measured <= highLimit
       ? 'conforms'
-      : measured - 2 * uncertainty <= highLimit
-        ? 'cannot-tell'
-        : measured <= 100 * criteria.closedMarginal
-          ? 'marginal'
-          : 'fails';
+      : measured - 2 * uncertainty <= 100 * criteria.closedMarginal
+        ? 'marginal'
+        : 'fails';
   return { ...base, outcome, measured, uncertainty, margin: highLimit - measured };
 }

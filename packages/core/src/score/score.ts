@@ -27,8 +27,25 @@ export interface Finding {
   readonly depth: Volts;
   /** The depth as a fraction of the span between the closed and the open reading, without sign. */
   readonly depthOfSpan: Fraction;
+  /** The depth as a fraction of the source's voltage, without sign. */
+  readonly depthOfSource: Fraction;
+  /**
+   * Where the signal went: to the level that the load pulls a lifted wiper to, toward it, to the level of a broken
+   * supply or ground lead, or elsewhere.
+   */
+  readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
   /** What the throttle did. */
   readonly during: 'opening' | 'closing' | 'rest';
+}
+
+/** Departures at one travel. */
+export interface Spot {
+  readonly travel: Travel;
+  /** Positions in the list of findings. */
+  readonly findings: readonly number[];
+  /** How many passes went over it, and how many of them showed it; snap closings count only where they did. */
+  readonly passes: number;
+  readonly seen: number;
 }
 
 /** What a check compares. */
@@ -89,6 +106,13 @@ export interface Score {
   readonly advice: readonly Advice[];
   readonly checks: readonly Check[];
   readonly findings: readonly Finding[];
+  /** Where departures came at one travel, the most often seen first. */
+  readonly spots: readonly Spot[];
+  /**
+   * How many more passes would settle with a probability of 90 % whether track or connection (a ratio of 20): 0
+   * where it is settled, left out where there is nothing to settle or 30 passes would not.
+   */
+  readonly morePasses?: number;
   readonly strokes: readonly Stroke[];
   readonly rests: readonly Rest[];
   readonly snaps: readonly SnapClosing[];

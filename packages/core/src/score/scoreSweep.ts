@@ -1,35 +1,34 @@
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
-import { bridged } from '../sweep/bridged.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../sweep/captureQuality.js';
 import { checkSweep } from '../sweep/checkSweep.js';
-import type { Departure } from '../sweep/departure.js';
-import { findDepartures } from '../sweep/departures.js';
-import { firstAt } from '../sweep/firstAt.js';
+import { followThrottle } from '../sweep/followThrottle.js';
 import type { Levels } from '../sweep/levels.js';
-import { findRests, findStrokes } from '../sweep/movement.js';
-import { findSnaps } from '../sweep/snaps.js';
 import type { Sweep } from '../sweep/sweep.js';
-import { onScale, type ThrottleScale, throttleScale, travelAt } from '../sweep/throttleScale.js';
-import { withoutRebounds } from '../sweep/withoutRebounds.js';
+import { onScale, type ThrottleScale, throttleScale } from '../sweep/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
+import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
+import { finding } from './findings.js';
+import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
-import type { Finding, Score } from './score.js';
+import { morePasses } from './morePasses.js';
+import type { Score } from './score.js';
+import { sharesOf, weighCauses } from './weighCauses.js';
 
 /**
  * Judges a recorded sweep of a contacting position sensor.
  *
- * The signal's path is its running median over 0.1 s; what leaves it farther than the visible limit, faster
- * than a hand can move, is a departure. Snap closings with their rebounds are recognised first. The ends and
- * the closed reading are compared with what the hook-up must show.
+ * Snap closings with their rebounds are recognised first; what then leaves the throttle's path farther than the
+ * visible limit, faster than a hand can move, is a departure. Where departures come from is weighed by their form,
+ * time and travel. The ends and the closed reading are compared with what the hook-up must show.
  *
  * @param sweep Time in s and signal in V.
  * @param expected From {@link expectation}: curve, windows and the load's rest level.
@@ -61,27 +60,19 @@ export function scoreSweep(
   }
   const prepared = prepareSweep(sweep, scale.span, recorder, criteria);
   const levels = levelsOf(prepared, scale);
-  const band = Math.max(levels.visible / 2, 0.01);
-  const closed = Math.min(
-    0.2,
-    ...findRests(levels.time, levels.path, band).map(({ level }) => level),
-  );
-  const snaps = findSnaps(levels.time, levels.mean, closed, levels.visible);
-  const departures = findDepartures(levels, snaps);
-  const moved = bridged(levels.path, levels, departures);
-  const path = withoutRebounds(moved, levels.time, snaps);
-  const strokes = findStrokes(levels.time, path);
-  const rests = findRests(levels.time, path, band);
-  const movement = { strokes, rests, snaps };
-  const findings = departures.map((one) => finding(one, levels, moved, movement, expected, scale));
-  const ends = { prepared, scale, path, movement, recorder };
+  const { path, departures, movement } = followThrottle(levels);
+  const findings = departures.map((one) => finding(one, levels, path, movement, expected, scale));
+  const evidence = contactEvidence(findings, departures, levels, path, movement, expected, scale);
+  const { events, passes, spent } = evidence;
+  const explanations = events.length > 0 ? weighCauses(events, passes, spent) : [];
+  const ends = { prepared, scale, path: movement.path, movement, recorder };
   const checks = [
-    ...judgeCapture(sweep, prepared, expected, rests, recorder, criteria),
-    ...judgeMovement(path, strokes, expected, scale),
-    judgeDepartures(findings, findCauses(findings, [], strokes, criteria), criteria),
+    ...judgeCapture(sweep, prepared, expected, movement.rests, recorder, criteria),
+    ...judgeMovement(movement.path, movement.strokes, expected, scale),
+    judgeDepartures(findings, explanations[0], criteria),
     judgeEnd(
       'closed-end',
-      endReading('closed', ends),
+      endReading('closed', expected.windows.closed, ends),
       expected.windows.closed,
       scale.span,
       Math.sign(scale.span),
@@ -89,7 +80,7 @@ export function scoreSweep(
     ),
     judgeEnd(
       'open-end',
-      endReading('open', ends),
+      endReading('open', expected.windows.open, ends),
       expected.windows.open,
       scale.span,
       -Math.sign(scale.span),
@@ -97,17 +88,24 @@ export function scoreSweep(
     ),
     judgeClosedRest(closedReturns(ends), scatterOfReading(ends), scale.span, criteria),
   ];
-  const causes = findCauses(findings, checks, strokes, criteria);
+  const causes = findCauses(
+    checks,
+    explanations.length > 0 ? sharesOf(explanations) : undefined,
+    isMisconnected(movement.path, expected, scale),
+  );
   const verdict = decideVerdict(checks);
+  const more = morePasses(events, passes, spent);
   return {
     verdict,
     causes,
     advice: chooseAdvice(verdict, causes, checks),
     checks,
     findings,
-    strokes,
-    rests,
-    snaps,
+    spots: spotsOf(events, passes),
+    ...(more !== undefined && { morePasses: more }),
+    strokes: movement.strokes,
+    rests: movement.rests,
+    snaps: movement.snaps,
     quality: prepared.quality,
     supplyAssumed: sweep.supply === undefined,
   };
@@ -128,30 +126,5 @@ function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale):
     rest: scale.rest,
     visible: quality.visible / Math.abs(scale.span),
     noise: quality.noise / Math.sqrt(bins.samplesPerBin) / Math.abs(scale.span),
-  };
-}
-
-function finding(
-  { kind, from, to, depth }: Departure,
-  { time, interval }: Levels,
-  path: Float64Array,
-  movement: Pick<Score, 'strokes' | 'rests' | 'snaps'>,
-  expected: Expectation,
-  scale: ThrottleScale,
-): Finding {
-  const start = time[from]! - interval / 2;
-  const end = time[to]! + interval / 2;
-  const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
-  const resting = movement.rests.some((rest) => rest.start <= start && rest.end >= end);
-  const snapped = movement.snaps.some((snap) => snap.start <= end && snap.settled >= start);
-  const stroke = movement.strokes.find((one) => one.start <= end && one.end >= start);
-  return {
-    kind,
-    start,
-    end,
-    travel: travelAt(expected, scale.closed + level * scale.span),
-    depth: depth * scale.span,
-    depthOfSpan: Math.abs(depth),
-    during: snapped ? 'closing' : resting || !stroke ? 'rest' : stroke.direction,
   };
 }

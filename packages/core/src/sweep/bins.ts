@@ -16,11 +16,13 @@ const binLength: Seconds = 0.5e-3;
 
 /**
  * Takes the samples of a sweep together in bins of about half a millisecond, or leaves them single where
- * they are farther apart.
+ * they are farther apart. A bin ends at a gap in the recording.
  */
-export function binned({ time, signal }: Sweep, interval: Seconds): Bins {
+export function binned(sweep: Sweep, interval: Seconds): Bins {
   const samplesPerBin = Math.max(1, Math.floor(binLength / interval));
-  const count = Math.ceil(signal.length / samplesPerBin);
+  const { time, signal } = sweep;
+  const ends = binEnds(time, samplesPerBin, interval);
+  const count = ends.length;
   const bins = {
     samplesPerBin,
     interval: interval * samplesPerBin,
@@ -29,9 +31,9 @@ export function binned({ time, signal }: Sweep, interval: Seconds): Bins {
     low: new Float64Array(count),
     high: new Float64Array(count),
   };
+  let from = 0;
   for (let bin = 0; bin < count; bin++) {
-    const from = bin * samplesPerBin;
-    const to = Math.min(signal.length, from + samplesPerBin);
+    const to = ends[bin]!;
     let sum = 0;
     let low: Volts = signal[from]!;
     let high: Volts = low;
@@ -45,6 +47,21 @@ export function binned({ time, signal }: Sweep, interval: Seconds): Bins {
     bins.mean[bin] = sum / (to - from);
     bins.low[bin] = low;
     bins.high[bin] = high;
+    from = to;
   }
   return bins;
+}
+
+/** After the last sample of each bin. */
+function binEnds(time: Float64Array, samplesPerBin: number, interval: Seconds): Uint32Array {
+  const gap = 2 * samplesPerBin * interval;
+  const ends = new Uint32Array(time.length);
+  let count = 0;
+  let from = 0;
+  for (let i = 1; i <= time.length; i++) {
+    if (i < time.length && i - from < samplesPerBin && time[i]! - time[i - 1]! <= gap) continue;
+    ends[count++] = i;
+    from = i;
+  }
+  return ends.slice(0, count);
 }

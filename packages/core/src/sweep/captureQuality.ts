@@ -3,10 +3,12 @@ import { upperQuantile } from '../statistics/normalDistribution.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds, Volts } from '../units.js';
 import { type Bins, binned } from './bins.js';
+import { type ClipLevels, clipLevels } from './clipLevels.js';
 import { type MainsRipple, mainsRipple } from './mainsRipple.js';
 import { noiseLevel } from './noiseLevel.js';
 import { foundResolution } from './resolution.js';
 import type { Sweep } from './sweep.js';
+import { withoutRipple } from './withoutRipple.js';
 
 /** What is known of the recorder; each field is found from the data or not used when left out. */
 export interface Recorder {
@@ -29,6 +31,8 @@ export interface CaptureQuality {
   /** Standard deviation of the noise, V. */
   readonly noise: Volts;
   readonly ripple?: MainsRipple;
+  /** Where the recorder was at the end of its range, as told or as found. */
+  readonly clip: ClipLevels;
   /** The smallest departure that counts as visible, V, and what sets it. */
   readonly visible: Volts;
   readonly visibleSetBy: 'noise' | 'resolution' | 'span' | 'ripple';
@@ -38,6 +42,7 @@ export interface CaptureQuality {
 
 /** A recording made ready for judging: its bins, the path that the throttle's movement drew, and its quality. */
 export interface PreparedSweep {
+  /** Without mains ripple. */
   readonly bins: Bins;
   /** The signal with anything shorter than half the filter's window taken out, V, bin by bin. */
   readonly path: Float64Array;
@@ -82,11 +87,12 @@ export function prepareSweep(
     resolution,
     noise,
     ...(ripple && { ripple }),
+    clip: recorder.range ?? clipLevels(sweep.signal, noise, resolution),
     visible,
     visibleSetBy,
     shortestDropout: criteria.samplesInDropout * interval,
   };
-  return { bins, path, quality };
+  return { bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins, path, quality };
 }
 
 function intervals(

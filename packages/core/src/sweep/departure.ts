@@ -7,3 +7,16 @@ export interface Departure {
   /** Largest departure from the path as a fraction of the span; positive toward open. */
   readonly depth: number;
 }
+
+/** Something that lies off the path, before its kind is known. */
+export interface Excursion {
+  readonly from: number;
+  readonly to: number;
+  /** Farthest below and above the path; 0 or negative, 0 or positive. */
+  readonly below: number;
+  readonly above: number;
+  /** Level of the path at its deepest. */
+  readonly level: number;
+  /** How often it changed from one side of the path to the other. */
+  readonly swings: number;
+}

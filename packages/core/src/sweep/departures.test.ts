@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { runningMedian } from '../statistics/runningMedian.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
 
@@ -17,7 +16,7 @@ function opening(
     mean,
     low: mean,
     high: mean,
-    path: runningMedian(mean, 50),
+    path: mean,
     rest,
     visible: 0.015,
     noise: 1e-4,
@@ -25,7 +24,8 @@ function opening(
 }
 
 const within = (at: number, from: number, to: number) => at >= from && at < to;
-const kinds = (levels: Levels) => findDepartures(levels, []).map(({ kind }) => kind);
+const departuresOf = (levels: Levels) => findDepartures(levels, 0.1).departures;
+const kinds = (levels: Levels) => departuresOf(levels).map(({ kind }) => kind);
 
 describe('findDepartures', () => {
   test('smooth movement has none, nor has a slow waviness of the hand', () => {
@@ -36,9 +36,8 @@ describe('findDepartures', () => {
   });
 
   test('a short visit to the rest level is a dropout with its place and depth', () => {
-    const [one, ...others] = findDepartures(
+    const [one, ...others] = departuresOf(
       opening((at, level) => (within(at, 1, 1.008) ? -0.1 : level)),
-      [],
     );
     expect(others).toEqual([]);
     expect(one).toMatchObject({ kind: 'dropout', from: 1000, to: 1007 });
@@ -46,9 +45,8 @@ describe('findDepartures', () => {
   });
 
   test('a dropout longer than the path’s window is found by its edges', () => {
-    const [one, ...others] = findDepartures(
+    const [one, ...others] = departuresOf(
       opening((at, level) => (within(at, 1, 1.2) ? -0.1 : level)),
-      [],
     );
     expect(others).toEqual([]);
     expect(one).toMatchObject({ kind: 'dropout' });

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { findRests, findStrokes } from './movement.js';
-import { findSnaps } from './snaps.js';
 
 /** Levels at 1 ms through the given points [s, level], straight between them. */
 function through(...points: readonly (readonly [number, number])[]) {
@@ -47,40 +46,5 @@ describe('findStrokes', () => {
     expect(
       findStrokes(...(Object.values(through([0, 0.4], [1, 0.4])) as [Float64Array, Float64Array])),
     ).toEqual([]);
-  });
-});
-
-describe('findSnaps', () => {
-  const snapped = through(
-    [0, 1],
-    [0.5, 1],
-    [0.54, 0],
-    [0.55, 0.06],
-    [0.56, 0],
-    [0.565, 0.02],
-    [0.57, 0],
-    [1, 0],
-  );
-
-  test('finds the fall, its first touch and the rebounds in order', () => {
-    const [snap] = findSnaps(snapped.time, snapped.level, 0, 0.015);
-    expect(snap!.start).toBeCloseTo(0.5, 2);
-    expect(snap!.touch).toBeCloseTo(0.54, 2);
-    expect(snap!.rebounds.map((top) => top.toFixed(2))).toEqual(['0.06', '0.02']);
-  });
-
-  test('a closing by hand is none', () => {
-    const { time, level } = through([0, 1], [0.5, 1], [1, 0], [1.5, 0]);
-    expect(findSnaps(time, level, 0, 0.015)).toEqual([]);
-  });
-
-  test('a contact that opens falls too fast for a spring', () => {
-    const { time, level } = through([0, 1], [0.5, 1], [0.502, 0], [1, 0]);
-    expect(findSnaps(time, level, 0, 0.015)).toEqual([]);
-  });
-
-  test('a signal that comes back up where it was did not close', () => {
-    const { time, level } = through([0, 1], [0.5, 1], [0.52, 0], [0.53, 0], [0.54, 1], [1, 1]);
-    expect(findSnaps(time, level, 0, 0.015)).toEqual([]);
   });
 });

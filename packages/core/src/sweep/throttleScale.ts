@@ -36,3 +36,17 @@ export function travelAt({ curve }: Expectation, volts: Volts): Travel {
   const part = (volts - table[low]!) / (table[high]! - table[low]!);
   return Math.min(1, Math.max(0, travel[low]! + (travel[high]! - travel[low]!) * part));
 }
+
+/**
+ * Travel at a level of a recording whose throttle came to rest at known levels: the expected curve's shape, laid
+ * between the stops as they were reached, so that parts off their nominal values shift no travel.
+ */
+export function travelAtLevel(
+  expected: Expectation,
+  { closed, span }: ThrottleScale,
+  stops: { readonly closed: number; readonly open: number },
+  level: number,
+): Travel {
+  const between = (level - stops.closed) / (stops.open - stops.closed);
+  return travelAt(expected, closed + between * span);
+}

@@ -1,0 +1,46 @@
+import type { Fraction, Seconds, Travel } from '../units.js';
+
+/** What of a finding speaks for one cause or another. */
+export interface ContactEvent {
+  /** Number of the finding. */
+  readonly finding: number;
+  readonly time: Seconds;
+  readonly travel: Travel;
+  /** How fast the throttle moved, travel per second; 0 while it rested. */
+  readonly speed: number;
+  /** Number of the pass, or none while the throttle rested. */
+  readonly pass: number | undefined;
+  /**
+   * `full`: to the load's rest level and no farther; `part`: toward it; `feed`: to the level of a broken supply or
+   * ground lead; `away`: anywhere else, or both ways;
+   * `jump`: a step, a dead spot or a rough patch, which only a track makes.
+   */
+  readonly form: 'full' | 'part' | 'feed' | 'away' | 'jump';
+  /** Whether it lasted longer than foreign pulses do. */
+  readonly long: boolean;
+  /** What was done to the sensor meanwhile, where the recording says so. */
+  readonly stretch?: 'harness-flexed' | 'housing-tapped';
+}
+
+/** A movement over a stretch of travel. */
+export interface Pass {
+  readonly low: Travel;
+  readonly high: Travel;
+  /** A closing by the spring: so fast that it may well miss a spot. */
+  readonly snap: boolean;
+}
+
+/** The time that a recording spent, as far as causes need it. */
+export interface TimeSpent {
+  readonly whole: Seconds;
+  readonly resting: Seconds;
+  readonly flexed: Seconds;
+  readonly tapped: Seconds;
+}
+
+/** The weight of each hypothesis about the departures; they add up to 1. */
+export interface CauseWeights {
+  readonly track: Fraction;
+  readonly connection: Fraction;
+  readonly interference: Fraction;
+}

@@ -1,0 +1,78 @@
+import type { Expectation } from '../expectation/expectation.js';
+import type { Departure } from '../sweep/departure.js';
+import { firstAt } from '../sweep/firstAt.js';
+import type { Movement } from '../sweep/followThrottle.js';
+import type { Levels } from '../sweep/levels.js';
+import { type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
+import type { Seconds } from '../units.js';
+import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import type { Finding, Spot } from './score.js';
+import { findSpots } from './spots.js';
+
+/** Foreign pulses last hardly longer than this. */
+const longestPulse: Seconds = 8e-3;
+/** The throttle's speed at an event is taken from this long before it to this long after it. */
+const speedOver: Seconds = 0.025;
+
+/** What the findings, the passes and the time spent say about where departures come from. */
+export function contactEvidence(
+  findings: readonly Finding[],
+  departures: readonly Departure[],
+  levels: Levels,
+  path: Float64Array,
+  movement: Movement,
+  expected: Expectation,
+  scale: ThrottleScale,
+): {
+  readonly events: readonly ContactEvent[];
+  readonly passes: readonly Pass[];
+  readonly spent: TimeSpent;
+} {
+  const { time } = levels;
+  const { strokes, rests, snaps, stops } = movement;
+  const travelOf = (level: number): number => travelAtLevel(expected, scale, stops, level);
+  const passes = strokes.map(({ direction, start, end, from, to }): Pass => {
+    const [low, high] = direction === 'opening' ? [from, to] : [to, from];
+    const snap = snaps.some((one) => one.start < end && one.touch > start);
+    return { low: travelOf(low), high: travelOf(high), snap: snap && direction === 'closing' };
+  });
+  const events = findings.map((one, i): ContactEvent => {
+    const middle = (one.start + one.end) / 2;
+    const pass = strokes.findIndex(({ start, end }) => start <= middle && end >= middle);
+    const { from, to } = departures[i]!;
+    const before = firstAt(time, time[from]! - speedOver);
+    const after = firstAt(time, time[to]! + speedOver);
+    const seconds = time[after]! - time[before]!;
+    return {
+      finding: i,
+      time: middle,
+      travel: one.travel,
+      speed: seconds > 0 ? Math.abs(path[after]! - path[before]!) / seconds : 0,
+      pass: one.during === 'rest' || pass < 0 ? undefined : pass,
+      form: formOf(one),
+      long: one.end - one.start > longestPulse,
+    };
+  });
+  const resting = rests.reduce((sum, { start, end }) => sum + end - start, 0);
+  const whole = time[time.length - 1]! - time[0]!;
+  return { events, passes, spent: { whole, resting, flexed: 0, tapped: 0 } };
+}
+
+function formOf({ kind, went }: Finding): ContactEvent['form'] {
+  if (kind !== 'dropout' && kind !== 'spike') return 'jump';
+  if (went === 'to-broken-lead-level') return 'feed';
+  if (kind === 'spike') return 'away';
+  return went === 'to-rest-level' ? 'full' : 'part';
+}
+
+/** The places at which departures came, the most often seen first. */
+export function spotsOf(events: readonly ContactEvent[], passes: readonly Pass[]): readonly Spot[] {
+  return findSpots(events, passes)
+    .map(({ travel, events: at, passes: over, seen }) => ({
+      travel,
+      findings: at.map(({ finding }) => finding),
+      passes: over,
+      seen,
+    }))
+    .sort((a, b) => b.seen - a.seen);
+}

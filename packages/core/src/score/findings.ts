@@ -1,0 +1,61 @@
+import type { Expectation } from '../expectation/expectation.js';
+import type { Departure } from '../sweep/departure.js';
+import { firstAt } from '../sweep/firstAt.js';
+import type { Movement } from '../sweep/followThrottle.js';
+import type { Levels } from '../sweep/levels.js';
+import { onScale, type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
+import type { Finding } from './score.js';
+
+/** A departure in the units of the recording, with where and during what it happened. */
+export function finding(
+  departure: Departure,
+  levels: Levels,
+  path: Float64Array,
+  { rests, snaps, strokes, stops }: Movement,
+  expected: Expectation,
+  scale: ThrottleScale,
+): Finding {
+  const { kind, from, to, depth } = departure;
+  const { time, interval } = levels;
+  const start = time[from]! - interval / 2;
+  const end = time[to]! + interval / 2;
+  const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
+  const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
+  const snapped = snaps.some((snap) => snap.start <= end && snap.settled >= start);
+  const stroke = strokes.find((one) => one.start <= end && one.end >= start);
+  return {
+    kind,
+    start,
+    end,
+    travel: travelAtLevel(expected, scale, stops, level),
+    depth: depth * scale.span,
+    depthOfSpan: Math.abs(depth),
+    depthOfSource: Math.abs((depth * scale.span) / expected.source),
+    went: went(departure, level, levels, expected, scale),
+    during: snapped ? 'closing' : resting || !stroke ? 'rest' : stroke.direction,
+  };
+}
+
+/** A broken contact's signal comes this near to its level, as a part of the way there. */
+const nearLevel = 0.08;
+
+function went(
+  { kind, depth }: Departure,
+  level: number,
+  { rest, visible }: Levels,
+  { brokenLead }: Expectation,
+  scale: ThrottleScale,
+): Finding['went'] {
+  const reaches = (goal: number): boolean =>
+    Math.sign(goal - level) === Math.sign(depth) &&
+    Math.abs(goal - level - depth) <= Math.max(visible, nearLevel * Math.abs(goal - level));
+  if (kind !== 'dropout' && kind !== 'spike') return 'elsewhere';
+  if (rest !== undefined && kind === 'dropout' && reaches(rest)) return 'to-rest-level';
+  const broken = [brokenLead.supply, brokenLead.ground].filter((ends) => ends !== undefined);
+  const along = Math.min(1, Math.max(0, level));
+  const isBroken = broken.some(({ closed, open }) =>
+    reaches(onScale(scale, closed + (open - closed) * along)),
+  );
+  if (isBroken) return 'to-broken-lead-level';
+  return kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere';
+}

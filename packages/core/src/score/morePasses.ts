@@ -1,0 +1,110 @@
+import { logFactorial } from '../statistics/logFactorial.js';
+import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import { findSpots } from './spots.js';
+import { sharesOf, weighCauses } from './weighCauses.js';
+
+/** Evidence that settles the question, and the chance with which it shall be reached. */
+const wantedRatio = 20;
+const wantedChance = 0.9;
+const mostPasses = 30;
+/** Places far from each other, in order (a golden-ratio sequence). */
+const goldenRatio = 0.618033988749895;
+
+/**
+ * How many more passes would, with a probability of 90 %, bring a ratio of 20 between track and connection whichever
+ * of the two it is, were they like those recorded.
+ *
+ * @returns 0 where the ratio is reached already, nothing where 30 passes would not do.
+ */
+export function morePasses(
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  spent: TimeSpent,
+): number | undefined {
+  if (passes.length === 0 || events.length === 0) return undefined;
+  const now = ratio(events, passes, spent);
+  if (now >= wantedRatio || now <= 1 / wantedRatio) return 0;
+  for (let more = 1; more <= mostPasses; more++) {
+    if (chanceIfTrack(more, events, passes, spent) < wantedChance) continue;
+    if (chanceIfConnection(more, events, passes, spent) >= wantedChance) return more;
+  }
+  return undefined;
+}
+
+/** Likelihood of the track over that of the connection. */
+function ratio(events: readonly ContactEvent[], passes: readonly Pass[], spent: TimeSpent): number {
+  const { track, connection } = sharesOf(weighCauses(events, passes, spent));
+  return track / Math.max(connection, 1e-300);
+}
+
+/** If a spot is worn: the chance that enough of the further passes show it again. */
+function chanceIfTrack(
+  more: number,
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  spent: TimeSpent,
+): number {
+  const spot = findSpots(events, passes).toSorted((a, b) => b.seen - a.seen)[0];
+  if (!spot) return 0;
+  const showing = (spot.seen + 1) / (spot.passes + 2);
+  let chance = 0;
+  for (let seen = more; seen >= 0; seen--) {
+    const travels = Array.from({ length: seen }, () => spot.travel);
+    if (furtherRatio(more, travels, events, passes, spent) < wantedRatio) break;
+    chance += Math.exp(
+      logFactorial(more) -
+        logFactorial(seen) -
+        logFactorial(more - seen) +
+        seen * Math.log(showing) +
+        (more - seen) * Math.log(1 - showing),
+    );
+  }
+  return chance;
+}
+
+/** If a connection breaks off at random: the chance that what the further passes show is spread enough. */
+function chanceIfConnection(
+  more: number,
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  spent: TimeSpent,
+): number {
+  const expected = (events.length / passes.length) * more;
+  let chance = 0;
+  for (let count = 0; count <= 3 * more + 10; count++) {
+    const travels = Array.from({ length: count }, (_, i) => ((i + 1) * goldenRatio) % 1);
+    if (furtherRatio(more, travels, events, passes, spent) > 1 / wantedRatio) continue;
+    chance += Math.exp(count * Math.log(expected) - expected - logFactorial(count));
+  }
+  return chance;
+}
+
+/** The ratio if further passes, like those recorded, had brought departures at these travels. */
+function furtherRatio(
+  more: number,
+  travels: readonly number[],
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  spent: TimeSpent,
+): number {
+  const grown = 1 + more / passes.length;
+  const model = events[0]!;
+  const added = travels.map(
+    (travel, i): ContactEvent => ({
+      finding: -1 - i,
+      time: 0,
+      travel,
+      speed: Math.max(model.speed, passes.length / spent.whole),
+      pass: passes.length + (i % more),
+      form: model.form,
+      long: model.long,
+    }),
+  );
+  const whole = { low: 0, high: 1, snap: false };
+  return ratio([...events, ...added], [...passes, ...Array.from({ length: more }, () => whole)], {
+    whole: spent.whole * grown,
+    resting: spent.resting * grown,
+    flexed: spent.flexed,
+    tapped: spent.tapped,
+  });
+}

@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import { morePasses } from './morePasses.js';
+import { sharesOf, weighCauses } from './weighCauses.js';
+
+/** Six passes of a second each in twelve seconds. */
+const passes: readonly Pass[] = Array.from({ length: 6 }, () => ({ low: 0, high: 1, snap: false }));
+const spent: TimeSpent = { whole: 12, resting: 6, flexed: 0, tapped: 0 };
+
+const event = (
+  travel: number,
+  pass: number | undefined,
+  more: Partial<ContactEvent> = {},
+): ContactEvent => ({
+  finding: pass ?? 9,
+  time: 1 + 2 * (pass ?? 0),
+  travel,
+  speed: pass === undefined ? 0 : 1,
+  pass,
+  form: 'full',
+  long: true,
+  ...more,
+});
+const weights = (events: readonly ContactEvent[], time = spent) =>
+  sharesOf(weighCauses(events, passes, time));
+
+describe('weighCauses', () => {
+  test('the same travel on several passes is the track', () => {
+    expect(weights([event(0.1, 0), event(0.11, 2), event(0.09, 4)]).track).toBeGreaterThan(0.95);
+  });
+
+  test('other travel each time, or at rest, is a connection', () => {
+    const scattered = [event(0.1, 0), event(0.5, 1), event(0.8, 3)];
+    expect(weights(scattered).connection).toBeGreaterThan(0.7);
+    expect(weights([event(0, undefined)]).connection).toBeGreaterThan(0.8);
+  });
+
+  test('both ways at any travel is interference', () => {
+    const both = [
+      event(0.1, 0, { form: 'part', long: false }),
+      event(0.6, 2, { form: 'away', long: false }),
+      event(0.8, 3, { form: 'away', long: false }),
+    ];
+    expect(weights(both).interference).toBeGreaterThan(0.95);
+  });
+
+  test('one event alone stays undecided between track and connection', () => {
+    const { track, connection } = weights([event(0.1, 0)]);
+    expect(track / connection).toBeGreaterThan(0.2);
+    expect(track / connection).toBeLessThan(5);
+  });
+
+  test('a spot seen on some passes and one foreign pulse are told apart', () => {
+    const events = [
+      event(0.1, 0),
+      event(0.1, 1),
+      event(0.1, 2),
+      event(0.7, 3, { finding: 3, form: 'away', long: false }),
+    ];
+    const [best] = weighCauses(events, passes, spent);
+    expect(best!.sources).toEqual(['track', 'interference']);
+    expect([...best!.foreign]).toEqual([3]);
+  });
+
+  test('breaks while the harness is flexed speak for the connection, while the housing is tapped for the track', () => {
+    const resting = event(0, undefined);
+    const flexed = weights([{ ...resting, stretch: 'harness-flexed' }], { ...spent, flexed: 1 });
+    const tapped = weights([{ ...resting, stretch: 'housing-tapped' }], { ...spent, tapped: 1 });
+    expect(flexed.connection).toBeGreaterThan(weights([resting]).connection);
+    expect(tapped.track).toBeGreaterThan(5 * weights([resting]).track);
+  });
+
+  test('the weights add up to 1', () => {
+    const { track, connection, interference } = weights([
+      event(0.3, 0),
+      event(0.5, 1, { form: 'part', long: false }),
+    ]);
+    expect(track + connection + interference).toBeCloseTo(1, 12);
+  });
+});
+
+describe('morePasses', () => {
+  test('none where the question is settled, some where it is open, none to name without an event', () => {
+    const settled = [event(0.1, 0), event(0.1, 1), event(0.1, 2), event(0.1, 3)];
+    expect(morePasses(settled, passes, spent)).toBe(0);
+    const more = morePasses([event(0.1, 0)], passes, spent);
+    expect(more).toBeGreaterThan(0);
+    expect(morePasses([], passes, spent)).toBeUndefined();
+  });
+});

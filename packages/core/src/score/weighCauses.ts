@@ -1,0 +1,168 @@
+import { logFactorial } from '../statistics/logFactorial.js';
+import type { CauseWeights, ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import { findSpots, type SpotEvidence } from './spots.js';
+
+/**
+ * How likely each cause gives a departure its form. Common practice, no source: a lifted wiper or a broken lead goes
+ * to the load's rest level, a broken feed to another, dirt toward rest, a foreign voltage as often one way as the other.
+ */
+const formChance = {
+  track: { full: 0.5, part: 0.38, feed: 0.002, away: 0.018, jump: 0.1 },
+  connection: { full: 0.45, part: 0.25, feed: 0.25, away: 0.045, jump: 0.005 },
+  interference: { full: 0.04, part: 0.425, feed: 0.04, away: 0.49, jump: 0.005 },
+} as const;
+
+type Source = keyof typeof formChance;
+
+/** How likely a departure of each cause lasts longer than 8 ms: foreign pulses are short. */
+const longChance = { track: 0.6, connection: 0.6, interference: 0.12 } as const;
+
+function logForm(source: Source, { form, long }: ContactEvent): number {
+  const chance = longChance[source];
+  return Math.log(formChance[source][form] * (long ? chance : 1 - chance));
+}
+
+/** How common each cause, or pair of causes, is taken to be beforehand; common practice, no source. */
+const prior: readonly (readonly [readonly Source[], number])[] = [
+  [['track'], 0.38],
+  [['connection'], 0.34],
+  [['interference'], 0.2],
+  [['track', 'interference'], 0.03],
+  [['connection', 'interference'], 0.03],
+  [['track', 'connection'], 0.02],
+];
+
+/** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
+const spotAtRest = 0.02;
+
+/** Departures explained by some causes together, with the share of each in the evidence. */
+export interface Explanation {
+  readonly sources: readonly Source[];
+  readonly weight: number;
+  /** The findings that it takes for foreign voltages. */
+  readonly foreign: ReadonlySet<number>;
+}
+
+/**
+ * Weighs what departures come from. A connection's, and foreign voltages, come at random times (Poisson, of unknown
+ * rate); a worn spot's come at one travel, on each pass with an unknown chance. The chances are integrated over
+ * (exponential and uniform priors), so that few events decide little.
+ *
+ * Method: Bayes factors of a Poisson process in time against a beta-binomial one in travel (R. E. Kass and
+ * A. E. Raftery, J. Am. Stat. Assoc. 90 (1995); from memory).
+ *
+ * @returns The explanations with their weights, which add up to 1, the heaviest first.
+ */
+export function weighCauses(
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  spent: TimeSpent,
+): readonly Explanation[] {
+  const found = prior.flatMap(([sources, chance]) => {
+    const split = assign(events, sources, passes);
+    if (sources.length > 1 && sources.some((source) => split[source].length === 0)) return [];
+    let logWeight = Math.log(chance);
+    for (const source of sources) {
+      logWeight +=
+        source === 'track'
+          ? logTrack(split.track, passes, spent)
+          : logRandom(split[source], source, spent);
+    }
+    const foreign = new Set(split.interference.map(({ finding }) => finding));
+    return [{ sources, logWeight, foreign }];
+  });
+  const most = Math.max(...found.map(({ logWeight }) => logWeight));
+  const sum = found.reduce((total, { logWeight }) => total + Math.exp(logWeight - most), 0);
+  return found
+    .map(({ sources, logWeight, foreign }) => ({
+      sources,
+      foreign,
+      weight: Math.exp(logWeight - most) / sum,
+    }))
+    .sort((a, b) => b.weight - a.weight);
+}
+
+/** The weight of each cause: of two causes together, half to each. */
+export function sharesOf(explanations: readonly Explanation[]): CauseWeights {
+  const shares = { track: 0, connection: 0, interference: 0 };
+  for (const { sources, weight } of explanations) {
+    for (const source of sources) shares[source] += weight / sources.length;
+  }
+  return shares;
+}
+
+/** Gives each event to one of the sources: its own where there is one, else by its form and place. */
+function assign(
+  events: readonly ContactEvent[],
+  sources: readonly Source[],
+  passes: readonly Pass[],
+): Readonly<Record<Source, readonly ContactEvent[]>> {
+  const split: Record<Source, ContactEvent[]> = { track: [], connection: [], interference: [] };
+  const repeated = new Set(
+    findSpots(events, passes)
+      .filter(({ seen }) => seen >= 2)
+      .flatMap((spot) => spot.events.map(({ finding }) => finding)),
+  );
+  for (const event of events) {
+    const [first, second] = sources as readonly [Source, Source?];
+    if (!second) split[first].push(event);
+    else if (second === 'interference') split[event.form === 'away' ? second : first].push(event);
+    else split[repeated.has(event.finding) || event.form === 'jump' ? first : second].push(event);
+  }
+  return split;
+}
+
+/** Logarithm of the chance density of events at random times. */
+function logRandom(
+  events: readonly ContactEvent[],
+  source: 'connection' | 'interference',
+  { whole, flexed }: TimeSpent,
+): number {
+  const count = events.length;
+  let sum = logFactorial(count) - (count + 1) * Math.LN2;
+  for (const event of events) {
+    const { stretch } = event;
+    const evenly = 1 / whole;
+    const isFlexed = source === 'connection' && flexed > 0;
+    const density = isFlexed
+      ? evenly / 2 + (stretch === 'harness-flexed' ? 1 / (2 * flexed) : 0)
+      : evenly;
+    sum += logForm(source, event) + Math.log(density);
+  }
+  return sum;
+}
+
+/** Logarithm of the chance density of events at worn spots. */
+function logTrack(
+  events: readonly ContactEvent[],
+  passes: readonly Pass[],
+  { resting, tapped }: TimeSpent,
+): number {
+  let sum = 0;
+  for (const event of events) {
+    const { pass, stretch } = event;
+    sum += logForm('track', event);
+    if (pass !== undefined) continue;
+    const isTapped = stretch === 'housing-tapped' && tapped > 0;
+    sum += Math.log(isTapped ? 1 / (2 * tapped) : spotAtRest / Math.max(resting, 1e-3));
+  }
+  for (const spot of findSpots(events, passes)) sum += logSpot(spot);
+  return sum;
+}
+
+/** How far events of one spot scatter in travel, standard deviation. */
+export const spotScatter = 0.012;
+
+/** A spot somewhere on the travel, seen on some of its passes, missed on the others. */
+function logSpot({ events, seen, passes }: SpotEvidence): number {
+  const count = events.length;
+  const mean = events.reduce((sum, { travel }) => sum + travel, 0) / count;
+  const squares = events.reduce((sum, { travel }) => sum + (travel - mean) ** 2, 0);
+  const places =
+    (-(count - 1) / 2) * Math.log(2 * Math.PI * spotScatter ** 2) -
+    Math.log(count) / 2 -
+    squares / (2 * spotScatter ** 2);
+  const speeds = events.reduce((sum, { speed }) => sum + Math.log(Math.max(speed, 0.02)), 0);
+  const chance = logFactorial(seen) + logFactorial(passes - seen) - logFactorial(passes + 1);
+  return places + speeds + chance - Math.LN2;
+}

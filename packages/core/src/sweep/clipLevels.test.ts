@@ -1,0 +1,29 @@
+import { describe, expect, test } from 'vitest';
+import { randomNumbers } from '../statistics/randomNumbers.js';
+import { clipLevels } from './clipLevels.js';
+
+describe('clipLevels', () => {
+  const { normal } = randomNumbers(5);
+  const step = 0.01;
+  const resting = Float64Array.from(
+    { length: 2000 },
+    (_, i) => (i < 1000 ? 1 : 4) + 0.02 * normal(),
+  ).map((volts) => Math.round(volts / step) * step);
+
+  test('finds the end of the range at which samples pile up', () => {
+    const clipped = resting.map((volts) => Math.min(4, volts));
+    expect(clipLevels(clipped, 0.02, step)).toEqual({ high: 4 });
+    expect(
+      clipLevels(
+        clipped.map((volts) => -volts),
+        0.02,
+        step,
+      ),
+    ).toEqual({ low: -4 });
+  });
+
+  test('a resting signal with noise has none, one without noise can’t be told', () => {
+    expect(clipLevels(resting, 0.02, step)).toEqual({});
+    expect(clipLevels(new Float64Array(100).fill(4), 0, step)).toEqual({});
+  });
+});

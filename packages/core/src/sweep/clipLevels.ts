@@ -1,0 +1,44 @@
+import type { Volts } from '../units.js';
+
+/** Readings at which a recorder was at the end of its range; left out where it never was. */
+export interface ClipLevels {
+  readonly low?: Volts;
+  readonly high?: Volts;
+}
+
+/** So many samples at one extreme value are more than noise would leave there. */
+const fewestClipped = 10;
+/** Noise below this part of a step can leave a resting signal at one value as well. */
+const leastNoise = 0.5;
+
+/**
+ * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
+ * outermost of them rare; at the end of the range most of the nearby samples have the very outermost value.
+ * Where the noise is below half a step the two look alike, and nothing is found.
+ */
+export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
+  if (noise < leastNoise * resolution) return {};
+  let low = signal[0]!;
+  let high = low;
+  for (const volts of signal) {
+    if (volts < low) low = volts;
+    if (volts > high) high = volts;
+  }
+  const near = 2 * noise + resolution;
+  let [atLow, nearLow, atHigh, nearHigh] = [0, 0, 0, 0];
+  for (const volts of signal) {
+    if (volts <= low + near) {
+      nearLow++;
+      if (volts === low) atLow++;
+    }
+    if (volts >= high - near) {
+      nearHigh++;
+      if (volts === high) atHigh++;
+    }
+  }
+  const isClipped = (at: number, around: number): boolean => at >= fewestClipped && at > around / 2;
+  return {
+    ...(isClipped(atLow, nearLow) && { low }),
+    ...(isClipped(atHigh, nearHigh) && { high }),
+  };
+}

@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { findFastMoves } from './fastMoves.js';
+import type { Levels } from './levels.js';
+
+/** Straight lines through points of time and level, a bin each millisecond. */
+function through(...points: readonly (readonly [number, number])[]): Levels {
+  const end = points[points.length - 1]![0];
+  const time = Float64Array.from({ length: Math.round(end * 1000) + 1 }, (_, i) => i / 1000);
+  const mean = time.map((at) => {
+    const next = Math.max(
+      1,
+      points.findIndex(([when]) => when >= at),
+    );
+    const [[t0, y0], [t1, y1]] = [points[next - 1]!, points[next]!];
+    return y0 + ((y1 - y0) * (at - t0)) / (t1 - t0);
+  });
+  return {
+    time,
+    interval: 1e-3,
+    withinBin: 0,
+    mean,
+    low: mean,
+    high: mean,
+    path: mean,
+    rest: -0.12,
+    visible: 0.015,
+    noise: 1e-4,
+  };
+}
+
+describe('findFastMoves', () => {
+  const bounce = [
+    [0.54, 0],
+    [0.55, 0.06],
+    [0.56, 0],
+    [0.565, 0.02],
+    [0.57, 0],
+    [1, 0],
+  ] as const;
+
+  test('finds the fall, its first touch and the rebounds in order', () => {
+    const levels = through([0, 1], [0.5, 1], ...bounce);
+    const [snap, ...others] = findFastMoves(levels);
+    expect(others).toEqual([]);
+    expect(snap!.direction).toBe('closing');
+    expect(levels.time[snap!.start]).toBeCloseTo(0.5, 2);
+    expect(levels.time[snap!.touch]).toBeCloseTo(0.54, 2);
+    expect(snap!.rebounds.map((top) => top.toFixed(2))).toEqual(['0.06', '0.02']);
+  });
+
+  test('is found as well where the throttle sticks, on a signal that rises as it closes, and from half open', () => {
+    const shifted = through([0, 0.6], [0.5, 0.6], [0.54, 0.1], [0.55, 0.16], [0.56, 0.1], [1, 0.1]);
+    expect(findFastMoves(shifted)).toMatchObject(
+      [{ direction: 'closing', rebounds: [0.06] }].map((one) => ({
+        ...one,
+        rebounds: [expect.closeTo(0.06, 2)],
+      })),
+    );
+    const rising = through([0, 0], [0.5, 0], [0.54, 1], [1, 1]);
+    expect(findFastMoves(rising)).toMatchObject([{ direction: 'opening' }]);
+  });
+
+  test.each([
+    ['a closing by hand', through([0, 1], [0.5, 1], [1, 0], [1.5, 0])],
+    ['a contact that opens', through([0, 1], [0.5, 1], [0.502, 0], [1, 0])],
+    [
+      'a signal that comes back up',
+      through([0, 1], [0.5, 1], [0.52, 0], [0.53, 0], [0.54, 1], [1, 1]),
+    ],
+    [
+      'a lead that discharges to its rest level',
+      through([0, 1], [0.5, 1], [0.503, 0.3], [0.51, 0], [0.52, -0.12], [1, -0.12]),
+    ],
+  ])('%s is none', (_, levels) => {
+    expect(findFastMoves(levels).filter(({ to }) => to < 0.5)).toEqual([]);
+  });
+});

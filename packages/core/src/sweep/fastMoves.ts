@@ -1,0 +1,221 @@
+import type { Seconds } from '../units.js';
+import { firstAt } from './firstAt.js';
+import type { Levels } from './levels.js';
+import { longestSpring, shortestSpring } from './mechanics.js';
+
+/** A throttle thrown onto a stop, by its spring or a quick hand, with what followed until it lay still. */
+export interface FastMove {
+  readonly direction: 'opening' | 'closing';
+  /** Bins: the move's first, the one that touches the stop, and the last that a rebound visibly lifts. */
+  readonly start: number;
+  readonly touch: number;
+  readonly settled: number;
+  readonly from: number;
+  /** Where it came to lie still. */
+  readonly to: number;
+  /** Heights of the rebounds' tops above where it came to lie still, in order. */
+  readonly rebounds: readonly number[];
+}
+
+/** A move counts as fast from this change on, within this time or from one sample to the next. */
+const fastChange = 0.06;
+const fastTime: Seconds = 0.01;
+/** A contact's edge, slowed down by its lead, is shorter than the shortest fall; both need telling apart only where samples are this close. */
+const resolved: Seconds = 0.004;
+const smallestHeight = 0.12;
+/** The fall goes on as long as it is faster than this, spans per second, over this time. */
+const slowest = 1;
+const speedOver: Seconds = 5e-3;
+/** A spring accelerates: half the way takes at least this part of the time. A lead that discharges is fastest at first. */
+const halfWay = 0.4;
+/** A rebound tops out below this part of the height. */
+const highestRebound = 0.45;
+/** A throttle comes to lie still no farther above the touch than this part of the height, and the visible departure. */
+const farthestStick = 0.1;
+/** A mean level this near to another can't be told from it, for what parts may differ. */
+const nearRest = 0.03;
+/** Rebounds have died away after this time. */
+const longestSettling: Seconds = 0.45;
+/** Nothing rebounds after the throttle has lain still for this long. */
+const stillness: Seconds = 0.05;
+
+/**
+ * Finds the moves in which a throttle is thrown onto a stop: a change within tens of milliseconds, ever faster, after
+ * which it comes to lie still near where it touched, but for rebounds that come at once and stay low.
+ *
+ * @param levels The recording without what a contact did.
+ */
+export function findFastMoves(levels: Levels): readonly FastMove[] {
+  const { time, mean, visible, interval } = levels;
+  const moves: FastMove[] = [];
+  const reach = Math.max(1, Math.round(fastTime / interval));
+  const least = fastChange + visible;
+  const turned = mean.map((level) => -level);
+  for (let i = 0; i + reach < mean.length; i++) {
+    const change = mean[i + reach]! - mean[i]!;
+    if (Math.abs(change) < least) continue;
+    const sign = change < 0 ? 1 : -1;
+    const height = change < 0 ? mean : turned;
+    const move = fastMoveAt(time, height, sign, i, i + reach, levels);
+    if (!move) continue;
+    moves.push({
+      ...move,
+      direction: sign > 0 ? 'closing' : 'opening',
+      from: sign * move.from,
+      to: sign * move.to,
+    });
+    i = Math.max(i, move.settled);
+  }
+  return moves;
+}
+
+/** The fast fall that is under way between two bins, if it is one. */
+function fastMoveAt(
+  time: Float64Array,
+  height: Float64Array,
+  sign: 1 | -1,
+  early: number,
+  late: number,
+  { visible, interval, rest }: Levels,
+): Omit<FastMove, 'direction'> | undefined {
+  const step = Math.max(1, Math.round(speedOver / interval));
+  const least = Math.max(slowest * step * interval, visible / 2);
+  const touch = touchAfter(height, late, step, least, visible);
+  const start = startBefore(height, early, step, least, visible);
+  const fall = height[start]! - height[touch]!;
+  const seconds = time[touch]! - time[start]!;
+  if (fall < smallestHeight || seconds > longestSpring + interval) return undefined;
+  if (interval < resolved && seconds < shortestSpring / 2) return undefined;
+  if (interval < resolved && halfTime(time, height, start, touch) < halfWay * seconds)
+    return undefined;
+  const still = lyingStill(time, height, touch, height[touch]! + farthestStick * fall, visible);
+  if (!still) return undefined;
+  if (isLifted(sign * still.level, rest)) return undefined;
+  const after = reboundsOf(height, touch, still.until, still.level, visible);
+  if (after.highest > highestRebound * fall + visible) return undefined;
+  return {
+    start,
+    touch,
+    settled: after.end,
+    from: height[start]!,
+    to: still.level,
+    rebounds: after.tops,
+  };
+}
+
+/** A signal that lies at the load's rest level, beyond the stops, is a lifted wiper's. */
+function isLifted(level: number, rest: number | undefined): boolean {
+  const isBeyond = rest !== undefined && (rest < -nearRest || rest > 1 + nearRest);
+  return isBeyond && Math.abs(level - rest) < nearRest;
+}
+
+/** The end of a fall, going on from a bin as long as it falls fast; then the first bin as low as that. */
+function touchAfter(
+  height: Float64Array,
+  from: number,
+  step: number,
+  least: number,
+  visible: number,
+): number {
+  let lowest = from;
+  while (lowest + step < height.length) {
+    const ahead = lowestOf(height, lowest + 1, lowest + step);
+    if (height[lowest]! - height[ahead]! < least) break;
+    lowest = ahead;
+  }
+  let touch = lowest;
+  while (touch > from && height[touch - 1]! < height[lowest]! + visible / 2) touch--;
+  return touch;
+}
+
+/** The beginning of a fall, going back from a bin as long as it falls fast. */
+function startBefore(
+  height: Float64Array,
+  from: number,
+  step: number,
+  least: number,
+  visible: number,
+): number {
+  let start = from;
+  while (start - step >= 0 && height[start - step]! - height[start]! >= least) start -= step;
+  const top = height[start]!;
+  while (height[start + 1]! > top - visible / 2) start++;
+  return start;
+}
+
+function lowestOf(height: Float64Array, from: number, to: number): number {
+  let lowest = from;
+  for (let i = from; i <= to; i++) if (height[i]! < height[lowest]!) lowest = i;
+  return lowest;
+}
+
+function halfTime(time: Float64Array, height: Float64Array, start: number, touch: number): Seconds {
+  const middle = (height[start]! + height[touch]!) / 2;
+  let i = touch;
+  while (i > start && height[i]! < middle) i--;
+  return time[i]! - time[start]!;
+}
+
+/** The first stretch after a touch in which the level stays within the visible departure of its mean: its end, and that mean. */
+function lyingStill(
+  time: Float64Array,
+  level: Float64Array,
+  touch: number,
+  highest: number,
+  visible: number,
+): { readonly until: number; readonly level: number } | undefined {
+  const step = Math.max(1, firstAt(time, time[touch]! + stillness / 10) - touch);
+  for (let at = touch; at < level.length; at += step) {
+    if (time[at]! - time[touch]! > longestSettling) return undefined;
+    const end = firstAt(time, time[at]! + stillness);
+    let [sum, low, high] = [0, level[at]!, level[at]!];
+    let i = at;
+    for (; i <= end && high - low <= 2 * visible; i++) {
+      sum += level[i]!;
+      low = Math.min(low, level[i]!);
+      high = Math.max(high, level[i]!);
+    }
+    const mean = sum / (i - at);
+    if (i <= end || high - mean > visible || mean - low > visible) continue;
+    if (mean > highest + visible) continue;
+    const half = (at + end) >> 1;
+    const drift = meanOf(level, half, end) - meanOf(level, at, half);
+    if (Math.abs(drift) <= visible / 2) return { until: end, level: mean };
+  }
+  return undefined;
+}
+
+function meanOf(level: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i <= to; i++) sum += level[i]!;
+  return sum / (to - from + 1);
+}
+
+/** The tops between the touch and the rest, in levels above it. */
+function reboundsOf(
+  level: Float64Array,
+  touch: number,
+  still: number,
+  closed: number,
+  visible: number,
+): { readonly tops: readonly number[]; readonly highest: number; readonly end: number } {
+  const tops: number[] = [];
+  let end = touch;
+  let top = 0;
+  let highest = 0;
+  let lowest = level[touch]! - closed;
+  for (let i = touch; i <= still; i++) {
+    const above = level[i]! - closed;
+    highest = Math.max(highest, i > touch ? above : 0);
+    if (above > visible / 2) {
+      end = i;
+      if (above - lowest > visible) top = Math.max(top, above);
+    } else if (above < visible / 4 && top > 0) {
+      tops.push(top);
+      top = 0;
+      lowest = above;
+    }
+    lowest = Math.min(lowest, above);
+  }
+  return { tops, highest, end };
+}

@@ -1,0 +1,108 @@
+import type { Seconds } from '../units.js';
+import type { Departure, Excursion } from './departure.js';
+import { kindOfExcursion } from './kindOfDeparture.js';
+import type { Levels } from './levels.js';
+
+/** Excursions of one passage over a bad place: this close in time and in level. */
+const onePassage: Seconds = 0.03;
+const onePlace = 0.015;
+/** A rough patch scatters both ways for at least this long, and its excursions lie no farther apart than that. */
+const shortestRough: Seconds = 0.025;
+const roughGap: Seconds = 0.06;
+const fewestSwings = 3;
+/** The throttle moves at least so far over a rough patch. */
+const leastMovement = 0.004;
+
+/** Takes the excursions of one event together and names each: a rough patch, a dropout or a spike. */
+export function joined(
+  levels: Levels,
+  path: Float64Array,
+  excursions: readonly Excursion[],
+): readonly Departure[] {
+  const patches = roughPatches(levels, path, excursions);
+  const events: Departure[] = [];
+  for (const one of excursions) {
+    if (patches.some(({ from, to }) => one.from <= to && one.to >= from)) continue;
+    const level = path[one.from]!;
+    const inPatch = patches.some(({ low, high }) => low <= level && level <= high);
+    const kind = inPatch ? 'rough' : kindOfExcursion(levels, one);
+    const depth = -one.below > one.above ? one.below : one.above;
+    const last = events[events.length - 1];
+    const isSame =
+      last !== undefined &&
+      last.kind === kind &&
+      levels.time[one.from]! - levels.time[last.to]! <= onePassage &&
+      Math.abs(path[last.to]! - level) <= onePlace;
+    if (isSame) {
+      events[events.length - 1] = { ...last, to: one.to, depth: farther(last.depth, depth) };
+    } else events.push({ kind, from: one.from, to: one.to, depth });
+  }
+  const rough = patches.map(
+    ({ from, to, depth }): Departure => ({ kind: 'rough', from, to, depth }),
+  );
+  return [...events, ...rough].sort((a, b) => a.from - b.from);
+}
+
+interface RoughPatch {
+  readonly from: number;
+  readonly to: number;
+  readonly depth: number;
+  /** The levels that it covers. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Runs of excursions to both sides while the throttle moves. */
+function roughPatches(
+  { time, interval }: Levels,
+  path: Float64Array,
+  excursions: readonly Excursion[],
+): readonly RoughPatch[] {
+  const patches: RoughPatch[] = [];
+  let first = 0;
+  for (let i = 1; i <= excursions.length; i++) {
+    const previous = excursions[i - 1]!;
+    const next = excursions[i];
+    if (next && time[next.from]! - time[previous.to]! <= roughGap) continue;
+    const run = excursions.slice(first, i);
+    first = i;
+    const from = run[0]!.from;
+    const to = previous.to;
+    if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
+      continue;
+    if (!scattersBothWays(run)) continue;
+    const covered = path.subarray(from, to + 1);
+    const low = covered.reduce((least, level) => Math.min(least, level));
+    const high = covered.reduce((most, level) => Math.max(most, level));
+    if (high - low < leastMovement) continue;
+    const depth = run.reduce((most, { below, above }) => farther(farther(most, below), above), 0);
+    patches.push({ from, to, depth, low, high });
+  }
+  return patches;
+}
+
+/** Scatter leaves the path to one side at least this part as far as to the other; what a contact does goes one way. */
+const evenness = 0.25;
+
+function scattersBothWays(run: readonly Excursion[]): boolean {
+  const below = run.reduce((sum, one) => sum - one.below, 0);
+  const above = run.reduce((sum, one) => sum + one.above, 0);
+  return Math.min(below, above) >= evenness * Math.max(below, above);
+}
+
+/** How often a run of excursions changes sides. */
+function swingsOf(run: readonly Excursion[]): number {
+  let swings = 0;
+  let side = 0;
+  for (const { below, above, swings: within } of run) {
+    swings += within;
+    const own = -below > above ? -1 : 1;
+    if (side !== 0 && own !== side) swings++;
+    side = own;
+  }
+  return swings;
+}
+
+function farther(a: number, b: number): number {
+  return Math.abs(b) > Math.abs(a) ? b : a;
+}

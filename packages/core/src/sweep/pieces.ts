@@ -1,0 +1,78 @@
+import type { Seconds } from '../units.js';
+import type { Levels } from './levels.js';
+
+/** A stretch without sudden edges, with its level and speed at either end. */
+export interface Piece {
+  /** First and last bin. */
+  readonly from: number;
+  readonly to: number;
+  readonly start: LineEnd;
+  readonly end: LineEnd;
+  /** Mean level of the whole. */
+  readonly level: number;
+}
+
+/** Level and speed at an end; the speed is missing where the piece is too short to have one. */
+export interface LineEnd {
+  readonly level: number;
+  readonly speed: number | undefined;
+  /** Standard uncertainty of both, from the noise of the bins. */
+  readonly levelScatter: number;
+  readonly speedScatter: number;
+}
+
+/** The level at an end is the end of a straight line through this much of the piece, four bins at the least. */
+const lineOver: Seconds = 5e-3;
+const fewestBins = 4;
+
+/** The pieces between cuts. */
+export function piecesBetween(levels: Levels, cuts: Uint8Array): readonly Piece[] {
+  const pieces: Piece[] = [];
+  let from = 0;
+  for (let i = 1; i <= levels.mean.length; i++) {
+    if (i < levels.mean.length && !cuts[i]) continue;
+    pieces.push(piece(levels, from, i - 1));
+    from = i;
+  }
+  return pieces;
+}
+
+function piece(levels: Levels, from: number, to: number): Piece {
+  const bins = Math.max(fewestBins, Math.round(lineOver / levels.interval));
+  let sum = 0;
+  for (let i = from; i <= to; i++) sum += levels.mean[i]!;
+  return {
+    from,
+    to,
+    start: lineEnd(levels, from, Math.min(to, from + bins - 1), from),
+    end: lineEnd(levels, Math.max(from, to - bins + 1), to, to),
+    level: sum / (to - from + 1),
+  };
+}
+
+/** The least-squares line through some bins, read at one of them; the mean where two are all there is. */
+function lineEnd({ time, mean, noise }: Levels, from: number, to: number, at: number): LineEnd {
+  const count = to - from + 1;
+  let middle = 0;
+  let level = 0;
+  for (let i = from; i <= to; i++) {
+    middle += time[i]! / count;
+    level += mean[i]! / count;
+  }
+  const scatter = noise / Math.sqrt(count);
+  if (count < 3) return { level, speed: undefined, levelScatter: scatter, speedScatter: 0 };
+  let covariance = 0;
+  let variance = 0;
+  for (let i = from; i <= to; i++) {
+    covariance += (time[i]! - middle) * (mean[i]! - level);
+    variance += (time[i]! - middle) ** 2;
+  }
+  if (variance === 0) return { level, speed: 0, levelScatter: scatter, speedScatter: 0 };
+  const speed = covariance / variance;
+  return {
+    level: level + speed * (time[at]! - middle),
+    speed,
+    levelScatter: 2 * scatter,
+    speedScatter: noise / Math.sqrt(variance),
+  };
+}

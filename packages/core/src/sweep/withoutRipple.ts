@@ -1,0 +1,62 @@
+import type { Hertz, Seconds } from '../units.js';
+import type { Bins } from './bins.js';
+
+/** Whole periods of both 50 Hz and 60 Hz. */
+const stretch: Seconds = 0.2;
+/** The ripple of a stretch is the median over this many to either side, so that single events do not count. */
+const neighbours = 4;
+const harmonics = [1, 2, 3, 4, 5, 6];
+/** A harmonic needs this many bins in a period. */
+const fewestBins = 4;
+
+/**
+ * Takes the mains ripple and its harmonics out of the bins: in each stretch of 0.2 s the sine and the cosine that the
+ * residuals from the path hold, steadied by the median over neighbouring stretches.
+ *
+ * Method: correlation with the frequency and its multiples (discrete Fourier transform at known frequencies).
+ *
+ * @param path The signal without anything fast, V.
+ */
+export function withoutRipple(bins: Bins, path: Float64Array, hertz: Hertz): Bins {
+  const ripple = new Float64Array(path.length);
+  for (const harmonic of harmonics) {
+    const frequency = hertz * harmonic;
+    if (frequency * bins.interval * fewestBins > 1) break;
+    addHarmonic(ripple, bins, path, 2 * Math.PI * frequency);
+  }
+  const less = (values: Float64Array): Float64Array => values.map((volts, i) => volts - ripple[i]!);
+  return { ...bins, mean: less(bins.mean), low: less(bins.low), high: less(bins.high) };
+}
+
+function addHarmonic(
+  ripple: Float64Array,
+  { time, mean, interval }: Bins,
+  path: Float64Array,
+  radians: number,
+): void {
+  const length = Math.max(1, Math.round(stretch / interval));
+  const count = Math.floor(mean.length / length);
+  const cosines = new Float64Array(count);
+  const sines = new Float64Array(count);
+  for (let k = 0; k < count; k++) {
+    for (let i = k * length; i < (k + 1) * length; i++) {
+      const residual = (mean[i]! - path[i]!) * (2 / length);
+      cosines[k]! += residual * Math.cos(radians * time[i]!);
+      sines[k]! += residual * Math.sin(radians * time[i]!);
+    }
+  }
+  for (let k = 0; k < count; k++) {
+    const from = Math.max(0, k - neighbours);
+    const cosine = middle(cosines.subarray(from, k + neighbours + 1));
+    const sine = middle(sines.subarray(from, k + neighbours + 1));
+    const to = k === count - 1 ? mean.length : (k + 1) * length;
+    for (let i = k * length; i < to; i++) {
+      ripple[i]! += cosine * Math.cos(radians * time[i]!) + sine * Math.sin(radians * time[i]!);
+    }
+  }
+}
+
+function middle(values: Float64Array): number {
+  const sorted = Float64Array.from(values).sort();
+  return sorted[sorted.length >> 1]!;
+}
