@@ -6,7 +6,7 @@ import type { CircuitFault } from './faults.js';
 /** How a value is refused; the words that it may be; or the rules of its fields, those ending in ? optional. */
 type Rule =
   | ((value: unknown, path: string) => void)
-  | readonly string[]
+  | string[]
   | { readonly [field: string]: Rule };
 
 /** Up to a million volts: far beyond any bench, and every product of the solver stays finite. */
@@ -83,12 +83,14 @@ function check(value: unknown, path: string, rule: Rule): void {
   if (typeof rule === 'function') rule(value, path);
   else if (Array.isArray(rule)) oneOf(value, rule, path);
   else {
-    present(value, path, `an object { ${Object.keys(rule).join(', ')} }`);
-    for (const [name, inner] of Object.entries(rule)) {
-      const field = name.replace('?', '');
+    if (Object(value) !== value)
+      present(value, path, `an object { ${Object.keys(rule).join(', ')} }`);
+    for (const name in rule) {
+      const optional = name.endsWith('?');
+      const field = optional ? name.slice(0, -1) : name;
       const part = (value as Record<string, unknown>)[field];
-      const at = field < 'A' ? `${path}[${field}]` : `${path}.${field}`;
-      if (name === field || part !== undefined) check(part, at, inner);
+      if (optional && part === undefined) continue;
+      check(part, field < 'A' ? `${path}[${field}]` : `${path}.${field}`, rule[name]!);
     }
   }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Circuit } from './circuit.js';
-import { contactLegs, millmanOutput } from './millmanOutput.js';
+import { contactLegs, legsOutput } from './millmanOutput.js';
 import { operatingPoint } from './operatingPoint.js';
 
 const circuit: Circuit = {
@@ -26,7 +26,7 @@ describe('millmanOutput', () => {
   ] satisfies Circuit[])('is what the general solver gives (%#)', (at: Circuit) => {
     for (const position of [0, 1e-9, 0.25, 0.5, 1]) {
       const output = operatingPoint(at, position).output as number;
-      expect(Math.abs(millmanOutput(contactLegs(at)!, position) - output)).toBeLessThan(1e-14 * 5);
+      expect(Math.abs(legsOutput(contactLegs(at)!, position) - output)).toBeLessThan(1e-14 * 5);
     }
   });
 

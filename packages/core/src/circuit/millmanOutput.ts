@@ -56,14 +56,29 @@ export function contactLegs(circuit: Circuit): ContactLegs | undefined {
 
 /**
  * The output of such a circuit: Millman's theorem at the contact, multiplied out so that 0 Ω legs are no
- * special case, and the load's divider behind it.
+ * special case, and the load's divider behind it. Plain numbers, for loops over many of them.
+ *
+ * @param up Of the leg up to the source, its part of the track included, Ω.
+ * @param down Of the leg down to common, its part of the track included, Ω.
  */
-export function millmanOutput(legs: ContactLegs, position: Position): Volts {
-  const up = legs.above + (1 - position) * legs.track;
-  const down = legs.below + position * legs.track;
-  if (legs.load === Number.POSITIVE_INFINITY) return (legs.source * down) / (up + down);
-  const out = legs.signal + legs.load;
+export function millmanOutput(
+  source: Volts,
+  up: Ohms,
+  down: Ohms,
+  signal: Ohms,
+  loadVolts: Volts,
+  load: Ohms,
+): Volts {
+  if (load === Number.POSITIVE_INFINITY) return (source * down) / (up + down);
+  const out = signal + load;
   const contact =
-    (legs.source * down * out + legs.loadVolts * up * down) / (down * out + up * out + up * down);
-  return (contact * legs.load + legs.loadVolts * legs.signal) / out;
+    (source * down * out + loadVolts * up * down) / (down * out + up * out + up * down);
+  return (contact * load + loadVolts * signal) / out;
+}
+
+/** The output of a checked circuit by its legs, at a position of the wiper. */
+export function legsOutput(legs: ContactLegs, position: Position): Volts {
+  const { source, above, below, track, signal, loadVolts, load } = legs;
+  const up = above + (1 - position) * track;
+  return millmanOutput(source, up, below + position * track, signal, loadVolts, load);
 }

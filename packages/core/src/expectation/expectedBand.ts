@@ -1,6 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
-import { type ContactLegs, contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
+import { contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
 import { sensitivities } from '../circuit/sensitivities.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, wholeNumber } from '../guard.js';
@@ -213,17 +213,15 @@ function legsModel(
   const model = (values: Float64Array): Volts => {
     const upward = hasUp ? 1 / values[7]! : 0;
     const conductance = hasDown ? 1 / values[6]! + upward : upward;
-    // A literal that lives for one call is never built: the engine keeps its fields in registers.
-    const drawn: ContactLegs = {
-      source: values[0]!,
-      above: above + values[1]! + values[4]!,
-      below: below + values[3]!,
-      track: values[2]!,
-      signal: signal + values[5]!,
-      loadVolts: hasUp ? values[8]! * (upward / conductance) : 0,
-      load: 1 / conductance,
-    };
-    return millmanOutput(drawn, within(position + values[9]! + values[10]!));
+    const x = within(position + values[9]! + values[10]!);
+    return millmanOutput(
+      values[0]!,
+      above + values[1]! + values[4]! + (1 - x) * values[2]!,
+      below + values[3]! + x * values[2]!,
+      signal + values[5]!,
+      hasUp ? values[8]! * (upward / conductance) : 0,
+      1 / conductance,
+    );
   };
   return { parts, model };
 }

@@ -1,6 +1,6 @@
 import type { Circuit } from '../circuit/circuit.js';
 import { type Determined, isDetermined } from '../circuit/determined.js';
-import { contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
+import { contactLegs, legsOutput } from '../circuit/millmanOutput.js';
 import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import { InputError } from '../errors.js';
 import type { Position, Volts } from '../units.js';
@@ -14,7 +14,7 @@ import type { Position, Volts } from '../units.js';
 export function outputFunction(circuit: Circuit): (position: Position) => Volts {
   const legs = contactLegs(circuit);
   return legs
-    ? (position) => millmanOutput(legs, position)
+    ? (position) => legsOutput(legs, position)
     : (position) => numberOrRefusal(solveOperatingPoint(circuit, position).output);
 }
 

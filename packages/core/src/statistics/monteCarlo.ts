@@ -1,5 +1,5 @@
 import { finiteBetween, wholeNumber } from '../guard.js';
-import { orderStatistic } from './orderStatistic.js';
+import { lowestValues } from './lowestValues.js';
 import { randomNumbers } from './randomNumbers.js';
 
 /** Distribution of one input: the middle of it and its half width (`rectangular`) or standard deviation (`normal`). */
@@ -63,51 +63,47 @@ export function monteCarlo(
   const flatAt = Uint32Array.from(flat, ({ i }) => i);
   const flatLow = Float64Array.from(flat, ({ value, width }) => value - width);
   const flatWidth = Float64Array.from(flat, ({ width }) => 2 * width);
-  const results = new Float64Array(draws);
+  // The percentiles stand at these ranks; memory for every draw would cost more time than the draws.
+  const lowest = lowestValues(1 + Math.round(0.025 * (draws - 1)));
+  const highest = lowestValues(draws - Math.round(0.975 * (draws - 1)));
+  let first = 0;
+  let [sum, squares, cubes, fourths] = [0, 0, 0, 0];
+  let [smallest, largest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let draw = 0; draw < draws; draw++) {
     for (let k = 0; k < flatAt.length; k++) {
       values[flatAt[k]!] = flatLow[k]! + flatWidth[k]! * uniform();
     }
-    for (const { i, value, width } of bell) values[i] = value + width * normal();
-    results[draw] = model(values);
-  }
-  return summary(results);
-}
-
-function summary(results: Float64Array): MonteCarloResult {
-  const count = results.length;
-  let sum = 0;
-  let smallest = results[0]!;
-  let largest = smallest;
-  for (let i = 0; i < count; i++) {
-    const result = results[i]!;
-    sum += result;
+    for (let k = 0; k < bell.length; k++) {
+      const { i, value, width } = bell[k]!;
+      values[i] = value + width * normal();
+    }
+    const result = model(values);
+    if (draw === 0) first = result;
     if (result < smallest) smallest = result;
     if (result > largest) largest = result;
+    lowest.add(result);
+    highest.add(-result);
+    // Counted from one of them, so that the powers of a small scatter are not lost in those of the mean.
+    const offset = result - first;
+    const square = offset * offset;
+    sum += offset;
+    squares += square;
+    cubes += square * offset;
+    fourths += square * square;
   }
-  const mean = sum / count;
-  let second = 0;
-  let fourth = 0;
-  for (let i = 0; i < count; i++) {
-    const square = (results[i]! - mean) ** 2;
-    second += square;
-    fourth += square * square;
-  }
-  const variance = second / (count - 1);
+  const mean = sum / draws;
+  const [second, third] = [squares / draws, cubes / draws];
+  const variance = (Math.max(0, second - mean ** 2) * draws) / (draws - 1);
+  const fourth = fourths / draws - 4 * mean * third + 6 * mean ** 2 * second - 3 * mean ** 4;
   const standardDeviation = Math.sqrt(variance);
-  const spread = Math.max(0, fourth / count - variance * variance);
-  const lowRank = Math.round(0.025 * (count - 1));
-  const highRank = Math.round(0.975 * (count - 1));
-  // Finding the high one leaves what lies below it on its left, so that the low one is found among fewer.
-  const high = orderStatistic(results, highRank);
-  const low = orderStatistic(results.subarray(0, highRank + 1), lowRank);
+  const spread = Math.sqrt(Math.max(0, fourth - variance ** 2) / draws);
   return {
-    mean,
+    mean: first + mean,
     standardDeviation,
-    meanError: standardDeviation / Math.sqrt(count),
-    standardDeviationError: variance > 0 ? Math.sqrt(spread / count) / (2 * standardDeviation) : 0,
-    low,
-    high,
+    meanError: standardDeviation / Math.sqrt(draws),
+    standardDeviationError: variance > 0 ? spread / (2 * standardDeviation) : 0,
+    low: lowest.last(),
+    high: -highest.last(),
     smallest,
     largest,
   };
