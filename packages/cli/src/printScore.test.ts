@@ -15,6 +15,7 @@ const quality: Score['quality'] = {
   noise: 0.0015,
   visible: 0.048,
   visibleSetBy: 'span',
+  clip: {},
   shortestDropout: 0.004,
 };
 

@@ -19,7 +19,10 @@ export function finding(
   const { time, interval } = levels;
   const start = time[from]! - interval / 2;
   const end = time[to]! + interval / 2;
-  const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
+  const isStep = kind === 'step';
+  const level = isStep
+    ? Math.min(path[from]!, path[to]!)
+    : path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
   const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
   const snapped = snaps.some((snap) => snap.start <= end && snap.settled >= start);
   const stroke = strokes.find((one) => one.start <= end && one.end >= start);
@@ -58,4 +61,10 @@ function went(
   );
   if (isBroken) return 'to-broken-lead-level';
   return kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere';
+}
+
+/** A pulse of a foreign voltage that happened to go toward the rest level is a spike like its others. */
+export function asExplained(one: Finding, isForeign: boolean | undefined): Finding {
+  if (!isForeign || one.kind !== 'dropout' || one.went === 'to-rest-level') return one;
+  return { ...one, kind: 'spike', went: 'elsewhere' };
 }

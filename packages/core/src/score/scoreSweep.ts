@@ -12,7 +12,7 @@ import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
-import { finding } from './findings.js';
+import { asExplained, finding } from './findings.js';
 import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
@@ -61,10 +61,11 @@ export function scoreSweep(
   const prepared = prepareSweep(sweep, scale.span, recorder, criteria);
   const levels = levelsOf(prepared, scale);
   const { path, departures, movement } = followThrottle(levels);
-  const findings = departures.map((one) => finding(one, levels, path, movement, expected, scale));
-  const evidence = contactEvidence(findings, departures, levels, path, movement, expected, scale);
+  const found = departures.map((one) => finding(one, levels, path, movement, expected, scale));
+  const evidence = contactEvidence(found, departures, levels, path, movement, expected, scale);
   const { events, passes, spent } = evidence;
   const explanations = events.length > 0 ? weighCauses(events, passes, spent) : [];
+  const findings = found.map((one, i) => asExplained(one, explanations[0]?.foreign.has(i)));
   const ends = { prepared, scale, path: movement.path, movement, recorder };
   const checks = [
     ...judgeCapture(sweep, prepared, expected, movement.rests, recorder, criteria),

@@ -7,6 +7,7 @@ import { fastGuide } from './fastGuide.js';
 import { type FastMove, findFastMoves } from './fastMoves.js';
 import { firstAt } from './firstAt.js';
 import { joined } from './joined.js';
+import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
 import type { Levels } from './levels.js';
 import { likelyPath, type Passage } from './likelyPath.js';
@@ -49,8 +50,10 @@ export function findDepartures(levels: Levels, closed: number): PathAndDeparture
     ...findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart),
     ...soft,
   ].sort((a, b) => a.from - b.from);
-  const departures = [...joined(levels, path, excursions), ...jumps];
-  return { path, fastMoves, departures: departures.sort((a, b) => a.from - b.from) };
+  const departures = [...joined(levels, path, excursions), ...jumps].sort(
+    (a, b) => a.from - b.from,
+  );
+  return { path, fastMoves, departures: kindByPlace(levels, path, departures, fast) };
 }
 
 function pathThrough(levels: Levels, cuts: Uint8Array, closed: number): readonly Passage[] {
@@ -99,7 +102,7 @@ function jumpsOf(
   for (const { before, after, jumps: isJump } of passages) {
     if (!isJump || !before || !after) continue;
     const { kind, start } = kindOfJump(levels, before.to, after.from);
-    const excursion = kind === 'step' ? softEdge(levels, before, after) : undefined;
+    const excursion = kind === 'step' ? softEdge(levels, before.to, after.from) : undefined;
     if (excursion) soft.push(excursion);
     else {
       const depth = after.start.level - before.end.level;

@@ -20,7 +20,8 @@ export function fastGuide(
     const sign = direction === 'closing' ? 1 : -1;
     oneWay(guide, start, touch, sign, visible);
     const top = to + highestRebound * (from - to);
-    const [low, high] = [Math.min(to, top), Math.max(to, top)];
+    const end = sign > 0 ? Math.min(to, guide[touch]!) : Math.max(to, guide[touch]!);
+    const [low, high] = [Math.min(end, top), Math.max(end, top)];
     for (let i = touch; i <= until[k]!; i++) guide[i] = Math.min(high, Math.max(low, mean[i]!));
   }
   return guide;

@@ -25,7 +25,8 @@ export function joined(
     if (patches.some(({ from, to }) => one.from <= to && one.to >= from)) continue;
     const level = path[one.from]!;
     const inPatch = patches.some(({ low, high }) => low <= level && level <= high);
-    const kind = inPatch ? 'rough' : kindOfExcursion(levels, one);
+    const kind =
+      inPatch && !goesToRest([one], levels.rest) ? 'rough' : kindOfExcursion(levels, one);
     const depth = -one.below > one.above ? one.below : one.above;
     const last = events[events.length - 1];
     const isSame =
@@ -54,7 +55,7 @@ interface RoughPatch {
 
 /** Runs of excursions to both sides while the throttle moves. */
 function roughPatches(
-  { time, interval }: Levels,
+  { time, interval, rest }: Levels,
   path: Float64Array,
   excursions: readonly Excursion[],
 ): readonly RoughPatch[] {
@@ -70,7 +71,7 @@ function roughPatches(
     const to = previous.to;
     if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
       continue;
-    if (!scattersBothWays(run)) continue;
+    if (!scattersBothWays(run) || goesToRest(run, rest)) continue;
     const covered = path.subarray(from, to + 1);
     const low = covered.reduce((least, level) => Math.min(least, level));
     const high = covered.reduce((most, level) => Math.max(most, level));
@@ -81,8 +82,20 @@ function roughPatches(
   return patches;
 }
 
+/** This part of the way short of the rest level, or beyond it, counts as there. */
+const nearRest = 0.2;
 /** Scatter leaves the path to one side at least this part as far as to the other; what a contact does goes one way. */
 const evenness = 0.25;
+
+/** A contact that chatters goes to the load's rest level again and again; scatter has no such level. */
+function goesToRest(run: readonly Excursion[], rest: number | undefined): boolean {
+  if (rest === undefined) return false;
+  const there = run.filter(({ below, above, level }) => {
+    const toward = rest < level ? below : above;
+    return Math.abs(level + toward - rest) < nearRest * Math.abs(rest - level);
+  });
+  return there.length >= run.length / 2;
+}
 
 function scattersBothWays(run: readonly Excursion[]): boolean {
   const below = run.reduce((sum, one) => sum - one.below, 0);

@@ -19,7 +19,7 @@ const jumpCost = 1.5;
 const excursionCost = 1;
 /** Of an excursion's time off the path, per second: less beyond the stops, little at the level of a lifted wiper. */
 const timeCost = 8;
-const timeCostBeyond = 2;
+const timeCostBeyond = 4;
 const timeCostAtRest = 0.3;
 /** How many pieces an excursion can hold. */
 const lookback = 64;

@@ -21,7 +21,10 @@ export interface LineEnd {
   readonly speedScatter: number;
 }
 
-/** The level at an end is the end of a straight line through this much of the piece, four bins at the least. */
+/**
+ * The level at an end is the end of a straight line through this much of the piece, four bins at the least. The
+ * outermost bin, in which the edge itself may fall, is left out where there are enough.
+ */
 const lineOver: Seconds = 5e-3;
 const fewestBins = 4;
 
@@ -39,13 +42,14 @@ export function piecesBetween(levels: Levels, cuts: Uint8Array): readonly Piece[
 
 function piece(levels: Levels, from: number, to: number): Piece {
   const bins = Math.max(fewestBins, Math.round(lineOver / levels.interval));
+  const inset = to - from >= fewestBins + 1 ? 1 : 0;
   let sum = 0;
   for (let i = from; i <= to; i++) sum += levels.mean[i]!;
   return {
     from,
     to,
-    start: lineEnd(levels, from, Math.min(to, from + bins - 1), from),
-    end: lineEnd(levels, Math.max(from, to - bins + 1), to, to),
+    start: lineEnd(levels, from + inset, Math.min(to - inset, from + inset + bins - 1), from),
+    end: lineEnd(levels, Math.max(from + inset, to - inset - bins + 1), to - inset, to),
     level: sum / (to - from + 1),
   };
 }

@@ -1,39 +1,43 @@
 import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
 import type { Levels } from './levels.js';
-import type { Piece } from './pieces.js';
 
 /** A lead charges, and a foreign pulse dies away, within this time. */
 const longestSoft: Seconds = 0.04;
 /** Back on the path counts what stays there for this long. */
 const stays: Seconds = 0.006;
+/** The path's line is taken over this time. */
+const lineOver: Seconds = 0.02;
 
 /**
  * The excursion that one sudden edge and a gradual return make, before the edge or after it: a lead that
  * discharges before its contact comes back, or a pulse that dies away. Nothing where the signal stays on its new line.
+ *
+ * @param before Last bin before the edge.
+ * @param after First bin after it.
  */
-export function softEdge(levels: Levels, before: Piece, after: Piece): Excursion | undefined {
-  return (
-    gradual(levels, before.end, before.to, after.from, after.to, 1) ??
-    gradual(levels, after.start, after.from, before.to, before.from, -1)
-  );
+export function softEdge(levels: Levels, before: number, after: number): Excursion | undefined {
+  return gradual(levels, before, after, 1) ?? gradual(levels, after, before, -1);
 }
 
-/** Follows a piece away from its edge until it meets the line that the other piece was on. */
+/** Follows the signal from an edge on until it meets the line that it was on at the edge's other side. */
 function gradual(
-  { time, mean, visible, interval }: Levels,
-  line: Piece['end'],
+  { time, mean, visible, interval, noise }: Levels,
   origin: number,
   edge: number,
-  last: number,
   step: 1 | -1,
 ): Excursion | undefined {
+  const length = Math.max(3, Math.round(lineOver / interval));
+  const line = lineThrough(time, mean, origin - step, origin - step * length);
+  if (!line) return undefined;
   const residual = (i: number): number =>
-    mean[i]! - line.level - (line.speed ?? 0) * (time[i]! - time[origin]!);
+    mean[i]! - line.level - line.speed * (time[i]! - line.time);
   const depth = residual(edge);
   const stay = Math.max(1, Math.round(stays / interval));
-  for (let i = edge; step * (last - i) >= stay; i += step) {
+  for (let i = edge; i + step * stay >= 0 && i + step * stay < mean.length; i += step) {
+    const seconds = Math.abs(time[i]! - line.time);
     if (Math.abs(time[i]! - time[edge]!) > longestSoft) return undefined;
+    if (Math.abs(depth) < visible + (2 * noise * seconds) / line.leverage) return undefined;
     if (Math.abs(residual(i)) > visible / 2) continue;
     if (Math.abs(residual(i + step * stay)) > visible) continue;
     if (i === edge) return undefined;
@@ -48,4 +52,39 @@ function gradual(
     };
   }
   return undefined;
+}
+
+interface Line {
+  readonly time: Seconds;
+  readonly level: number;
+  readonly speed: number;
+  /** Root of the sum of squared times from the middle: noise over it is the speed's uncertainty. */
+  readonly leverage: Seconds;
+}
+
+/** The least-squares line through the bins between two, as far as they exist. */
+function lineThrough(
+  time: Float64Array,
+  mean: Float64Array,
+  one: number,
+  other: number,
+): Line | undefined {
+  const from = Math.max(0, Math.min(one, other));
+  const to = Math.min(mean.length - 1, Math.max(one, other));
+  const count = to - from + 1;
+  if (count < 3) return undefined;
+  let middle = 0;
+  let level = 0;
+  for (let i = from; i <= to; i++) {
+    middle += time[i]! / count;
+    level += mean[i]! / count;
+  }
+  let covariance = 0;
+  let variance = 0;
+  for (let i = from; i <= to; i++) {
+    covariance += (time[i]! - middle) * (mean[i]! - level);
+    variance += (time[i]! - middle) ** 2;
+  }
+  if (variance === 0) return undefined;
+  return { time: middle, level, speed: covariance / variance, leverage: Math.sqrt(variance) };
 }
