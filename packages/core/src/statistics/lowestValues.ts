@@ -2,7 +2,7 @@ import { orderStatistic } from './orderStatistic.js';
 
 /** The lowest of the numbers handed over so far. */
 export interface LowestValues {
-  add(value: number): void;
+  add(values: Float64Array): void;
   /** The highest of those kept. */
   last(): number;
 }
@@ -15,20 +15,25 @@ export interface LowestValues {
  *
  * @example
  * const lowest = lowestValues(2);
- * for (const value of [5, 1, 4, 2, 3]) lowest.add(value);
+ * lowest.add(Float64Array.of(5, 1, 4));
+ * lowest.add(Float64Array.of(2, 3));
  * lowest.last() // => 2
  */
 export function lowestValues(count: number): LowestValues {
   const held = new Float64Array(2 * count);
   let size = 0;
   let limit = Number.POSITIVE_INFINITY;
+  const letGo = (): void => {
+    limit = orderStatistic(held, count - 1);
+    size = count;
+  };
   return {
-    add(value) {
-      if (value > limit) return;
-      held[size++] = value;
-      if (size < held.length) return;
-      limit = orderStatistic(held, count - 1);
-      size = count;
+    add(values) {
+      for (let i = 0; i < values.length; i++) {
+        if (values[i]! > limit) continue;
+        held[size++] = values[i]!;
+        if (size === held.length) letGo();
+      }
     },
     last: () => orderStatistic(held.subarray(0, size), count - 1),
   };

@@ -55,7 +55,7 @@ export function monteCarlo(
     finiteBetween(value, -Number.MAX_VALUE, Number.MAX_VALUE, `inputs[${i}].value`);
     finiteBetween(width, 0, Number.MAX_VALUE, `inputs[${i}].width`);
   });
-  const { uniform, normal } = randomNumbers(seed);
+  const { fill, normal } = randomNumbers(seed);
   const values = Float64Array.from(inputs, ({ value }) => value);
   const indexed = inputs.map((input, i) => ({ ...input, i })).filter(({ width }) => width > 0);
   const flat = indexed.filter(({ distribution }) => distribution === 'rectangular');
@@ -63,34 +63,36 @@ export function monteCarlo(
   const flatAt = Uint32Array.from(flat, ({ i }) => i);
   const flatLow = Float64Array.from(flat, ({ value, width }) => value - width);
   const flatWidth = Float64Array.from(flat, ({ width }) => 2 * width);
-  // The percentiles stand at these ranks; memory for every draw would cost more time than the draws.
+  const unit = new Float64Array(flat.length);
+  // Kept in blocks and in what they add up to: memory for every draw would cost more time than the draws.
+  const block = new Float64Array(1024);
   const lowest = lowestValues(1 + Math.round(0.025 * (draws - 1)));
   const highest = lowestValues(draws - Math.round(0.975 * (draws - 1)));
-  let first = 0;
-  let [sum, squares, cubes, fourths] = [0, 0, 0, 0];
+  const moments = { first: Number.NaN, sum: 0, squares: 0, cubes: 0, fourths: 0 };
   let [smallest, largest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let draw = 0; draw < draws; draw++) {
-    for (let k = 0; k < flatAt.length; k++) {
-      values[flatAt[k]!] = flatLow[k]! + flatWidth[k]! * uniform();
+  for (let start = 0; start < draws; start += block.length) {
+    const results = block.subarray(0, draws - start);
+    for (let draw = 0; draw < results.length; draw++) {
+      fill(unit);
+      for (let k = 0; k < unit.length; k++) {
+        values[flatAt[k]!] = flatLow[k]! + flatWidth[k]! * unit[k]!;
+      }
+      for (let k = 0; k < bell.length; k++) {
+        const { i, value, width } = bell[k]!;
+        values[i] = value + width * normal();
+      }
+      results[draw] = model(values);
     }
-    for (let k = 0; k < bell.length; k++) {
-      const { i, value, width } = bell[k]!;
-      values[i] = value + width * normal();
+    addMoments(moments, results);
+    for (let i = 0; i < results.length; i++) {
+      smallest = Math.min(smallest, results[i]!);
+      largest = Math.max(largest, results[i]!);
     }
-    const result = model(values);
-    if (draw === 0) first = result;
-    if (result < smallest) smallest = result;
-    if (result > largest) largest = result;
-    lowest.add(result);
-    highest.add(-result);
-    // Counted from one of them, so that the powers of a small scatter are not lost in those of the mean.
-    const offset = result - first;
-    const square = offset * offset;
-    sum += offset;
-    squares += square;
-    cubes += square * offset;
-    fourths += square * square;
+    lowest.add(results);
+    for (let i = 0; i < results.length; i++) results[i] = -results[i]!;
+    highest.add(results);
   }
+  const { first, sum, squares, cubes, fourths } = moments;
   const mean = sum / draws;
   const [second, third] = [squares / draws, cubes / draws];
   const variance = (Math.max(0, second - mean ** 2) * draws) / (draws - 1);
@@ -107,4 +109,28 @@ export function monteCarlo(
     smallest,
     largest,
   };
+}
+
+interface Moments {
+  /** The first result: the others count from it, so that a small scatter is not lost in the powers of its mean. */
+  first: number;
+  sum: number;
+  squares: number;
+  cubes: number;
+  fourths: number;
+}
+
+function addMoments(moments: Moments, results: Float64Array): void {
+  if (Number.isNaN(moments.first)) moments.first = results[0]!;
+  const { first } = moments;
+  let { sum, squares, cubes, fourths } = moments;
+  for (let i = 0; i < results.length; i++) {
+    const offset = results[i]! - first;
+    const square = offset * offset;
+    sum += offset;
+    squares += square;
+    cubes += square * offset;
+    fourths += square * square;
+  }
+  Object.assign(moments, { sum, squares, cubes, fourths });
 }

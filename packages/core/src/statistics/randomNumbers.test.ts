@@ -26,3 +26,9 @@ test('uniform and normal deviates have the moments that their names promise', ()
   expect(Math.abs(squares / count - 1)).toBeLessThan(fourErrors * Math.sqrt(2));
   expect(Math.abs(fourths / count - 3)).toBeLessThan(fourErrors * Math.sqrt(96));
 });
+
+test('a filled list goes through the same stream as single draws', () => {
+  const numbers = new Float64Array(7);
+  randomNumbers(5).fill(numbers);
+  expect(Array.from(numbers)).toEqual(Array.from({ length: 7 }, randomNumbers(5).uniform));
+});
