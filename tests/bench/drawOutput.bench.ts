@@ -45,7 +45,7 @@ test('a million draws', async ({ bench, expect }) => {
   // Unlike the bare loop, drawOutput draws for the stops too: other draws of the same distribution.
   expect(Math.abs(bare.mean - drawn.mean)).toBeLessThan(6 * drawn.meanError);
   expect(bare.standardDeviation / drawn.standardDeviation).toBeCloseTo(1, 2);
-  const options = { iterations: 5, warmupIterations: 1, time: 0 };
+  const options = { iterations: 15, warmupIterations: 3, time: 0 };
   const timed = await bench.compare(
     bench('drawOutput', () => {
       drawOutput(circuit, tolerances, travel, draws, seed);

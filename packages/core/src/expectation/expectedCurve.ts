@@ -29,14 +29,16 @@ export function expectedCurve(circuit: Circuit, points = 101): Curve {
   const travel = new Float64Array(points);
   const volts = new Float64Array(points);
   const { sensor } = circuit;
+  const last = points - 1;
   const legs = contactLegs(circuit);
   // The formula itself where it holds: through a function of the circuit a curve takes half as long again.
   if (legs) {
     const { source, above, below, track, signal, loadVolts, load } = legs;
     const [closed, open] = [positionAt(sensor, 0), positionAt(sensor, 1)];
+    const wholeTrack = closed === 0 && open === 1;
     for (let i = 0; i < points; i++) {
-      const x = i / (points - 1);
-      const position = closed * (1 - x) + open * x;
+      const x = i / last;
+      const position = wholeTrack ? x : closed * (1 - x) + open * x;
       const up = above + (1 - position) * track;
       travel[i] = x;
       volts[i] = millmanOutput(source, up, below + position * track, signal, loadVolts, load);
@@ -44,7 +46,7 @@ export function expectedCurve(circuit: Circuit, points = 101): Curve {
   } else {
     const output = outputFunction(circuit);
     for (let i = 0; i < points; i++) {
-      travel[i] = i / (points - 1);
+      travel[i] = i / last;
       volts[i] = output(positionAt(sensor, travel[i]!));
     }
   }
