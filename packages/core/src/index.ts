@@ -157,6 +157,21 @@ export type {
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';
+export { absoluteLinearity, type TheoreticalLine } from './shape/absoluteLinearity.js';
+export { hysteresis } from './shape/hysteresis.js';
+export { independentLinearity } from './shape/independentLinearity.js';
+export type {
+  Linearity,
+  NotJudged,
+  ReferenceLine,
+  ShaftReadings,
+  ShapeError,
+  ShapeReason,
+} from './shape/shape.js';
+export { type Shape, type ShapeEvidence, shapeOf } from './shape/shapeOf.js';
+export { smoothness } from './shape/smoothness.js';
+export { terminalBasedLinearity } from './shape/terminalBasedLinearity.js';
+export { zeroBasedLinearity } from './shape/zeroBasedLinearity.js';
 export type {
   DeadSpot,
   Interference,
@@ -182,6 +197,7 @@ export {
   type UncertainInput,
 } from './statistics/combineUncertainties.js';
 export { type DrawnInput, type MonteCarloResult, monteCarlo } from './statistics/monteCarlo.js';
+export { type StraightLine, straightLine } from './statistics/straightLine.js';
 export type { CaptureQuality, Recorder } from './sweep/captureQuality.js';
 export type { MainsRipple } from './sweep/mainsRipple.js';
 export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';

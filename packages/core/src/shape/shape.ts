@@ -1,0 +1,68 @@
+import type { Fraction } from '../units.js';
+
+/** Readings against the shaft's place, in the order in which they were taken. */
+export interface ShaftReadings {
+  /** Place of the shaft at each reading: travel, degrees or whatever else grows evenly as it turns. */
+  readonly shaft: Float64Array;
+  /** The readings as fractions of the voltage across the end terminals. */
+  readonly ratio: Float64Array;
+  /** Standard uncertainty of a reading, as such a fraction, 0 or more; no result has one where it is left out. */
+  readonly uncertainty?: Fraction;
+}
+
+/** The line ratio = intercept + slope · shaft. */
+export interface ReferenceLine {
+  readonly intercept: Fraction;
+  /** Per unit of the shaft's place. */
+  readonly slope: number;
+}
+
+/** A largest deviation of readings, as a fraction of the voltage across the end terminals. */
+export interface ShapeError {
+  readonly kind: 'judged';
+  readonly value: Fraction;
+  /** Place of the shaft where it stands. */
+  readonly at: number;
+  /** Its standard uncertainty. */
+  readonly uncertainty?: Fraction;
+}
+
+/** A largest deviation from a straight line, with that line. */
+export interface Linearity extends ShapeError {
+  readonly line: ReferenceLine;
+}
+
+/** Why something of a shape can't be told. */
+export type ShapeReason =
+  /** Nobody knows where the shaft was: only time and voltage were recorded. */
+  | 'no-shaft'
+  /** The shaft stood still. */
+  | 'no-movement'
+  /** The voltage across the end terminals was neither recorded nor stated, nor does a circuit give it. */
+  | 'no-supply'
+  /** More than a tenth of the range lies between two neighbouring places with readings. */
+  | 'places-too-far-apart'
+  /** The hook-up gives one reading at two places or more, so that no place follows from it. */
+  | 'ambiguous-output'
+  /** Absolute linearity needs a point of the theoretical line. */
+  | 'no-index-point'
+  /** Absolute linearity needs the theoretical electrical travel. */
+  | 'no-electrical-travel'
+  /** Nothing was read over the theoretical electrical travel. */
+  | 'no-readings'
+  /** No circuit was given, so that neither the load nor the loaded curve is known. */
+  | 'no-circuit'
+  /** No place was passed both ways. */
+  | 'one-way'
+  /** Windows with two readings or more cover less than nine tenths of the range. */
+  | 'too-few-readings';
+
+/** Something that these readings can't tell. */
+export interface NotJudged {
+  readonly kind: 'not-judged';
+  readonly reason: ShapeReason;
+}
+
+export function notJudged(reason: ShapeReason): NotJudged {
+  return { kind: 'not-judged', reason };
+}

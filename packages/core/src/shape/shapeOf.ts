@@ -1,0 +1,173 @@
+import type { Circuit } from '../circuit/circuit.js';
+import { column } from '../column.js';
+import { InputError } from '../errors.js';
+import { finiteBetween, positive } from '../guard.js';
+import { checkSweep } from '../sweep/checkSweep.js';
+import type { Sweep } from '../sweep/sweep.js';
+import type { Volts } from '../units.js';
+import { absoluteLinearity, type TheoreticalLine } from './absoluteLinearity.js';
+import { hysteresisOf } from './hysteresis.js';
+import { independentLinearity } from './independentLinearity.js';
+import { type NoLoad, noLoad } from './noLoad.js';
+import { type PlaceMeans, placeMeans } from './placeMeans.js';
+import { halfWindows } from './placeScale.js';
+import {
+  type Linearity,
+  type NotJudged,
+  notJudged,
+  type ReferenceLine,
+  type ShaftReadings,
+  type ShapeError,
+} from './shape.js';
+import { smoothness } from './smoothness.js';
+import { terminalBasedLinearity } from './terminalBasedLinearity.js';
+import { zeroBasedLinearity } from './zeroBasedLinearity.js';
+
+/** What is known beside a sweep's time and voltage. */
+export interface ShapeEvidence extends TheoreticalLine {
+  /** Place of the shaft at each sample: travel, degrees or whatever else grows evenly as it opens. */
+  readonly shaft?: Float64Array;
+  /** The hook-up: takes the load out of the readings, and gives the voltage across the end terminals where nothing else does. */
+  readonly circuit?: Circuit;
+  /** The voltage across the end terminals, V, above 0, where the sweep holds none. */
+  readonly supply?: Volts;
+  /** Places of the shaft between which the output is judged (the actual electrical travel); all of them when left out. */
+  readonly range?: { readonly from: number; readonly to: number };
+  /** Standard uncertainty of a reading, V. */
+  readonly uncertainty?: Volts;
+}
+
+/** The shape of a sensor's output over its shaft, in fractions of the voltage across the end terminals. */
+export interface Shape {
+  readonly kind: 'judged';
+  /** Where that voltage comes from; stated or computed, it was assumed to hold throughout. */
+  readonly supply: 'recorded' | 'stated' | 'circuit';
+  /** Whether the load was taken out of the readings before they were compared with straight lines. */
+  readonly noLoad: boolean;
+  readonly independent: Linearity;
+  readonly zeroBased: Linearity;
+  readonly terminalBased: Linearity;
+  readonly absolute: Linearity | NotJudged;
+  /** Of the readings under load from the loaded curve laid along the independent line. */
+  readonly conformity: ShapeError | NotJudged;
+  readonly hysteresis: ShapeError | NotJudged;
+  readonly smoothness: ShapeError | NotJudged;
+}
+
+/** Largest gap between neighbouring places, as a fraction of the range (MIL-PRF-39002C, 4.6.8), and half a half window. */
+const largestGap = 0.1 * halfWindows + 1;
+
+/**
+ * Linearity in all its kinds, conformity, hysteresis and smoothness of a sweep with an independent shaft column.
+ *
+ * Lines are laid through the mean of each half percent of the range on each stroke, so that noise does not widen them;
+ * an end of the travel is the mean of its outermost half percent. Smoothness looks at every reading. What stands in the readings counts, dropouts too. Samples at which the recorded supply is below
+ * half of its largest value are left out. Uncertainties take nothing off for the averaging, since what an instrument
+ * misreads at one place it misreads each time.
+ *
+ * Method: see {@link independentLinearity} and its kin; readings are corrected to no load through the hook-up's curve.
+ *
+ * @param sweep Time, signal and, best of all, the supply across the end terminals.
+ * @param evidence The shaft column and what else is known.
+ * @returns Not judged as a whole without a shaft column, movement or supply, where neighbouring places lie more
+ * than 10 % of the range apart, or where the hook-up's output fits two places.
+ * @throws InputError for a wrong sweep, circuit or number, with its path.
+ *
+ * @example
+ * const time = Float64Array.from({ length: 1001 }, (_, i) => i / 100);
+ * const shaft = time.map((at) => at / 10);
+ * const sweep = { time, signal: shaft.map((at) => 5 * at + 0.1 * Math.sin(Math.PI * at)) };
+ * const shape = shapeOf(sweep, { shaft, supply: 5 });
+ * shape.terminalBased.value.toFixed(3) // => '0.020'
+ * shape.independent.value.toFixed(3) // => '0.010'
+ * shapeOf(sweep, { supply: 5 }) // => { kind: 'not-judged', reason: 'no-shaft' }
+ */
+export function shapeOf(sweep: Sweep, evidence: ShapeEvidence): Shape | NotJudged {
+  checkSweep(sweep);
+  const { shaft, circuit, supply, uncertainty } = evidence;
+  if (!shaft) return notJudged('no-shaft');
+  column(shaft, sweep.time.length, 'shaft');
+  if (supply !== undefined) positive(supply, 'supply', 'V');
+  if (uncertainty !== undefined) finiteBetween(uncertainty, 0, 1e6, 'uncertainty', 'V');
+  const from = sweep.supply ? 'recorded' : supply !== undefined ? 'stated' : 'circuit';
+  if (from === 'circuit' && !circuit) return notJudged('no-supply');
+  const bare = circuit && noLoad(circuit, from === 'circuit' ? 'volts' : 'ratio');
+  if (circuit && !bare) return notJudged('ambiguous-output');
+  const readings = ratios(sweep, evidence, shaft, bare, from === 'circuit');
+  if (readings.shaft.length === 0) return notJudged('no-supply');
+  const means = placeMeans(readings);
+  if (!means || means.shaft.length === 0) return notJudged('no-movement');
+  if (hasGap(means.halfWindow)) return notJudged('places-too-far-apart');
+  const independent = independentLinearity(means) as Linearity;
+  return {
+    kind: 'judged',
+    supply: from,
+    noLoad: bare !== undefined,
+    independent,
+    zeroBased: zeroBasedLinearity(means) as Linearity,
+    terminalBased: terminalBasedLinearity(means) as Linearity,
+    absolute: absoluteLinearity(means, evidence),
+    conformity: bare ? conformity(means, independent.line, bare) : notJudged('no-circuit'),
+    hysteresis: hysteresisOf(means),
+    smoothness: smoothness(readings, independent.line),
+  };
+}
+
+/** The readings within the range and with a supply, as ratios without load. */
+function ratios(
+  { signal, supply: recorded }: Sweep,
+  { supply = 1, range, uncertainty }: ShapeEvidence,
+  shaft: Float64Array,
+  bare: NoLoad | undefined,
+  isInVolts: boolean,
+): ShaftReadings {
+  const { from, to } = range ?? { from: -Infinity, to: Infinity };
+  if (!(from < to)) {
+    throw new InputError(
+      'out-of-range',
+      'range',
+      `range goes from ${from} to ${to}; it must rise.`,
+    );
+  }
+  let most = 0;
+  for (const volts of recorded ?? []) most = Math.max(most, Math.abs(volts));
+  const places = new Float64Array(shaft.length);
+  const ratio = new Float64Array(shaft.length);
+  const stated = isInVolts ? 1 : supply;
+  let least = Infinity;
+  let count = 0;
+  for (let i = 0; i < shaft.length; i++) {
+    const across = recorded ? recorded[i]! : stated;
+    if (shaft[i]! < from || shaft[i]! > to || !(Math.abs(across) > most / 2)) continue;
+    const reading = signal[i]! / across;
+    least = Math.min(least, Math.abs(across));
+    places[count] = shaft[i]!;
+    ratio[count++] = bare ? bare.unloaded(reading) : reading;
+  }
+  return {
+    shaft: places.subarray(0, count),
+    ratio: ratio.subarray(0, count),
+    ...(uncertainty !== undefined &&
+      count > 0 && { uncertainty: (uncertainty / least) * (bare?.steepest ?? 1) }),
+  };
+}
+
+function hasGap(halfWindow: Uint8Array): boolean {
+  const places = halfWindow.toSorted();
+  return places.some((place, i) => place - places[Math.max(0, i - 1)]! > largestGap);
+}
+
+/** How far the loaded readings lie from the loaded curve along a line. */
+function conformity(
+  { shaft, ratio, uncertainty }: PlaceMeans,
+  { intercept, slope }: ReferenceLine,
+  bare: NoLoad,
+): ShapeError {
+  let [value, at] = [-1, 0];
+  for (let i = 0; i < shaft.length; i++) {
+    const wanted = bare.loaded(intercept + slope * shaft[i]!);
+    const away = Math.abs(bare.loaded(ratio[i]!) - wanted);
+    if (away > value) [value, at] = [away, shaft[i]!];
+  }
+  return { kind: 'judged', value, at, ...(uncertainty !== undefined && { uncertainty }) };
+}

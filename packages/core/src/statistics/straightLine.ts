@@ -1,0 +1,67 @@
+/** A straight line y = intercept + slope · x fitted to points, with what the points' scatter makes uncertain of it. */
+export interface StraightLine {
+  readonly intercept: number;
+  readonly slope: number;
+  /** Standard deviation of a point from the line, with n − 2 in the denominator; 0 for two points. */
+  readonly deviation: number;
+  /** Standard uncertainties from that scatter, and the correlation coefficient of the two. */
+  readonly interceptUncertainty: number;
+  readonly slopeUncertainty: number;
+  readonly correlation: number;
+}
+
+/**
+ * The straight line of least squares through points, with its covariance.
+ *
+ * A value predicted at x has the standard uncertainty √(u₁² + x²u₂² + 2x·r·u₁u₂) with u₁, u₂ and r as given here.
+ *
+ * Method: the normal equations about the means, JCGM 100:2008 (GUM) H.3; the deviations from a first line are fitted
+ * once more, so that rounding in it is taken out.
+ *
+ * @param x Two different numbers or more.
+ * @param y As many numbers.
+ * @returns Nothing where all x are equal.
+ *
+ * @example
+ * const line = straightLine([0, 1, 2], [1, 3, 5]);
+ * line.slope // => 2
+ * line.intercept // => 1
+ */
+export function straightLine(x: ArrayLike<number>, y: ArrayLike<number>): StraightLine | undefined {
+  const count = x.length;
+  let [meanX, meanY] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    meanX += x[i]! / count;
+    meanY += y[i]! / count;
+  }
+  let [height, slope, squaresX, squares] = [meanY, 0, 0, 0];
+  for (let pass = 0; pass < 3; pass++) {
+    let [sum, product, sumX] = [0, 0, 0];
+    squaresX = squares = 0;
+    for (let i = 0; i < count; i++) {
+      const off = x[i]! - meanX;
+      const rest = y[i]! - height - slope * off;
+      sum += rest;
+      sumX += off;
+      product += rest * off;
+      squaresX += off * off;
+      squares += rest * rest;
+    }
+    if (!(squaresX > 0)) return undefined;
+    if (pass === 2) break;
+    const turn = (product - (sum * sumX) / count) / squaresX;
+    slope += turn;
+    height += (sum - turn * sumX) / count;
+  }
+  const deviation = count > 2 ? Math.sqrt(squares / (count - 2)) : 0;
+  const reach = Math.sqrt(squaresX / count + meanX * meanX);
+  const slopeUncertainty = deviation / Math.sqrt(squaresX);
+  return {
+    intercept: height - slope * meanX,
+    slope,
+    deviation,
+    interceptUncertainty: slopeUncertainty * reach,
+    slopeUncertainty,
+    correlation: reach > 0 ? -meanX / reach : 0,
+  };
+}
