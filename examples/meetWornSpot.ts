@@ -19,7 +19,7 @@ const faults: SweepPlan['faults'] = [
   { kind: 'worn-spot', travel: 0.06, width: 0.01, ohms: Number.POSITIVE_INFINITY },
 ];
 
-for (const interval of [0.001, 0.005, 0.05]) {
+for (const interval of [0.001, 0.005, 0.07]) {
   const recorder = { interval, noise: 0.001, resolution: 0.001 };
   const { sweep } = simulateSweep({ circuit, movements, recorder, faults, seed: 5 });
   const { verdict, findings } = scoreSweep(sweep, expected);

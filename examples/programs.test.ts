@@ -27,7 +27,7 @@ const programs: Readonly<
     [
       'a sample every 1 ms: fail, 2 findings',
       'a sample every 5 ms: fail, 2 findings',
-      'a sample every 50 ms: inconclusive, 0 findings',
+      'a sample every 70 ms: inconclusive, 0 findings',
     ],
   ],
 };

@@ -57,9 +57,8 @@ function written(
       return { number, whole: number };
     });
   }
-  const scale = unit === '%' ? 100 : 1;
-  const known = values.filter((value) => value !== undefined).map((value) => value / scale);
-  const { numbers, unit: shown } = formatAlike(known, unit);
+  const known = values.filter((value) => value !== undefined);
+  const { numbers, unit: shown } = formatAlike(known, unit === '1' ? '%' : unit);
   let next = 0;
   return values.map((value) => {
     if (value === undefined) return undefined;

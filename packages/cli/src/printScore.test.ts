@@ -10,13 +10,18 @@ const quality: Score['quality'] = {
   samples: 5000,
   duration: 9.998,
   interval: 0.002,
+  jitter: 0,
   longestGap: 0.002,
+  gaps: 0,
+  repeated: 0,
+  disordered: 0,
   resolution: 0.001,
   noise: 0.0015,
   visible: 0.048,
   visibleSetBy: 'span',
   clip: {},
   shortestDropout: 0.004,
+  dropoutChance: { one: 1, wanted: 1 },
 };
 
 const worn: Score = {
@@ -39,10 +44,10 @@ const worn: Score = {
     {
       check: 'visible-departure',
       outcome: 'conforms',
-      unit: '%',
-      measured: 1.5,
-      highLimit: 5,
-      margin: 3.5,
+      unit: '1',
+      measured: 0.015,
+      highLimit: 0.05,
+      margin: 0.035,
       limitFrom: 'criteria',
     },
     {
@@ -68,8 +73,8 @@ const worn: Score = {
     {
       check: 'closed-rest',
       outcome: 'not-judged',
-      unit: '%',
-      highLimit: 3,
+      unit: '1',
+      highLimit: 0.03,
       limitFrom: 'criteria',
     },
   ],
@@ -105,6 +110,9 @@ const worn: Score = {
   rests: [],
   snaps: [{ start: 2.5, touch: 2.55, settled: 2.6, from: 1, rebounds: [0.1] }],
   quality,
+  couldShow: { blind: [[0, 0.02]], narrowestSpot: 0.003 },
+  closedReadings: {},
+  testsNotDone: ['harness-flexed', 'housing-tapped', 'warmed'],
   supplyAssumed: true,
 };
 
@@ -224,10 +232,10 @@ test('no line is wider than the terminal, whatever the score', () => {
       {
         check: 'visible-departure',
         outcome: 'cannot-tell',
-        unit: '%',
-        measured: 123.456,
-        highLimit: 5,
-        margin: -118.456,
+        unit: '1',
+        measured: 1.23456,
+        highLimit: 0.05,
+        margin: -1.18456,
         limitFrom: 'criteria',
       },
       {

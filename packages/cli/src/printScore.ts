@@ -86,7 +86,7 @@ function visibility({ quality, checks }: Score): string {
     dropout: formatQuantity(quality.shortestDropout, 's', { digits: 2, trim: true }),
     departure: formatQuantity(quality.visible, 'V', { digits: 2 }),
     ...(ofSpan !== undefined && {
-      departureOfSpan: formatQuantity(ofSpan / 100, '%', { digits: 2 }),
+      departureOfSpan: formatQuantity(ofSpan, '%', { digits: 2 }),
     }),
     setBy: visibleSetByLabels[quality.visibleSetBy],
   });

@@ -23,6 +23,13 @@ export interface Criteria {
   readonly deepDeparture: Fraction;
   /** Departures this close in travel count as one place. */
   readonly sameTravel: Travel;
+  /** The recorded supply may stray by this fraction of itself. */
+  readonly supplyStray: Fraction;
+  /**
+   * Whether an end reading conforms anywhere inside its window (`simple`) or only where its expanded uncertainty
+   * U = 2u lies inside as well (`guarded`); JCGM 106:2012, clause 8, from memory.
+   */
+  readonly endAcceptance: 'simple' | 'guarded';
   /** How far outside its window an end reading is still marginal, as a fraction of the span. */
   readonly endMarginal: Fraction;
   /** Scatter of the closed reading that is normal, and that is still marginal, as fractions of the span. */
@@ -49,6 +56,8 @@ export const defaultCriteria: Criteria = {
   coarsestVisible: 0.05,
   deepDeparture: 0.1,
   sameTravel: 0.03,
+  supplyStray: 0.05,
+  endAcceptance: 'simple',
   endMarginal: 0.025,
   closedNormal: 0.03,
   closedMarginal: 0.07,

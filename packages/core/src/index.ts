@@ -19,6 +19,8 @@ export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
 export { type Criteria, defaultCriteria } from './criteria.js';
+export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
+export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {
@@ -38,7 +40,7 @@ export {
 } from './expectation/closedSetting.js';
 export type { CountedRatio } from './expectation/countedRatio.js';
 export { type DirtEffect, dirtEffect, type ReadingChange } from './expectation/dirtEffect.js';
-export { type Expectation, expectation } from './expectation/expectation.js';
+export { type EndVolts, type Expectation, expectation } from './expectation/expectation.js';
 export {
   type Band,
   drawOutput,
@@ -151,9 +153,14 @@ export type {
   Check,
   CheckCode,
   CheckOutcome,
+  ClosedReadings,
+  CouldShow,
+  DeliberateTest,
   Finding,
   LimitSource,
+  Returns,
   Score,
+  Spot,
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';
@@ -198,10 +205,13 @@ export {
 } from './statistics/combineUncertainties.js';
 export { type DrawnInput, type MonteCarloResult, monteCarlo } from './statistics/monteCarlo.js';
 export { type StraightLine, straightLine } from './statistics/straightLine.js';
-export type { CaptureQuality, Recorder } from './sweep/captureQuality.js';
+export type { CaptureQuality, Recorder, ReferenceReadings } from './sweep/captureQuality.js';
+export { chanceOfSamples } from './sweep/chanceOfSamples.js';
+export type { ClipLevels } from './sweep/clipLevels.js';
 export type { MainsRipple } from './sweep/mainsRipple.js';
 export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';
-export type { Sweep } from './sweep/sweep.js';
+export type { SampleTimes } from './sweep/sampleTimes.js';
+export type { Stretch, Sweep } from './sweep/sweep.js';
 export type {
   Amps,
   Celsius,

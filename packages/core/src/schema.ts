@@ -231,6 +231,8 @@ export const criteriaSchema = group('the criteria', {
   coarsestVisible: fraction,
   deepDeparture: fraction,
   sameTravel: fraction,
+  supplyStray: fraction,
+  endAcceptance: oneOf('simple', 'guarded'),
   endMarginal: fraction,
   closedNormal: fraction,
   closedMarginal: fraction,

@@ -1,3 +1,4 @@
+import type { Criteria } from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
 import { fieldGroup } from './fieldGroup.js';
@@ -132,6 +133,8 @@ const criteria = fieldGroup('the criteria', {
   coarsestVisible: maybe(fractionField),
   deepDeparture: maybe(fractionField),
   sameTravel: maybe(fractionField),
+  supplyStray: maybe(fractionField),
+  endAcceptance: maybe(oneOf<Criteria['endAcceptance']>('simple', 'guarded')),
   endMarginal: maybe(fractionField),
   closedNormal: maybe(fractionField),
   closedMarginal: maybe(fractionField),

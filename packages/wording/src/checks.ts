@@ -12,6 +12,7 @@ export const checkLabels: Readonly<Record<CheckCode, string>> = {
   'visible-departure': 'Least visible departure',
   gaps: 'Longest gap in movement',
   clipping: 'Samples at range edge',
+  supply: 'Supply strays by',
   'whole-strokes': 'Whole strokes both ways',
   departures: 'Departures',
   'closed-end': 'Closed reading',

@@ -3,6 +3,7 @@ import type { Departure } from '../sweep/departure.js';
 import { firstAt } from '../sweep/firstAt.js';
 import type { Movement } from '../sweep/followThrottle.js';
 import type { Levels } from '../sweep/levels.js';
+import type { Stretch } from '../sweep/sweep.js';
 import { type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
 import type { Seconds } from '../units.js';
 import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
@@ -23,6 +24,7 @@ export function contactEvidence(
   movement: Movement,
   expected: Expectation,
   scale: ThrottleScale,
+  stretches: readonly Stretch[] = [],
 ): {
   readonly events: readonly ContactEvent[];
   readonly passes: readonly Pass[];
@@ -51,11 +53,36 @@ export function contactEvidence(
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
       form: formOf(one),
       long: one.end - one.start > longestPulse,
+      ...doneMeanwhile(stretches, middle),
     };
   });
   const resting = rests.reduce((sum, { start, end }) => sum + end - start, 0);
   const whole = time[time.length - 1]! - time[0]!;
-  return { events, passes, spent: { whole, resting, flexed: 0, tapped: 0 } };
+  return {
+    events,
+    passes,
+    spent: {
+      whole,
+      resting,
+      flexed: secondsOf(stretches, 'harness-flexed'),
+      tapped: secondsOf(stretches, 'housing-tapped'),
+    },
+  };
+}
+
+function doneMeanwhile(
+  stretches: readonly Stretch[],
+  when: Seconds,
+): Pick<ContactEvent, 'stretch'> {
+  const kind = stretches.find(({ start, end }) => start <= when && when <= end)?.kind;
+  return kind === 'harness-flexed' || kind === 'housing-tapped' ? { stretch: kind } : {};
+}
+
+function secondsOf(stretches: readonly Stretch[], wanted: Stretch['kind']): Seconds {
+  return stretches.reduce(
+    (sum, { kind, start, end }) => sum + (kind === wanted ? end - start : 0),
+    0,
+  );
 }
 
 function formOf({ kind, went }: Finding): ContactEvent['form'] {

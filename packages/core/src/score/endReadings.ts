@@ -1,5 +1,5 @@
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
-import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
+import type { PreparedSweep } from '../sweep/captureQuality.js';
 import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
 import type { ThrottleScale } from '../sweep/throttleScale.js';
 import type { Seconds, Volts } from '../units.js';
@@ -15,7 +15,8 @@ export interface EndEvidence {
     readonly rests: readonly Rest[];
     readonly snaps: readonly SnapClosing[];
   };
-  readonly recorder: Recorder;
+  /** Standard uncertainty that the instrument brings, V. */
+  readonly instrument: Volts;
 }
 
 /** Rests this close to the outermost one are at the same stop, as a fraction of the span. */
@@ -28,15 +29,16 @@ const sameLevelOfVisible = 0.25;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
- * range hides it. The stop was surely reached where
- * the spring closed the throttle or where three arrivals agree.
+ * range hides it. Its uncertainty combines the instrument's (type B) with the deviation of the mean of three or more
+ * rests (type A; JCGM 100:2008, 4.2.3) and with what noise and rounding leave in one. The stop was surely reached
+ * where the spring closed the throttle or where three arrivals agree.
  */
 export function endReading(
   end: 'closed' | 'open',
   window: ReadingWindow,
   evidence: EndEvidence,
 ): EndReading | undefined {
-  const { prepared, scale, path, movement, recorder } = evidence;
+  const { prepared, scale, path, movement, instrument } = evidence;
   const rests = outermost(end, movement.rests);
   if (rests.length === 0) return undefined;
   const level = mean(rests.map((rest) => rest.level));
@@ -48,11 +50,23 @@ export function endReading(
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   return {
     volts: scale.closed + level * scale.span,
-    uncertainty: Math.hypot(recorder.uncertainty ?? 0, scatterOfReading(evidence)),
+    uncertainty: Math.hypot(
+      instrument,
+      repeatability(rests, scale.span),
+      scatterOfReading(evidence),
+    ),
     atStop:
       (arrivals(end, agreeing, movement.strokes) >= 3 || bySpring) &&
       beyond * Math.abs(scale.span) <= 2 * visible,
   };
+}
+
+/** Standard deviation of the mean of at least three rests, V; samples of one rest are not independent. */
+function repeatability(rests: readonly Rest[], span: Volts): Volts {
+  if (rests.length < 3) return 0;
+  const middle = mean(rests.map(({ level }) => level));
+  const squares = rests.reduce((sum, { level }) => sum + (level - middle) ** 2, 0);
+  return Math.sqrt(squares / (rests.length - 1) / rests.length) * Math.abs(span);
 }
 
 /** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */
@@ -102,7 +116,10 @@ export function scatterOfReading({ prepared }: EndEvidence): Volts {
 const farthestReturn = { byHand: 0.1, bySpring: 0.15 };
 
 /** The closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
-export function closedReturns({ movement, scale }: EndEvidence): readonly (readonly Volts[])[] {
+export function closedReturns({
+  movement,
+  scale,
+}: EndEvidence): readonly [byHand: readonly Volts[], bySpring: readonly Volts[]] {
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
   const { rests, snaps, strokes } = movement;

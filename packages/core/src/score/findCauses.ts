@@ -26,6 +26,7 @@ export function findCauses(
   if (bad('live-output') || (end && (still || misconnected)))
     return [{ cause: 'wiring', weight: 1 }];
   if (weights) return leading(weights);
+  if (bad('supply')) return [{ cause: 'wiring', weight: 1 }];
   if (bad('closed-end') && bad('open-end')) return halves('wiring', 'ends');
   if (end) return [{ cause: 'ends', weight: 1 }];
   if (bad('closed-rest')) return [{ cause: 'closed-rest', weight: 1 }];

@@ -21,7 +21,7 @@ export function judgeCapture(
   const gapLimit = Math.max(criteria.dropout, 3 * interval);
   return [
     atMost('sample-interval', 's', interval, slowest * (1 + 1e-9)),
-    atMost('visible-departure', '%', (100 * visible) / span, 100 * criteria.coarsestVisible),
+    atMost('visible-departure', '1', visible / span, criteria.coarsestVisible),
     atMost('gaps', 's', longestMovingGap(sweep.time, rests), gapLimit),
     clipping(prepared, expected, recorder),
   ];

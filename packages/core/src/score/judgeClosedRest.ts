@@ -4,7 +4,7 @@ import type { Check } from './score.js';
 
 /**
  * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
- * in percent of the span. The way with the wider range counts; scatter that the readings' own uncertainty
+ * as a fraction of the span. The way with the wider range counts; scatter that the readings' own uncertainty
  * may have carried over a limit is at most marginal.
  *
  * @param ways The closed readings, V, of each way of return (by hand, by the spring).
@@ -15,18 +15,18 @@ export function judgeClosedRest(
   span: Volts,
   criteria: Criteria,
 ): Check {
-  const highLimit = 100 * criteria.closedNormal;
-  const base = { check: 'closed-rest', unit: '%', highLimit, limitFrom: 'criteria' } as const;
+  const highLimit = criteria.closedNormal;
+  const base = { check: 'closed-rest', unit: '1', highLimit, limitFrom: 'criteria' } as const;
   const ranges = ways
     .filter((readings) => readings.length >= criteria.returns)
-    .map((readings) => (100 * (Math.max(...readings) - Math.min(...readings))) / Math.abs(span));
+    .map((readings) => (Math.max(...readings) - Math.min(...readings)) / Math.abs(span));
   if (ranges.length === 0) return { ...base, outcome: 'not-judged' };
   const measured = Math.max(...ranges);
-  const uncertainty = (100 * Math.SQRT2 * readingUncertainty) / Math.abs(span);
+  const uncertainty = (Math.SQRT2 * readingUncertainty) / Math.abs(span);
   const outcome =
     measured <= highLimit
       ? 'conforms'
-      : measured - 2 * uncertainty <= 100 * criteria.closedMarginal
+      : measured - 2 * uncertainty <= criteria.closedMarginal
         ? 'marginal'
         : 'fails';
   return { ...base, outcome, measured, uncertainty, margin: highLimit - measured };

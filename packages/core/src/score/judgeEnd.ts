@@ -1,5 +1,6 @@
 import type { Criteria } from '../criteria.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
+import { normalProbability } from '../statistics/normalDistribution.js';
 import type { Volts } from '../units.js';
 import type { Check } from './score.js';
 
@@ -14,7 +15,7 @@ export interface EndReading {
 const farthestStop = 0.25;
 
 /**
- * Compares an end reading with its window: simple acceptance of JCGM 106:2012; outside by no more than
+ * Compares an end reading with its window: simple or guarded acceptance of JCGM 106:2012; outside by no more than
  * the larger of 2u and a fraction of the span is marginal. A reading on the inner side of its window proves
  * nothing unless the stop was surely reached and is not a quarter of the span away; and in a window narrower than four times 2u only a reading
  * far outside can be judged.
@@ -45,8 +46,22 @@ export function judgeEnd(
   const outcome = ((): Check['outcome'] => {
     if (margin < -tolerated) return shortOfStop ? 'cannot-tell' : 'fails';
     if (tooNarrow) return 'cannot-tell';
-    if (margin >= 0) return 'conforms';
+    if (margin >= (criteria.endAcceptance === 'guarded' ? expanded : 0)) return 'conforms';
     return margin >= -tolerated ? 'marginal' : 'cannot-tell';
   })();
-  return { check, outcome, unit: 'V', measured: volts, ...limits, uncertainty, margin };
+  const conformance = uncertainty > 0 && {
+    conformance:
+      normalProbability((window.high - volts) / uncertainty) -
+      normalProbability((window.low - volts) / uncertainty),
+  };
+  return {
+    check,
+    outcome,
+    unit: 'V',
+    measured: volts,
+    ...limits,
+    uncertainty,
+    margin,
+    ...conformance,
+  };
 }

@@ -32,10 +32,10 @@ export function judgeMovement(
   const live: Check = {
     check: 'live-output',
     outcome: range >= deadRange ? 'conforms' : atEnd ? 'cannot-tell' : 'fails',
-    unit: '%',
-    measured: 100 * range,
-    lowLimit: 100 * deadRange,
-    margin: 100 * (range - deadRange),
+    unit: '1',
+    measured: range,
+    lowLimit: deadRange,
+    margin: range - deadRange,
     limitFrom: 'criteria',
   };
   const whole = strokes.filter(({ direction, from, to }) => {

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { defaultCriteria } from '../criteria.js';
 import { chooseAdvice } from './chooseAdvice.js';
+import { closedReadings } from './closedReadings.js';
 import { decideVerdict } from './decideVerdict.js';
 import { findCauses } from './findCauses.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeEnd } from './judgeEnd.js';
+import { judgeSupply } from './judgeSupply.js';
 import type { Check, CheckOutcome, Finding } from './score.js';
 
 const window = { low: 0.45, nominal: 0.5, high: 0.55 };
@@ -51,6 +53,15 @@ describe('judgeEnd', () => {
   test('a window narrower than four times the expanded uncertainty needs a better instrument', () => {
     expect(judge(0.5, { uncertainty: 0.02 }).outcome).toBe('cannot-tell');
     expect(judge(1, { uncertainty: 0.02 }).outcome).toBe('fails');
+  });
+
+  test('states the probability that it conforms, and can guard the limit', () => {
+    expect(judge(0.5).conformance).toBeCloseTo(1, 9);
+    expect(judge(0.55).conformance).toBeCloseTo(0.5, 9);
+    const guarded = { ...defaultCriteria, endAcceptance: 'guarded' } as const;
+    const near = { volts: 0.545, uncertainty: 0.005, atStop: true };
+    expect(judgeEnd('closed-end', near, window, 4, 1, guarded).outcome).toBe('marginal');
+    expect(judgeEnd('closed-end', near, window, 4, 1, defaultCriteria).outcome).toBe('conforms');
   });
 
   test('without a reading nothing can be told', () => {
@@ -147,6 +158,31 @@ describe('judgeDepartures', () => {
   });
 });
 
+describe('judgeSupply', () => {
+  const sweep = { time: Float64Array.of(0, 1), signal: Float64Array.of(0, 1) };
+  const judge = (supplyStray: number, supplyLost: number) =>
+    judgeSupply({ sweep, supply: 'recorded', supplyStray, supplyLost }, defaultCriteria).outcome;
+
+  test('a supply that strays is marginal, one that was missing hides what happened', () => {
+    expect(judge(0.01, 0)).toBe('conforms');
+    expect(judge(0.1, 0)).toBe('marginal');
+    expect(judge(0.01, 0.1)).toBe('cannot-tell');
+    expect(judgeSupply({ sweep, supply: 'assumed' }, defaultCriteria).outcome).toBe('not-judged');
+  });
+});
+
+describe('closedReadings', () => {
+  test('range and deviation of each way, and the hysteresis between them', () => {
+    const summed = closedReadings([0.5, 0.51, 0.52], [0.49]);
+    expect(summed.byHand).toMatchObject({ count: 3, mean: expect.closeTo(0.51, 12) });
+    expect(summed.byHand!.range).toBeCloseTo(0.02, 12);
+    expect(summed.byHand!.deviation).toBeCloseTo(0.01, 12);
+    expect(summed.bySpring).toEqual({ count: 1, mean: 0.49, range: 0 });
+    expect(summed.hysteresis).toBeCloseTo(0.02, 12);
+    expect(closedReadings([], [])).toEqual({});
+  });
+});
+
 describe('decideVerdict', () => {
   const verdict = (...outcomes: CheckOutcome[]) =>
     decideVerdict(
@@ -173,7 +209,7 @@ describe('chooseAdvice', () => {
     const rest: Check = {
       check: 'closed-rest',
       outcome: 'not-judged',
-      unit: '%',
+      unit: '1',
       limitFrom: 'criteria',
     };
     expect(advice('pass', [{ cause: 'none', weight: 1 }], [rest])).toEqual([

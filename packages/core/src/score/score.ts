@@ -55,6 +55,7 @@ export type CheckCode =
   | 'visible-departure'
   | 'gaps'
   | 'clipping'
+  | 'supply'
   | 'whole-strokes'
   | 'departures'
   | 'closed-end'
@@ -67,11 +68,11 @@ export type CheckOutcome = 'conforms' | 'marginal' | 'fails' | 'cannot-tell' | '
 /** Where a limit came from. */
 export type LimitSource = 'criteria' | 'expected-window' | 'recorder';
 
-/** One comparison with all that it rests on. `measured`, limits and margin bear one unit. */
+/** One comparison with all that it rests on. `measured`, limits and margin bear one unit; `1` is a fraction, of the span unless said otherwise. */
 export interface Check {
   readonly check: CheckCode;
   readonly outcome: CheckOutcome;
-  readonly unit: 'V' | 's' | '%' | 'count';
+  readonly unit: 'V' | 's' | '1' | 'count';
   /** Left out where nothing could be measured. */
   readonly measured?: number;
   readonly lowLimit?: number;
@@ -80,8 +81,41 @@ export interface Check {
   readonly uncertainty?: number;
   /** Distance to the nearer limit, negative when outside. */
   readonly margin?: number;
+  /**
+   * Probability that the true value lies within the limits, were the measured one's error normal with the stated
+   * standard uncertainty and nothing known of the value beforehand (JCGM 106:2012, 7.2; from memory).
+   */
+  readonly conformance?: Fraction;
   readonly limitFrom: LimitSource;
 }
+
+/** The closed readings that the returns of one way came back to. */
+export interface Returns {
+  readonly count: number;
+  readonly mean: Volts;
+  readonly range: Volts;
+  /** Standard deviation of the readings, V; left out for a single return. */
+  readonly deviation?: Volts;
+}
+
+/** How well the throttle came back to closed. */
+export interface ClosedReadings {
+  readonly byHand?: Returns;
+  readonly bySpring?: Returns;
+  /** Mean reading after returns by hand less that after returns by the spring, V. */
+  readonly hysteresis?: Volts;
+}
+
+/** What this recording could have shown of a fault. */
+export interface CouldShow {
+  /** Stretches of travel in which the output lies so near the load's rest level that no dropout can show. */
+  readonly blind: readonly (readonly [Travel, Travel])[];
+  /** The narrowest worn spot that surely leaves the wanted number of samples on some pass, wherever it lies. */
+  readonly narrowestSpot?: Travel;
+}
+
+/** A test that a recording can hold to tell connection from track. */
+export type DeliberateTest = 'harness-flexed' | 'housing-tapped' | 'warmed';
 
 /** What to do next. */
 export type Advice =
@@ -117,6 +151,10 @@ export interface Score {
   readonly rests: readonly Rest[];
   readonly snaps: readonly SnapClosing[];
   readonly quality: CaptureQuality;
-  /** True: no supply channel was recorded, so the source was taken to hold its voltage. */
+  readonly couldShow: CouldShow;
+  readonly closedReadings: ClosedReadings;
+  /** The deliberate tests that no stretch of the recording is labelled with. */
+  readonly testsNotDone: readonly DeliberateTest[];
+  /** True: neither a supply channel nor readings of source and zero were given, so the source was taken to hold its voltage. */
   readonly supplyAssumed: boolean;
 }

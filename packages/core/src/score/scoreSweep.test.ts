@@ -146,6 +146,47 @@ describe('scoreSweep', () => {
     expect(JSON.parse(JSON.stringify(score))).toEqual(score);
   });
 
+  test('a supply channel takes a sag of the supply out: it is never the track’s', () => {
+    const { sweep } = simulateSweep(plan);
+    const sag = sweep.time.map((at) => (at > 0.9 && at < 0.92 ? 0.7 : 1));
+    const supply = sag.map((part) => 4 * part);
+    const signal = sweep.signal.map((volts, i) => volts * sag[i]!);
+    const nominal = expectation(circuit, tolerances);
+    const without = scoreSweep({ time: sweep.time, signal }, nominal);
+    expect(without.verdict).toBe('fail');
+    const withSupply = scoreSweep({ time: sweep.time, signal, supply }, nominal);
+    expect(withSupply).toMatchObject({
+      verdict: 'marginal',
+      findings: [],
+      causes: [{ cause: 'wiring', weight: 1 }],
+      supplyAssumed: false,
+    });
+    expect(outcome(withSupply, 'supply')).toBe('marginal');
+  });
+
+  test('says what it could have shown, how often the throttle came back, which tests were not done', () => {
+    const score = judge();
+    expect(score.quality.dropoutChance.one).toBe(1);
+    expect(score.couldShow.blind).toEqual([]);
+    expect(score.couldShow.narrowestSpot).toBeLessThan(0.01);
+    expect(score.closedReadings.bySpring).toMatchObject({ count: 3 });
+    expect(score.testsNotDone).toEqual(['harness-flexed', 'housing-tapped', 'warmed']);
+    const { sweep } = simulateSweep(plan);
+    const stretches = [{ kind: 'harness-flexed', start: 0, end: 0.3 }] as const;
+    const flexed = scoreSweep({ ...sweep, stretches }, expectation(circuit, tolerances));
+    expect(flexed.testsNotDone).toEqual(['housing-tapped', 'warmed']);
+  });
+
+  test('refuses a recorder that is none', () => {
+    const { sweep } = simulateSweep(plan);
+    expect(() =>
+      scoreSweep(sweep, expectation(circuit), { before: { source: 0, zero: 1 } }),
+    ).toThrow(expect.objectContaining({ path: 'recorder.before.source' }));
+    expect(() => scoreSweep(sweep, expectation(circuit), { resolution: Number.NaN })).toThrow(
+      expect.objectContaining({ path: 'recorder.resolution' }),
+    );
+  });
+
   test('refuses an expectation without span', () => {
     const stuck = { ...circuit, sensor: { track: 4000, closedPosition: 0.5, openPosition: 0.5 } };
     expect(() => scoreSweep(simulateSweep(plan).sweep, expectation(stuck))).toThrow(

@@ -2,13 +2,18 @@ import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../sweep/captureQuality.js';
+import { checkRecorder } from '../sweep/checkRecorder.js';
 import { checkSweep } from '../sweep/checkSweep.js';
 import { followThrottle } from '../sweep/followThrottle.js';
+import { inOrder } from '../sweep/inOrder.js';
 import type { Levels } from '../sweep/levels.js';
+import { ratiometric } from '../sweep/ratiometric.js';
 import type { Sweep } from '../sweep/sweep.js';
 import { onScale, type ThrottleScale, throttleScale } from '../sweep/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
+import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
+import { couldShow } from './couldShow.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
@@ -19,8 +24,9 @@ import { judgeClosedRest } from './judgeClosedRest.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
+import { judgeSupply } from './judgeSupply.js';
 import { morePasses } from './morePasses.js';
-import type { Score } from './score.js';
+import type { DeliberateTest, Score } from './score.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
 /**
@@ -30,12 +36,15 @@ import { sharesOf, weighCauses } from './weighCauses.js';
  * visible limit, faster than a hand can move, is a departure. Where departures come from is weighed by their form,
  * time and travel. The ends and the closed reading are compared with what the hook-up must show.
  *
- * @param sweep Time in s and signal in V.
+ * With a supply channel, or readings of source and zero, the signal is judged as a ratio: then leave the source's
+ * tolerance out of the expectation.
+ *
+ * @param sweep Time in s and signal in V; the supply and what was done when, where recorded.
  * @param expected From {@link expectation}: curve, windows and the load's rest level.
  * @param recorder What is known of the recorder.
  * @param criteria The limits; {@link defaultCriteria} when left out.
  * @returns Verdict, causes, advice, checks and findings as plain data.
- * @throws InputError for what is no sweep, or for an expectation without span.
+ * @throws InputError for what is no sweep or no recorder, or for an expectation without span.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
@@ -50,6 +59,7 @@ export function scoreSweep(
   criteria: Criteria = defaultCriteria,
 ): Score {
   checkSweep(sweep);
+  checkRecorder(recorder);
   const scale = throttleScale(expected);
   if (!(Math.abs(scale.span) > 0)) {
     throw new InputError(
@@ -58,36 +68,47 @@ export function scoreSweep(
       'The expected closed and open readings are equal; the sensor must have a different position at each stop.',
     );
   }
-  const prepared = prepareSweep(sweep, scale.span, recorder, criteria);
+  const ordered = inOrder(sweep);
+  const ratio = ratiometric(ordered.sweep, expected, recorder);
+  const judged = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
+  const prepared = prepareSweep(judged, scale.span, recorder, criteria, ordered.disordered);
   const levels = levelsOf(prepared, scale);
   const { path, departures, movement } = followThrottle(levels);
+  const { quality } = prepared;
+  const { stretches = [] } = sweep;
   const found = departures.map((one) => finding(one, levels, path, movement, expected, scale));
-  const evidence = contactEvidence(found, departures, levels, path, movement, expected, scale);
-  const { events, passes, spent } = evidence;
+  const { events, passes, spent } = contactEvidence(
+    found,
+    departures,
+    levels,
+    path,
+    movement,
+    expected,
+    scale,
+    stretches,
+  );
   const explanations = events.length > 0 ? weighCauses(events, passes, spent) : [];
   const findings = found.map((one, i) => asExplained(one, explanations[0]?.foreign.has(i)));
-  const ends = { prepared, scale, path: movement.path, movement, recorder };
+  const instrument = ratio.uncertainty ?? 0;
+  const ends = { prepared, scale, path: movement.path, movement, instrument };
+  const returns = closedReturns(ends);
+  const { closed, open } = expected.windows;
+  const inward = Math.sign(scale.span);
   const checks = [
-    ...judgeCapture(sweep, prepared, expected, movement.rests, recorder, criteria),
+    ...judgeCapture(judged, prepared, expected, movement.rests, recorder, criteria),
+    judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale),
     judgeDepartures(findings, explanations[0], criteria),
     judgeEnd(
       'closed-end',
-      endReading('closed', expected.windows.closed, ends),
-      expected.windows.closed,
+      endReading('closed', closed, ends),
+      closed,
       scale.span,
-      Math.sign(scale.span),
+      inward,
       criteria,
     ),
-    judgeEnd(
-      'open-end',
-      endReading('open', expected.windows.open, ends),
-      expected.windows.open,
-      scale.span,
-      -Math.sign(scale.span),
-      criteria,
-    ),
-    judgeClosedRest(closedReturns(ends), scatterOfReading(ends), scale.span, criteria),
+    judgeEnd('open-end', endReading('open', open, ends), open, scale.span, -inward, criteria),
+    judgeClosedRest(returns, scatterOfReading(ends), scale.span, criteria),
   ];
   const causes = findCauses(
     checks,
@@ -107,10 +128,22 @@ export function scoreSweep(
     strokes: movement.strokes,
     rests: movement.rests,
     snaps: movement.snaps,
-    quality: prepared.quality,
-    supplyAssumed: sweep.supply === undefined,
+    quality,
+    couldShow: couldShow(
+      levels.time,
+      movement,
+      expected,
+      scale,
+      quality.visible,
+      quality.shortestDropout,
+    ),
+    closedReadings: closedReadings(...returns),
+    testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
+    supplyAssumed: ratio.supply === 'assumed',
   };
 }
+
+const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];
 
 /** The recording on the scale of the throttle; a falling sensor's lowest volts are its highest level. */
 function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale): Levels {

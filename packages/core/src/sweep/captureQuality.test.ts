@@ -110,7 +110,16 @@ describe('checkSweep', () => {
     [{ time: times(1, 1), signal: new Float64Array(1) }, 'too-few-samples', 'sweep.time'],
     [{ ...good, signal: Float64Array.of(1, 2, Number.NaN, 4) }, 'not-finite', 'sweep.signal[2]'],
     [{ ...good, signal: Float64Array.of(1, 2, 1e300, 4) }, 'out-of-range', 'sweep.signal[2]'],
-    [{ ...good, time: Float64Array.of(0, 2, 1, 3) }, 'time-backwards', 'sweep.time[2]'],
+    [
+      { ...good, stretches: [{ kind: 'bent', start: 0, end: 1 }] },
+      'unknown-choice',
+      'sweep.stretches[0].kind',
+    ],
+    [
+      { ...good, stretches: [{ kind: 'rest', start: 2, end: 1 }] },
+      'out-of-range',
+      'sweep.stretches[0].end',
+    ],
     [{ ...good, time: new Float64Array(4) }, 'no-duration', 'sweep.time'],
   ])('refuses what is no sweep (%#)', (sweep, code, path) => {
     expect(() => checkSweep(sweep as never)).toThrow(

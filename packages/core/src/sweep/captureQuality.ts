@@ -1,12 +1,14 @@
 import type { Criteria } from '../criteria.js';
 import { upperQuantile } from '../statistics/normalDistribution.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import type { Seconds, Volts } from '../units.js';
+import type { Fraction, Seconds, Volts } from '../units.js';
 import { type Bins, binned } from './bins.js';
+import { chanceOfSamples } from './chanceOfSamples.js';
 import { type ClipLevels, clipLevels } from './clipLevels.js';
 import { type MainsRipple, mainsRipple } from './mainsRipple.js';
 import { noiseLevel } from './noiseLevel.js';
 import { foundResolution } from './resolution.js';
+import { type SampleTimes, sampleTimes } from './sampleTimes.js';
 import type { Sweep } from './sweep.js';
 import { withoutRipple } from './withoutRipple.js';
 
@@ -18,15 +20,23 @@ export interface Recorder {
   readonly range?: { readonly low: Volts; readonly high: Volts };
   /** Standard uncertainty of a reading, V. */
   readonly uncertainty?: Volts;
+  /** Readings of source and zero with this instrument before and after the sweep; they replace the uncertainty. */
+  readonly before?: ReferenceReadings;
+  readonly after?: ReferenceReadings;
+}
+
+/** What an instrument shows at the source's terminals and with its leads joined, V. */
+export interface ReferenceReadings {
+  readonly source: Volts;
+  readonly zero: Volts;
 }
 
 /** How well a recording can show what happened. */
-export interface CaptureQuality {
+export interface CaptureQuality extends SampleTimes {
   readonly samples: number;
   readonly duration: Seconds;
-  /** Middle value of the times between samples, s. */
-  readonly interval: Seconds;
-  readonly longestGap: Seconds;
+  /** How many samples bore a time before that of the one before them. */
+  readonly disordered: number;
   readonly resolution: Volts;
   /** Standard deviation of the noise, V. */
   readonly noise: Volts;
@@ -36,8 +46,10 @@ export interface CaptureQuality {
   /** The smallest departure that counts as visible, V, and what sets it. */
   readonly visible: Volts;
   readonly visibleSetBy: 'noise' | 'resolution' | 'span' | 'ripple';
-  /** The shortest dropout that surely leaves the wanted number of samples, s. */
+  /** The shortest dropout that leaves the wanted number of samples in evenly spaced ones, s. */
   readonly shortestDropout: Seconds;
+  /** Probability that a dropout of the criteria's length left one sample, and the wanted number of samples. */
+  readonly dropoutChance: { readonly one: Fraction; readonly wanted: Fraction };
 }
 
 /** A recording made ready for judging: its bins, the path that the throttle's movement drew, and its quality. */
@@ -61,10 +73,12 @@ export function prepareSweep(
   span: Volts,
   recorder: Recorder,
   criteria: Criteria,
+  disordered = 0,
 ): PreparedSweep {
   const samples = sweep.time.length;
   const duration = sweep.time[samples - 1]! - sweep.time[0]!;
-  const { interval, longestGap } = intervals(sweep.time, duration);
+  const times = sampleTimes(sweep.time);
+  const { interval } = times;
   const resolution = recorder.resolution ?? foundResolution(sweep.signal);
   const scatter = noiseLevel(sweep.signal, interval, resolution);
   const bins = binned(sweep, interval);
@@ -82,8 +96,8 @@ export function prepareSweep(
   const quality: CaptureQuality = {
     samples,
     duration,
-    interval,
-    longestGap,
+    ...times,
+    disordered,
     resolution,
     noise,
     ...(ripple && { ripple }),
@@ -91,22 +105,10 @@ export function prepareSweep(
     visible,
     visibleSetBy,
     shortestDropout: criteria.samplesInDropout * interval,
+    dropoutChance: {
+      one: chanceOfSamples(sweep.time, criteria.dropout),
+      wanted: chanceOfSamples(sweep.time, criteria.dropout, criteria.samplesInDropout),
+    },
   };
   return { bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins, path, quality };
-}
-
-function intervals(
-  time: Float64Array,
-  duration: Seconds,
-): { interval: Seconds; longestGap: Seconds } {
-  const stride = Math.max(1, Math.ceil(time.length / 100_000));
-  const some: number[] = [];
-  let longestGap = 0;
-  for (let i = 1; i < time.length; i++) {
-    const gap = time[i]! - time[i - 1]!;
-    if (gap > longestGap) longestGap = gap;
-    if (i % stride === 0 && gap > 0) some.push(gap);
-  }
-  some.sort((a, b) => a - b);
-  return { interval: some[some.length >> 1] ?? duration / (time.length - 1), longestGap };
 }

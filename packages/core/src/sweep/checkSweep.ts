@@ -1,38 +1,43 @@
 import { InputError } from '../errors.js';
-import { present } from '../guard.js';
-import type { Sweep } from './sweep.js';
+import { finiteBetween, oneOf, present } from '../guard.js';
+import type { Stretch, Sweep } from './sweep.js';
+
+const kinds: readonly Stretch['kind'][] = [
+  'sweep',
+  'rest',
+  'harness-flexed',
+  'housing-tapped',
+  'warmed',
+];
 
 /** Far beyond any recording, and small enough that no square of it overflows. */
 const most = 1e12;
 
 /**
- * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, time that
- * runs backwards.
+ * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, no duration, a
+ * stretch that is none.
  *
  * @throws InputError with the path of the sample, such as `sweep.time[12]`.
  */
 export function checkSweep(sweep: Sweep): void {
   present(sweep, 'sweep', 'a recorded sweep { time, signal }');
-  const { time, signal, supply } = sweep;
+  const { time, signal, supply, stretches } = sweep;
   checkColumn(time, 'sweep.time', time);
   checkColumn(signal, 'sweep.signal', time);
   if (supply !== undefined) checkColumn(supply, 'sweep.supply', time);
-  for (let i = 1; i < time.length; i++) {
-    if (time[i]! < time[i - 1]!) {
-      throw new InputError(
-        'time-backwards',
-        `sweep.time[${i}]`,
-        `The time runs backwards from ${time[i - 1]} s to ${time[i]} s at sample ${i}; it must never decrease.`,
-      );
-    }
-  }
-  if (time[time.length - 1]! === time[0]!) {
+  if (time.every((at) => at === time[0])) {
     throw new InputError(
       'no-duration',
       'sweep.time',
       'All samples bear one time; a sweep takes time.',
     );
   }
+  stretches?.forEach(({ kind, start, end }, i) => {
+    const path = `sweep.stretches[${i}]`;
+    oneOf(kind, kinds, `${path}.kind`);
+    finiteBetween(start, -most, most, `${path}.start`, 's');
+    finiteBetween(end, start, most, `${path}.end`, 's');
+  });
 }
 
 function checkColumn(values: Float64Array, path: string, time: Float64Array): void {

@@ -1,3 +1,12 @@
+import type { Seconds } from '../units.js';
+
+/** What was done to the sensor over a stretch of the recording. */
+export interface Stretch {
+  readonly kind: 'sweep' | 'rest' | 'harness-flexed' | 'housing-tapped' | 'warmed';
+  readonly start: Seconds;
+  readonly end: Seconds;
+}
+
 /**
  * A recorded sweep: what the instrument wrote down, sample by sample.
  *
@@ -8,4 +17,6 @@ export interface Sweep {
   readonly time: Float64Array;
   readonly signal: Float64Array;
   readonly supply?: Float64Array;
+  /** What was done when, where it was noted. */
+  readonly stretches?: readonly Stretch[];
 }

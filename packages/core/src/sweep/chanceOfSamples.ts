@@ -1,0 +1,29 @@
+import { positive, wholeNumber } from '../guard.js';
+import type { Fraction, Seconds } from '../units.js';
+
+/**
+ * The probability that a stretch of time, beginning anywhere in a recording, holds a number of samples: that a dropout
+ * of that length would have left as many. Exact for any sampling, gaps and jitter included.
+ *
+ * @param time Times of the samples, s, never decreasing.
+ * @param seconds Length of the stretch, s, above 0.
+ * @param samples How many samples it shall hold, 1 to 1,000; 1 when left out.
+ * @throws InputError for a length or a number out of range.
+ *
+ * @example
+ * chanceOfSamples(Float64Array.of(0, 0.01, 0.02, 0.03), 0.005) // => 0.5
+ * chanceOfSamples(Float64Array.of(0, 0.01, 0.02, 0.03), 0.02, 2) // => 1
+ */
+export function chanceOfSamples(time: Float64Array, seconds: Seconds, samples = 1): Fraction {
+  positive(seconds, 'seconds', 's');
+  wholeNumber(samples, 1, 1000, 'samples');
+  const last = time.length - samples;
+  if (last < 1) return 0;
+  let good = 0;
+  for (let i = 1; i <= last; i++) {
+    const latest = time[i]!;
+    const earliest = Math.max(time[i - 1]!, time[i + samples - 1]! - seconds);
+    if (earliest < latest) good += latest - earliest;
+  }
+  return Math.min(1, good / (time[last]! - time[0]!));
+}

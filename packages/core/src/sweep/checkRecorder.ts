@@ -1,0 +1,30 @@
+import { InputError } from '../errors.js';
+import { finiteBetween } from '../guard.js';
+import type { Recorder } from './captureQuality.js';
+
+const most = 1e12;
+
+/** Refuses what no recorder can be; each field may be left out. */
+export function checkRecorder({ resolution, range, uncertainty, before, after }: Recorder): void {
+  if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');
+  if (uncertainty !== undefined) finiteBetween(uncertainty, 0, most, 'recorder.uncertainty', 'V');
+  if (range) {
+    finiteBetween(range.low, -most, most, 'recorder.range.low', 'V');
+    finiteBetween(range.high, range.low, most, 'recorder.range.high', 'V');
+  }
+  for (const [name, readings] of [
+    ['before', before],
+    ['after', after],
+  ] as const) {
+    if (!readings) continue;
+    const path = `recorder.${name}`;
+    finiteBetween(readings.zero, -most, most, `${path}.zero`, 'V');
+    finiteBetween(readings.source, -most, most, `${path}.source`, 'V');
+    if (readings.source > readings.zero) continue;
+    throw new InputError(
+      'no-span',
+      `${path}.source`,
+      `${path}.source is ${readings.source} V, not above ${path}.zero; the source's reading must lie above the zero's.`,
+    );
+  }
+}

@@ -1,0 +1,46 @@
+import { InputError } from '../errors.js';
+import type { Sweep } from './sweep.js';
+
+/** Stamps out of order by no more than so many intervals were written late; farther back is another recording. */
+const mostIntervals = 3;
+
+/**
+ * Puts samples whose stamps were written out of order back in order.
+ *
+ * @returns The sweep itself where nothing was out of order, and how many samples were.
+ * @throws InputError `time-backwards` where the time runs back by more than three intervals.
+ */
+export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disordered: number } {
+  const { time, signal, supply } = sweep;
+  const count = time.length;
+  let disordered = 0;
+  let earliest = time[0]!;
+  let latest = earliest;
+  for (let i = 1; i < count; i++) {
+    if (time[i]! < time[i - 1]!) disordered++;
+    if (time[i]! < earliest) earliest = time[i]!;
+    if (time[i]! > latest) latest = time[i]!;
+  }
+  if (disordered === 0) return { sweep, disordered };
+  const most = (mostIntervals * (latest - earliest)) / (count - 1);
+  for (let i = 1; i < count; i++) {
+    if (time[i - 1]! - time[i]! <= most) continue;
+    throw new InputError(
+      'time-backwards',
+      `sweep.time[${i}]`,
+      `The time runs backwards from ${time[i - 1]} s to ${time[i]} s at sample ${i}; it must never decrease.`,
+    );
+  }
+  const order = Uint32Array.from(time.keys()).sort((a, b) => time[a]! - time[b]! || a - b);
+  const sorted = (values: Float64Array): Float64Array =>
+    Float64Array.from(order, (i) => values[i]!);
+  return {
+    sweep: {
+      ...sweep,
+      time: sorted(time),
+      signal: sorted(signal),
+      ...(supply && { supply: sorted(supply) }),
+    },
+    disordered,
+  };
+}

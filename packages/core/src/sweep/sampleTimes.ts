@@ -1,0 +1,50 @@
+import type { Seconds } from '../units.js';
+
+/** When a recorder took its samples. */
+export interface SampleTimes {
+  /** Middle value of the times between samples, s. */
+  readonly interval: Seconds;
+  /** Standard deviation of those times, gaps apart, s. */
+  readonly jitter: Seconds;
+  readonly longestGap: Seconds;
+  /** How many of the times between samples are longer than three intervals. */
+  readonly gaps: number;
+  /** How many samples bear the time of the one before. */
+  readonly repeated: number;
+}
+
+const mostIntervals = 100_000;
+const asGap = 3;
+
+/** Measures the times between the samples of a recording, which never decrease. */
+export function sampleTimes(time: Float64Array): SampleTimes {
+  const stride = Math.max(1, Math.ceil(time.length / mostIntervals));
+  const some: number[] = [];
+  let longestGap = 0;
+  let repeated = 0;
+  for (let i = 1; i < time.length; i++) {
+    const gap = time[i]! - time[i - 1]!;
+    if (gap > longestGap) longestGap = gap;
+    if (gap === 0) repeated++;
+    else if (i % stride === 0) some.push(gap);
+  }
+  const sorted = Float64Array.from(some).sort();
+  const duration = time[time.length - 1]! - time[0]!;
+  const interval = sorted[sorted.length >> 1] ?? duration / (time.length - 1);
+  let gaps = 0;
+  let squares = 0;
+  let sum = 0;
+  let counted = 0;
+  for (let i = 1; i < time.length; i++) {
+    const gap = time[i]! - time[i - 1]!;
+    if (gap > asGap * interval) gaps++;
+    else if (gap > 0) {
+      squares += (gap - interval) ** 2;
+      sum += gap - interval;
+      counted++;
+    }
+  }
+  const count = Math.max(1, counted);
+  const jitter = Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
+  return { interval, jitter, longestGap, gaps, repeated };
+}
