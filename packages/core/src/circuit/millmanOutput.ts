@@ -23,7 +23,7 @@ export interface ContactLegs {
  */
 export function contactLegs(circuit: Circuit): ContactLegs | undefined {
   const { source, leads = {}, sensor, load } = circuit;
-  const { pullDown = Number.POSITIVE_INFINITY, pullUp } = load;
+  const { pullDown = Infinity, pullUp } = load;
   if (circuit.connection || circuit.faults?.length || source.currentLimit !== undefined)
     return undefined;
   if (load.common === 'sensor' || (pullUp && 'from' in pullUp) || pullUp?.ohms === 0)
@@ -41,7 +41,7 @@ export function contactLegs(circuit: Circuit): ContactLegs | undefined {
   if (!Number.isFinite(above + below + signal + track) || track < 1e-9) return undefined;
   const down = 1 / pullDown;
   const up = pullUp ? 1 / pullUp.ohms : 0;
-  if (down === Number.POSITIVE_INFINITY) return undefined;
+  if (down === Infinity) return undefined;
   const conductance = down + up;
   return {
     source: source.volts,
@@ -69,7 +69,7 @@ export function millmanOutput(
   loadVolts: Volts,
   load: Ohms,
 ): Volts {
-  if (load === Number.POSITIVE_INFINITY) return (source * down) / (up + down);
+  if (load === Infinity) return (source * down) / (up + down);
   const out = signal + load;
   const contact =
     (source * down * out + loadVolts * up * down) / (down * out + up * out + up * down);

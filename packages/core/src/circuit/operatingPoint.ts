@@ -112,8 +112,8 @@ function power(
   return !isDetermined(amps) ? amps : isDetermined(rise) ? amps * rise : rise;
 }
 
-/** None in 0 Ω and in ∞ Ω, whatever their current. */
-function heat(amps: Determined<Amps>, ohms: Ohms): Determined<Watts> {
+/** Heat of a current in a resistance: none in 0 Ω and in ∞ Ω, whatever their current. */
+export function heat(amps: Determined<Amps>, ohms: Ohms): Determined<Watts> {
   if (ohms === 0 || ohms === Infinity) return 0;
   return isDetermined(amps) ? amps * amps * ohms : amps;
 }

@@ -41,13 +41,11 @@ export function sensitivities(circuit: Circuit, position: Position): Sensitiviti
     else perVolt[id] = 0 - answer;
   }
   const { track } = circuit.sensor;
-  if (track === Number.POSITIVE_INFINITY)
-    return { perOhm, perVolt, perTrackOhm: 0, perPosition: 0 };
+  if (track === Infinity) return { perOhm, perVolt, perTrackOhm: 0, perPosition: 0 };
   let perTrackOhm = 0;
   for (const element of network.elements) {
     if (!/^track(Above|Below)/.test(element.id)) continue;
-    if (element.ohms < Number.POSITIVE_INFINITY)
-      perTrackOhm += perOhm[element.id]! * (element.ohms / track);
+    if (element.ohms < Infinity) perTrackOhm += perOhm[element.id]! * (element.ohms / track);
   }
   const perPosition = track * (perOhm.trackBelow! - perOhm.trackAbove!);
   return { perOhm, perVolt, perTrackOhm, perPosition };

@@ -59,7 +59,7 @@ export function dirtEffect(circuit: Circuit, travel: Travel, ohms: Ohms): DirtEf
         };
   const lifted = change(restLevelOf(circuit));
   const dirty =
-    ohms === Number.POSITIVE_INFINITY
+    ohms === Infinity
       ? lifted
       : change(outputFunction(withDirt(circuit, ohms))(positionAt(circuit.sensor, travel)));
   return { clean: here!, dirty, lifted };

@@ -189,7 +189,7 @@ function legsModel(
   if (!legs) return undefined;
   const { limiter } = circuit;
   const { bottomResidual = 0, topResidual = 0, contact = 0 } = circuit.sensor;
-  const { pullDown = Number.POSITIVE_INFINITY, pullUp } = circuit.load;
+  const { pullDown = Infinity, pullUp } = circuit.load;
   const [hasDown, hasUp] = [Number.isFinite(pullDown), Number.isFinite(pullUp?.ohms)];
   const toleranced = tolerancedParts(circuit, tolerances);
   const part = (name: ToleranceName, value: number) => ({

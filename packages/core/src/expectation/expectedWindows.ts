@@ -71,8 +71,8 @@ export function windowAt(
   const reach = closedPosition * (1 - travel) + openPosition * travel;
   const from = Math.max(0, position - reach);
   const to = Math.min(1, position + reach);
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
+  let low = Infinity;
+  let high = -Infinity;
   for (const corner of corners) {
     const output = outputFunction(corner);
     for (const place of placesToLook(output, from, to, canTurn(corner))) {

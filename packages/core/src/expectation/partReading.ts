@@ -98,7 +98,7 @@ function modelledOhms(
   position: Position,
   [from, to]: readonly [Terminal, Terminal],
 ): ModelledReading | undefined {
-  const apart = Number.POSITIVE_INFINITY;
+  const apart = Infinity;
   const { elements } = circuitNetwork(
     {
       source: { volts: 0 },

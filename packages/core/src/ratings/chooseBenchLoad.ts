@@ -106,7 +106,7 @@ export function chooseBenchLoad(circuit: Circuit, wish: BenchLoadWish): BenchLoa
   const own = Math.min(...wish.travels.map((travel) => ownChange(circuit, travel, wish.dirt)));
   if (own >= wish.visible) return { kind: 'none-needed', change: own };
   const down = (ohms: Ohms): Load => {
-    const { pullDown = Number.POSITIVE_INFINITY } = circuit.load;
+    const { pullDown = Infinity } = circuit.load;
     return { ...circuit.load, pullDown: 1 / (1 / ohms + 1 / pullDown) };
   };
   const up = (ohms: Ohms): Load => ({
@@ -138,7 +138,7 @@ function checkWish(circuit: Circuit, wish: BenchLoadWish): void {
   wish.travels.forEach((travel, i) => {
     finiteBetween(travel, 0, 1, `wish.travels[${i}]`);
   });
-  if (wish.dirt !== Number.POSITIVE_INFINITY) positive(wish.dirt, 'wish.dirt', 'Ω');
+  if (wish.dirt !== Infinity) positive(wish.dirt, 'wish.dirt', 'Ω');
   resistance(wish.dirt, 'wish.dirt');
   positive(wish.visible, 'wish.visible', 'V');
   if (wish.wiperCurrent !== undefined) positive(wish.wiperCurrent, 'wish.wiperCurrent', 'A');
@@ -201,8 +201,7 @@ function benchLoad(
 
 /** By what ratio a value is over its limit; without a limit it never is, without a value it always is. */
 function by<Name extends string>(binding: Name, value: number | undefined, limit?: number) {
-  const ratio =
-    limit === undefined || value === 0 ? 0 : (value ?? Number.POSITIVE_INFINITY) / limit;
+  const ratio = limit === undefined || value === 0 ? 0 : (value ?? Infinity) / limit;
   return { binding, value, limit: limit ?? 0, by: ratio };
 }
 

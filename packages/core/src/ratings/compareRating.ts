@@ -42,7 +42,7 @@ function outcomeOf(
 ): RatingOutcome {
   if (continuous === undefined) return 'not-given';
   if (!isDetermined(value) && value.kind !== 'unbounded') return 'undetermined';
-  const size = isDetermined(value) ? value : Number.POSITIVE_INFINITY;
+  const size = isDetermined(value) ? value : Infinity;
   if (size <= continuous) return 'within';
   if (shortTerm === undefined) return 'over-continuous';
   return size <= shortTerm ? 'within-short-term' : 'over';

@@ -2,8 +2,13 @@ import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { type Determined, type Indeterminate, isDetermined } from '../circuit/determined.js';
 import type { CircuitFault } from '../circuit/faults.js';
 import type { Element } from '../circuit/network.js';
-import { atState, type OperatingNetwork, operatingNetwork } from '../circuit/operatingPoint.js';
-import type { Amps, Position, Watts } from '../units.js';
+import {
+  atState,
+  heat,
+  type OperatingNetwork,
+  operatingNetwork,
+} from '../circuit/operatingPoint.js';
+import type { Amps, Ohms, Position, Watts } from '../units.js';
 
 /** The largest value of a quantity over the wiper's way, and where it stands then. */
 export interface Worst<Unit extends number> {
@@ -76,19 +81,16 @@ function turningPlaces(circuit: Circuit, from: Position, to: Position): readonly
     const samples = [0.25, 0.5, 0.75].map((part) =>
       atState(circuit, from + (to - from) * part, held),
     );
-    const parts = Object.keys(samples[0]!.solution.amps);
-    const wanted = parts.filter((part) =>
+    const wanted = Object.keys(samples[0]!.solution.amps).filter((part) =>
       Object.values(quantities).some((pattern) => pattern.test(part)),
     );
-    const determinant = quadratic(
-      samples.map(({ solution }, i) => solution.determinant * [3, 4, 3][i]!),
-    );
+    // Conductances of the two pieces of track grow without bound at its ends: times ¼·¾, ½·½, ¾·¼ it is a quadratic.
+    const determinants = samples.map(({ solution }, i) => solution.determinant * [3, 4, 3][i]!);
+    const determinant = quadratic(determinants);
     return wanted.flatMap((part) => {
       const amps = samples.map(({ solution }) => solution.amps[part]!);
       if (!amps.every(isDetermined)) return [];
-      const numerator = quadratic(
-        amps.map((value, i) => value * samples[i]!.solution.determinant * [3, 4, 3][i]!),
-      );
+      const numerator = quadratic(amps.map((value, i) => value * determinants[i]!));
       return turns(numerator, determinant).map((part) => from + (to - from) * part);
     });
   });
@@ -146,13 +148,12 @@ function largest(circuit: Circuit, places: readonly Position[]): WorstCase {
     }
     return most ?? shared ?? { value: 0, position: places[0]! };
   };
-  const heat = (ohms: number) => (amps: Amps) =>
-    amps === 0 || ohms === Number.POSITIVE_INFINITY ? 0 : amps * amps * ohms;
+  const heatIn = (ohms: Ohms) => (amps: Amps) => heat(amps, ohms) as Watts;
   const limiter = circuit.faults?.some(({ kind }) => kind === 'no-limiter') ? 0 : circuit.limiter;
   return {
-    track: worst('track', heat(circuit.sensor.track)),
+    track: worst('track', heatIn(circuit.sensor.track)),
     wiper: worst('wiper', (amps) => amps),
-    limiter: worst('limiter', heat(limiter)),
+    limiter: worst('limiter', heatIn(limiter)),
     source: worst('source', (amps) => amps),
   };
 }

@@ -22,7 +22,7 @@ export interface LowestValues {
 export function lowestValues(count: number): LowestValues {
   const held = new Float64Array(2 * count);
   let size = 0;
-  let limit = Number.POSITIVE_INFINITY;
+  let limit = Infinity;
   const letGo = (): void => {
     limit = orderStatistic(held, count - 1);
     size = count;

@@ -69,7 +69,7 @@ export function monteCarlo(
   const lowest = lowestValues(1 + Math.round(0.025 * (draws - 1)));
   const highest = lowestValues(draws - Math.round(0.975 * (draws - 1)));
   const moments = { first: Number.NaN, sum: 0, squares: 0, cubes: 0, fourths: 0 };
-  let [smallest, largest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [smallest, largest] = [Infinity, -Infinity];
   for (let start = 0; start < draws; start += block.length) {
     const results = block.subarray(0, draws - start);
     for (let draw = 0; draw < results.length; draw++) {
