@@ -33,13 +33,11 @@ export function starMesh(edges: readonly Edge[], drive: Element): Driven {
   const siemens = joined ? 1 : conductance(legs);
   const mesh = legs
     .flatMap((one, i) =>
-      legs.slice(i + 1).map((other) => ({
-        one,
-        other,
-        from: farEnd(one, node)!,
-        to: farEnd(other, node)!,
-        ohms: joined ? one.ohms + other.ohms : one.ohms * (other.ohms * siemens),
-      })),
+      legs.slice(i + 1).map((other) => {
+        const beside = joined ? 0 : conductance(legs.filter((leg) => leg !== one && leg !== other));
+        const ohms = one.ohms + other.ohms + one.ohms * other.ohms * beside;
+        return { one, other, from: farEnd(one, node)!, to: farEnd(other, node)!, ohms };
+      }),
     )
     .filter(({ one, other, from, to, ohms }) => {
       const conducts = ohms < Infinity && (!joined || one === joined || other === joined);
