@@ -212,6 +212,15 @@ export type { MainsRipple } from './sweep/mainsRipple.js';
 export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';
 export type { SampleTimes } from './sweep/sampleTimes.js';
 export type { Stretch, Sweep } from './sweep/sweep.js';
+export { compareTracks, type TracksEvidence } from './tracks/compareTracks.js';
+export type {
+  Disagreement,
+  Liar,
+  NotCompared,
+  TrackRelation,
+  TracksComparison,
+  TwoTracks,
+} from './tracks/twoTracks.js';
 export type {
   Amps,
   Celsius,

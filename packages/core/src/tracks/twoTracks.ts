@@ -1,0 +1,80 @@
+import type { Seconds, Travel, Volts } from '../units.js';
+
+/** Two tracks in one housing, recorded together. */
+export interface TwoTracks {
+  /** Time stamps, s, never decreasing. */
+  readonly time: Float64Array;
+  /** Signals of both tracks, V. */
+  readonly first: Float64Array;
+  readonly second: Float64Array;
+  /** The voltage that feeds both, V, where it was recorded: a supply that sags moves both signals alike. */
+  readonly supply?: Float64Array;
+  /** Travel at each sample, where something other than the first track tells it. */
+  readonly travel?: Float64Array;
+}
+
+/**
+ * What stays constant as both tracks move: their sum, V, second less first, V, or second over first.
+ */
+export interface TrackRelation {
+  readonly kind: 'sum' | 'offset' | 'ratio';
+  readonly value: number;
+}
+
+/** Which track departed, as far as the recording shows it. */
+export type Liar = 'first' | 'second' | 'undecided';
+
+/** A stretch in which the tracks contradict each other. */
+export interface Disagreement {
+  readonly start: Seconds;
+  readonly end: Seconds;
+  /** Lowest and highest travel passed in it; where no travel was recorded, from the samples beside it, in which both agree. */
+  readonly fromTravel: Travel;
+  readonly toTravel: Travel;
+  /** The largest deviation of the second track from what the first one tells, V. */
+  readonly deviation: Volts;
+  readonly liar: Liar;
+}
+
+/** How two tracks go together. */
+export interface TracksComparison {
+  readonly kind: 'judged';
+  readonly relation: TrackRelation;
+  /** Scatter of the deviation as a standard deviation, V, whatever a minority of samples says. */
+  readonly scatter: Volts;
+  /** The largest deviation, V, with where and when it stands. */
+  readonly largest: { readonly volts: Volts; readonly travel: Travel; readonly time: Seconds };
+  /** By time; none where the tracks agree throughout. */
+  readonly disagreements: readonly Disagreement[];
+  /** Which track all disagreements with evidence speak against. */
+  readonly liar: Liar;
+  /** The deviation of the second track from what the first one tells, V, over time and travel, of all samples compared. */
+  readonly time: Float64Array;
+  readonly travel: Float64Array;
+  readonly deviation: Float64Array;
+}
+
+/** Tracks that can't be compared. */
+export interface NotCompared {
+  readonly kind: 'not-judged';
+  readonly reason: /** Neither signal moved by more than twice the limit, so that any relation fits. */
+    | 'no-movement'
+    /** With none of the relations do most samples keep the limit. */
+    | 'no-relation'
+    /** The skew leaves no time at which both were recorded, or the supply was gone. */
+    | 'nothing-to-compare';
+}
+
+/** Both signals at the same instants; travel where it was recorded. */
+export interface AlignedTracks {
+  readonly time: Float64Array;
+  readonly first: Float64Array;
+  readonly second: Float64Array;
+  readonly travel?: Float64Array;
+}
+
+/** How the second track follows from the first: second = gain · first + shift. */
+export function followed({ kind, value }: TrackRelation): { gain: number; shift: Volts } {
+  if (kind === 'ratio') return { gain: value, shift: 0 };
+  return { gain: kind === 'sum' ? -1 : 1, shift: value };
+}
