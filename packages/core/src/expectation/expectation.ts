@@ -72,14 +72,20 @@ function endVolts(circuit: Circuit): EndVolts | undefined {
 
 /** Every way to put the three leads on the three terminals but the one that is meant. */
 function wrongConnectionsOf({ connection = rightConnection }: Circuit): readonly Connection[] {
-  const { supply, ground, signal } = connection;
-  return [
-    { supply: ground, ground: supply, signal },
-    { supply, ground: signal, signal: ground },
-    { supply: signal, ground, signal: supply },
-    { supply: ground, ground: signal, signal: supply },
-    { supply: signal, ground: supply, signal: ground },
-  ];
+  const terminals = [connection.supply, connection.ground, connection.signal] as const;
+  return (
+    [
+      [1, 0, 2],
+      [0, 2, 1],
+      [2, 1, 0],
+      [1, 2, 0],
+      [2, 0, 1],
+    ] as const
+  ).map(([supply, ground, signal]) => ({
+    supply: terminals[supply],
+    ground: terminals[ground],
+    signal: terminals[signal],
+  }));
 }
 
 function supplyOf(circuit: Circuit): Volts | undefined {

@@ -24,8 +24,8 @@ const sameStop = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
 /** Rests this close to each other came from a stop and not from a hand; farther apart where less can be seen. */
-const sameLevel = 0.004;
-const sameLevelOfVisible = 0.25;
+const sameLevel = 0.003;
+const sameLevelOfVisible = 0.1;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
@@ -95,12 +95,12 @@ function leadsTo(stroke: Stroke, rest: Rest): boolean {
 }
 
 /**
- * What rounding and noise leave in the mean of a rest of ten effective samples, V. Noise of σ within a step q steadies
+ * What rounding and noise leave in the mean of a rest of middling length, V. Noise of σ within a step q steadies
  * the rounding: at most (q/π)·exp(−2π²σ²/q²) is left of it in the mean.
  *
  * Method: quantization theory (B. Widrow and I. Kollár, Quantization Noise, 2008; from memory).
  */
-export function scatterOfReading({ prepared }: EndEvidence): Volts {
+export function scatterOfReading({ prepared, movement }: EndEvidence): Volts {
   const { resolution, noise } = prepared.quality;
   const rounding = resolution / Math.sqrt(12);
   const own = noise * noise - rounding * rounding;
@@ -109,11 +109,16 @@ export function scatterOfReading({ prepared }: EndEvidence): Volts {
       ? ((resolution / Math.PI) * Math.exp((-2 * Math.PI ** 2 * own) / resolution ** 2)) /
         Math.SQRT2
       : rounding;
-  return Math.hypot(Math.min(rounding, left), noise / Math.sqrt(10));
+  const resting = movement.rests.reduce((sum, { start, end }) => sum + end - start, 0);
+  const effective = Math.max(1, resting / movement.rests.length / correlation);
+  return Math.hypot(Math.min(rounding, left), noise / Math.sqrt(effective));
 }
 
+/** Noise and tremor of a rest are independent from this time on. */
+const correlation: Seconds = 0.02;
+
 /** A throttle that returns comes to rest this near to the closed stop, as a fraction of the span. */
-const farthestReturn = { byHand: 0.1, bySpring: 0.15 };
+const farthestReturn = 0.15;
 
 /** The closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
 export function closedReturns({
@@ -124,11 +129,10 @@ export function closedReturns({
   const bySpring: Volts[] = [];
   const { rests, snaps, strokes } = movement;
   const closed = Math.min(...rests.map(({ level }) => level));
-  for (const [i, stroke] of strokes.entries()) {
+  for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
-    const next = strokes[i + 1]?.end ?? Infinity;
     const after = rests.filter(
-      ({ start, end }) => end >= stroke.end && start > stroke.start && end <= next,
+      ({ start, end }) => end >= stroke.end && start <= stroke.end + arrival,
     );
     if (after.length === 0) continue;
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
@@ -137,7 +141,7 @@ export function closedReturns({
       ({ start, settled }) =>
         start < rest.start && rest.start < settled + arrival && start >= stroke.start - arrival,
     );
-    if (rest.level > closed + farthestReturn[snapped ? 'bySpring' : 'byHand']) continue;
+    if (rest.level > closed + farthestReturn) continue;
     if (snapped) bySpring.push(volts);
     else byHand.push(volts);
   }

@@ -44,8 +44,9 @@ export function findDepartures(levels: Levels, closed: number): PathAndDeparture
   const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
   const path = runningMedian(bridged, half).map((level, i) => (fast[i] ? bridged[i]! : level));
   const { jumps, soft } = jumpsOf(mechanical, passages);
+  const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
-    ![...jumps, ...soft].some(({ from, to }) => one.from <= to + half && one.to >= from - half);
+    !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
   const excursions = [
     ...findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart),
     ...soft,
@@ -91,6 +92,18 @@ function bridge({ time, mean }: Levels, passages: readonly Passage[]): Float64Ar
 }
 
 type Span = Pick<Departure, 'from' | 'to'>;
+
+/** Whether the path jumps while something lies off it, which is a departure of its own. */
+function leavesBetween(passages: readonly Passage[], from: number, to: number): boolean {
+  return passages.some(
+    ({ before, after, leaves }) =>
+      leaves &&
+      before !== undefined &&
+      after !== undefined &&
+      before.to >= from &&
+      after.from <= to,
+  );
+}
 
 /** Where the path jumps: dead spots, edges with a gradual return, and steps. */
 function jumpsOf(

@@ -80,8 +80,8 @@ function fastMoveAt(
 ): Omit<FastMove, 'direction'> | undefined {
   const step = Math.max(1, Math.round(speedOver / interval));
   const least = Math.max(slowest * step * interval, visible / 2);
-  const touch = touchAfter(height, late, step, least, visible);
-  const start = startBefore(height, early, step, least, visible);
+  const touch = touchAfter(height, lowestOf(height, early, late), step, least, visible);
+  const start = startBefore(time, height, early, step, least, visible);
   const fall = height[start]! - height[touch]!;
   const seconds = time[touch]! - time[start]!;
   if (fall < smallestHeight || seconds > longestSpring + interval) return undefined;
@@ -128,16 +128,24 @@ function touchAfter(
   return touch;
 }
 
-/** The beginning of a fall, going back from a bin as long as it falls fast. */
+/** The beginning of a fall, going back from a bin as long as it falls fast and no gap lies between. */
 function startBefore(
+  time: Float64Array,
   height: Float64Array,
   from: number,
   step: number,
   least: number,
   visible: number,
 ): number {
+  const longest = 2 * Math.max(speedOver, time[from + 1]! - time[from]!);
   let start = from;
-  while (start - step >= 0 && height[start - step]! - height[start]! >= least) start -= step;
+  while (
+    start - step >= 0 &&
+    time[start]! - time[start - step]! <= longest &&
+    height[start - step]! - height[start]! >= least
+  ) {
+    start -= step;
+  }
   const top = height[start]!;
   while (height[start + 1]! > top - visible / 2) start++;
   return start;

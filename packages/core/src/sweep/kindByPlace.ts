@@ -8,9 +8,11 @@ const onePlace = 0.02;
 const onePlaceFast = 0.06;
 /** Departures this far apart in time were on different passes. */
 const nextPass: Seconds = 0.3;
-/** So many departures make a rough place, this part of them to the rarer side. */
+/** So many departures make a rough place, this part of their depths together to the lesser side. */
 const fewestRough = 4;
-const rarerSide = 0.25;
+const lesserSide = 0.12;
+/** A place is what this part of its departures are. */
+const majority = 0.6;
 
 /**
  * Names departures by what others at the same place of the track are: a place that scatters both ways on several
@@ -26,18 +28,20 @@ export function kindByPlace(
 ): readonly Departure[] {
   const slow = departures.filter(({ from }) => !fast[from]);
   const places = placesOf(path, slow);
-  const rough = new Set(places.filter((place) => isRough(place, time)).flat());
-  const named = departures.map(
-    (one): Departure => (rough.has(one) ? { ...one, kind: 'rough' } : one),
-  );
+  const kinds = new Map<Departure, Departure['kind']>();
+  for (const place of places) {
+    const kind = isRough(place, time) ? 'rough' : commonKind(place, time);
+    if (kind) for (const one of place) kinds.set(one, kind);
+  }
+  const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
   return named.map((one) => {
     if (!fast[one.from]) return one;
     const level = path[one.from]!;
     const same = named.filter(
       (other) => !fast[other.from] && Math.abs(path[other.from]! - level) <= onePlaceFast,
     );
-    const kinds = new Set(same.map(({ kind }) => kind));
-    return kinds.size === 1 ? { ...one, kind: same[0]!.kind } : one;
+    const shown = new Set(same.map(({ kind }) => kind));
+    return shown.size === 1 ? { ...one, kind: same[0]!.kind } : one;
   });
 }
 
@@ -55,12 +59,27 @@ function placesOf(path: Float64Array, departures: readonly Departure[]): readonl
 }
 
 function isRough(place: readonly Departure[], time: Float64Array): boolean {
-  if (place.some(({ kind }) => kind === 'dead-spot')) return false;
-  const passes = passesOf(place, time);
-  if (place.filter(({ kind }) => kind === 'rough').length >= 2) return passes > 1;
-  if (place.length < fewestRough || passes < 2) return false;
-  const below = place.filter(({ depth }) => depth < 0).length;
-  return Math.min(below, place.length - below) >= rarerSide * place.length;
+  if (passesOf(place, time) < 2) return false;
+  const jumps = place.filter(({ kind }) => kind === 'dead-spot' || kind === 'step');
+  if (2 * jumps.length > place.length) return false;
+  if (place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
+  if (place.length < fewestRough) return false;
+  const below = place.reduce((sum, { depth }) => sum - Math.min(0, depth), 0);
+  const above = place.reduce((sum, { depth }) => sum + Math.max(0, depth), 0);
+  return Math.min(below, above) >= lesserSide * Math.max(below, above);
+}
+
+/** The kind that most of a place's departures have, where several passes show it. */
+function commonKind(
+  place: readonly Departure[],
+  time: Float64Array,
+): Departure['kind'] | undefined {
+  for (const kind of ['dead-spot', 'step', 'dropout'] as const) {
+    const alike = place.filter((one) => one.kind === kind);
+    if (alike.length < majority * place.length || passesOf(alike, time) < 2) continue;
+    return kind;
+  }
+  return undefined;
 }
 
 function passesOf(place: readonly Departure[], time: Float64Array): number {

@@ -86,11 +86,23 @@ function passagesAlong(
   for (let j = last; j >= 0; j = previous[j]!) {
     const i = previous[j]!;
     const [before, after] = [pieces[i], pieces[j]!];
-    const leaves = i < j - 1;
+    const leaves = i < j - 1 && comesBack(levels, before, after);
     const jump = before !== undefined && jumps(levels, before, after, closed);
     if (leaves || jump) passages.push({ before, after, jumps: jump, leaves });
   }
   return passages.reverse();
+}
+
+/** Whether what lies between two pieces left them and came back, and did not lead from one to the other. */
+function comesBack({ mean, visible }: Levels, before: Piece | undefined, after: Piece): boolean {
+  if (!before) return true;
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = before.to + 1; i < after.from; i++) {
+    low = Math.min(low, mean[i]!);
+    high = Math.max(high, mean[i]!);
+  }
+  const [start, end] = [before.end.level, after.start.level];
+  return Math.min(start, end) - low > visible / 2 || high - Math.max(start, end) > visible / 2;
 }
 
 function offCost({ time, interval, rest, visible }: Levels, piece: Piece): number {
