@@ -9,10 +9,14 @@ import { meanAndDeviation } from '../../packages/core/src/statistics/meanAndDevi
  */
 function nistFile(name: string) {
   const text = readFileSync(new URL(`nist/${name}.dat`, import.meta.url), 'utf8');
+  /** The numbers that end the line which begins with a label. */
   const certified = (label: RegExp): number[] => {
     const line = text.split('\n').find((one) => label.test(one))!;
-    const values = line.replace(/^.*?(?=\s[-\d.E+]+\s*$|\s[-\d.E+]+\s+[-\d.E+]+\s*$)/, '');
-    return values.trim().split(/\s+/).map(Number);
+    return line
+      .match(/(\s+[-\d.E+]+)+\s*$/)![0]
+      .trim()
+      .split(/\s+/)
+      .map(Number);
   };
   const rows = text
     .slice(text.lastIndexOf('Data:'))
@@ -28,7 +32,7 @@ const figures = (value: number, certified: number) =>
   value === certified ? 16 : -Math.log10(Math.abs(value / certified - 1));
 
 describe('NIST StRD, univariate summary statistics', () => {
-  // The last two columns: figures asked of the deviation. The numbers of NumAcc3 and NumAcc4 are no binary fractions:
+  // Rows read, and figures asked of the deviation. The numbers of NumAcc3 and NumAcc4 are no binary fractions:
   // rounding each to the nearest double costs figures before any arithmetic.
   test.each([
     ['Lottery', 218, 14],

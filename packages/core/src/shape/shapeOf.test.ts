@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { soak } from '../../../../tests/counts.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { operatingPoint } from '../circuit/operatingPoint.js';
 import { randomNumbers } from '../statistics/randomNumbers.js';
@@ -134,3 +136,55 @@ describe('what the evidence does not give', () => {
     );
   });
 });
+
+test('whatever is recorded, nothing but an InputError is thrown and no number is NaN or infinite', () => {
+  const value = fc.oneof(
+    fc.double({ min: -10, max: 10, noNaN: true }),
+    fc.constantFrom(0, 1, 5, 5e-324, 1e-300, -1e-300, 1e12, -1e12, 1e300, Number.NaN, Infinity),
+  );
+  const row = fc.tuple(fc.nat(9), value, value, value);
+  const allNumbers = (of: unknown): number[] =>
+    typeof of === 'number'
+      ? [of]
+      : typeof of === 'object' && of
+        ? Object.values(of).flatMap(allNumbers)
+        : [];
+  const kinds = { judged: 0, 'not-judged': 0, refused: 0 };
+  fc.assert(
+    fc.property(
+      fc.array(row, { minLength: 2, maxLength: 60 }),
+      fc.tuple(fc.boolean(), fc.boolean(), fc.boolean(), fc.boolean()),
+      (rows, [isTame, hasSupply, hasCircuit, isSwept]) => {
+        let now = 0;
+        const time = Float64Array.from(rows, ([after]) => {
+          now += after;
+          return now;
+        });
+        const of = (at: 1 | 2 | 3) =>
+          Float64Array.from(rows, (one) =>
+            isTame ? Math.min(9, Math.max(-9, one[at] || 0)) : one[at],
+          );
+        const shaft = isSwept ? Float64Array.from(rows, (_, i) => i) : of(2);
+        const evidence = {
+          shaft,
+          uncertainty: 0.01,
+          ...(hasCircuit && { circuit }),
+          ...(!hasSupply && { supply: 5 }),
+        };
+        try {
+          const shape = shapeOf(
+            { time, signal: of(1), ...(hasSupply && { supply: of(3) }) },
+            evidence,
+          );
+          kinds[shape.kind]++;
+          expect(allNumbers(shape).every(Number.isFinite), JSON.stringify(shape)).toBe(true);
+        } catch (error) {
+          expect(error).toMatchObject({ name: 'InputError' });
+          kinds.refused++;
+        }
+      },
+    ),
+    { numRuns: 150 * soak },
+  );
+  expect(Math.min(...Object.values(kinds))).toBeGreaterThan(5);
+}, 240_000);

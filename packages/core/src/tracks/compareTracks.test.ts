@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { soak } from '../../../../tests/counts.js';
 import { expectation } from '../expectation/expectation.js';
 import { randomNumbers } from '../statistics/randomNumbers.js';
 import { compareTracks, type TracksEvidence } from './compareTracks.js';
@@ -213,3 +215,74 @@ describe('what can not be compared says why', () => {
     );
   });
 });
+
+test('random dropouts of either track, sharp or rounded, are laid at the right door', () => {
+  for (let seed = 1; seed <= 40; seed++) {
+    const { uniform } = randomNumbers(1000 + seed);
+    const interval = [0.001, 0.005, 0.01][seed % 3]!;
+    const which = uniform() < 0.5 ? 'first' : 'second';
+    const begin = 2.5 + 3 * uniform();
+    const last = 0.03 + 0.04 * uniform();
+    const depth = 0.3 + uniform();
+    const tracks = recorded(pairs.sum, 0, seed, interval);
+    const faulty = tracks[which].map((volts, i) => {
+      const since = tracks.time[i]! - begin;
+      if (since < 0 || since > last) return volts;
+      return volts - depth * (seed % 2 ? 1 : 1 - Math.exp(-since / 0.002));
+    });
+    expect(compared({ ...tracks, [which]: faulty }, { limit }).liar, `seed ${seed}`).toBe(which);
+  }
+});
+
+test('whatever is recorded, nothing but an InputError is thrown and no number is NaN or infinite', () => {
+  const value = fc.oneof(
+    fc.double({ min: -10, max: 10, noNaN: true }),
+    fc.constantFrom(0, 1, 5, 5e-324, 1e-300, -1e-300, 1e12, -1e12, 1e300, Number.NaN, Infinity),
+  );
+  const row = fc.tuple(fc.nat(9), value, value, value);
+  const kinds = { judged: 0, 'not-judged': 0, refused: 0 };
+  const relation = fc.constantFrom(
+    undefined,
+    { kind: 'sum' as const },
+    { kind: 'ratio' as const },
+    { kind: 'ratio' as const, value: 1e6 },
+  );
+  const allNumbers = (of: unknown): number[] =>
+    typeof of === 'number'
+      ? [of]
+      : typeof of === 'object' && of
+        ? Object.values(of).flatMap(allNumbers)
+        : [];
+  fc.assert(
+    fc.property(
+      fc.array(row, { minLength: 1, maxLength: 60 }),
+      fc.tuple(fc.boolean(), fc.boolean(), fc.boolean()),
+      relation,
+      (rows, [isTame, hasSupply, isRelated], known) => {
+        let now = 0;
+        const time = Float64Array.from(rows, ([after]) => {
+          now += after;
+          return now;
+        });
+        const of = (at: 1 | 2 | 3) =>
+          Float64Array.from(rows, (one) =>
+            isTame ? Math.min(9, Math.max(-9, one[at] || 0)) : one[at],
+          );
+        const first = of(1);
+        const second = isRelated ? first.map((volts) => 5 - volts) : of(2);
+        const tracks = { time, first, second, travel: time, ...(hasSupply && { supply: of(3) }) };
+        try {
+          const evidence = { limit: 0.5, skew: 0.7, ...(known && { relation: known }) };
+          const comparison = compareTracks(tracks, evidence);
+          kinds[comparison.kind]++;
+          expect(allNumbers(comparison).every(Number.isFinite)).toBe(true);
+        } catch (error) {
+          expect(error).toMatchObject({ name: 'InputError' });
+          kinds.refused++;
+        }
+      },
+    ),
+    { numRuns: 1000 * soak },
+  );
+  expect(Math.min(...Object.values(kinds))).toBeGreaterThan(10);
+}, 240_000);

@@ -24,7 +24,7 @@ export function whichLies(
 ): Liar {
   const { time, first, second } = tracks;
   const interval = (time[time.length - 1]! - time[0]!) / Math.max(1, time.length - 1);
-  const reach = Math.max(2, Math.floor(abrupt / 2 / interval) || 0);
+  const reach = Math.max(2, Math.min(time.length, Math.floor(abrupt / 2 / interval)));
   const edges = [from, to + 1];
   const bend = (values: Float64Array): Volts => largestBend(values, edges, reach);
   const [one, other] = [Math.abs(gain) * bend(first), bend(second)];
