@@ -40,7 +40,7 @@ export {
 } from './expectation/closedSetting.js';
 export type { CountedRatio } from './expectation/countedRatio.js';
 export { type DirtEffect, dirtEffect, type ReadingChange } from './expectation/dirtEffect.js';
-export { type EndVolts, type Expectation, expectation } from './expectation/expectation.js';
+export { type Expectation, expectation } from './expectation/expectation.js';
 export {
   type Band,
   drawOutput,

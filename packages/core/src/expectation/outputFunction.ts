@@ -25,6 +25,6 @@ function numberOrRefusal(output: Determined<Volts>): Volts {
 
 function refusal(output: Exclude<Determined<Volts>, number>): string {
   return output.kind === 'floating'
-    ? 'The output floats: nothing ties the signal to the source. Give the circuit a track that conducts, or a load.'
-    : 'The output has no single value: sources are joined without resistance. Give the source, the pull-up or a lead some resistance.';
+    ? 'The output floats: nothing ties the signal to the source. Give the circuit a load, or a track that conducts.'
+    : 'The output has no single value: sources are joined without resistance. Give one of them some.';
 }

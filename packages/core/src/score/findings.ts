@@ -1,4 +1,5 @@
 import type { Expectation } from '../expectation/expectation.js';
+import type { HookUpLevels } from '../expectation/hookUpLevels.js';
 import type { Departure } from '../sweep/departure.js';
 import { firstAt } from '../sweep/firstAt.js';
 import type { Movement } from '../sweep/followThrottle.js';
@@ -13,6 +14,7 @@ export function finding(
   path: Float64Array,
   { rests, snaps, strokes, stops }: Movement,
   expected: Expectation,
+  hookUp: HookUpLevels,
   scale: ThrottleScale,
 ): Finding {
   const { kind, from, to, depth } = departure;
@@ -33,8 +35,8 @@ export function finding(
     travel: travelAtLevel(expected, scale, stops, level),
     depth: depth * scale.span,
     depthOfSpan: Math.abs(depth),
-    depthOfSource: Math.abs((depth * scale.span) / expected.source),
-    went: went(departure, level, levels, expected, scale),
+    depthOfSource: Math.abs((depth * scale.span) / hookUp.source),
+    went: went(departure, level, levels, hookUp, scale),
     during: snapped ? 'closing' : resting || !stroke ? 'rest' : stroke.direction,
   };
 }
@@ -46,7 +48,7 @@ function went(
   { kind, depth }: Departure,
   level: number,
   { rest, visible }: Levels,
-  { brokenLead }: Expectation,
+  { brokenLead }: HookUpLevels,
   scale: ThrottleScale,
 ): Finding['went'] {
   const reaches = (goal: number): boolean =>

@@ -1,6 +1,7 @@
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
+import { hookUpLevels } from '../expectation/hookUpLevels.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../sweep/captureQuality.js';
 import { checkRecorder } from '../sweep/checkRecorder.js';
 import { checkSweep } from '../sweep/checkSweep.js';
@@ -69,14 +70,17 @@ export function scoreSweep(
     );
   }
   const ordered = inOrder(sweep);
-  const ratio = ratiometric(ordered.sweep, expected, recorder);
+  const hookUp = hookUpLevels(expected.circuit);
+  const ratio = ratiometric(ordered.sweep, hookUp, recorder);
   const judged = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
   const prepared = prepareSweep(judged, scale.span, recorder, criteria, ordered.disordered);
   const levels = levelsOf(prepared, scale);
   const { path, departures, movement } = followThrottle(levels);
   const { quality } = prepared;
   const { stretches = [] } = sweep;
-  const found = departures.map((one) => finding(one, levels, path, movement, expected, scale));
+  const found = departures.map((one) =>
+    finding(one, levels, path, movement, expected, hookUp, scale),
+  );
   const { events, passes, spent } = contactEvidence(
     found,
     departures,
@@ -113,7 +117,7 @@ export function scoreSweep(
   const causes = findCauses(
     checks,
     explanations.length > 0 ? sharesOf(explanations) : undefined,
-    isMisconnected(movement.path, expected, scale),
+    isMisconnected(movement.path, hookUp, scale),
   );
   const verdict = decideVerdict(checks);
   const more = morePasses(events, passes, spent);

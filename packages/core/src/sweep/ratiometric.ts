@@ -1,4 +1,4 @@
-import type { Expectation } from '../expectation/expectation.js';
+import type { HookUpLevels } from '../expectation/hookUpLevels.js';
 import type { Fraction, Seconds, Volts } from '../units.js';
 import type { Recorder, ReferenceReadings } from './captureQuality.js';
 import type { Sweep } from './sweep.js';
@@ -24,15 +24,19 @@ const leastSupply = 0.2;
  * instrument's offset, gain and their drift taken out by readings of source and zero before and after. Samples
  * without a supply are left out, which makes a gap.
  *
- * @param expected For the voltages that source and supply shall have.
+ * The voltages that source and supply shall have are those of the hook-up.
  */
-export function ratiometric(sweep: Sweep, expected: Expectation, recorder: Recorder): Ratiometric {
-  if (sweep.supply && expected.supply !== undefined && expected.supply > 0) {
-    return bySupply(sweep, sweep.supply, expected.supply, recorder);
+export function ratiometric(
+  sweep: Sweep,
+  { source, supply }: Pick<HookUpLevels, 'source' | 'supply'>,
+  recorder: Recorder,
+): Ratiometric {
+  if (sweep.supply && supply !== undefined && supply > 0) {
+    return bySupply(sweep, sweep.supply, supply, recorder);
   }
   const before = recorder.before ?? recorder.after;
   const after = recorder.after ?? recorder.before;
-  if (before && after) return byReadings(sweep, before, after, expected.source, recorder);
+  if (before && after) return byReadings(sweep, before, after, source, recorder);
   const { uncertainty } = recorder;
   return { sweep, supply: 'assumed', ...(uncertainty !== undefined && { uncertainty }) };
 }
