@@ -42,6 +42,8 @@ export type ShapeReason =
   | 'no-supply'
   /** More than a tenth of the range lies between two neighbouring places with readings. */
   | 'places-too-far-apart'
+  /** The output changes over the range by no more than it scatters either side: it is dead, or not this shaft's. */
+  | 'output-does-not-follow'
   /** The hook-up gives one reading at two places or more, so that no place follows from it. */
   | 'ambiguous-output'
   /** Absolute linearity needs a point of the theoretical line. */

@@ -119,6 +119,8 @@ describe('what the evidence does not give', () => {
     [{ time, signal }, { shaft }, 'no-supply'],
     [{ ...sweep, supply: new Float64Array(shaft.length) }, { shaft }, 'no-supply'],
     [sweep, { shaft: coarse, circuit }, 'places-too-far-apart'],
+    [{ ...sweep, signal: time.map(() => 0) }, { shaft }, 'output-does-not-follow'],
+    [{ ...sweep, signal: time.map((_, i) => (i * 7919) % 5) }, { shaft }, 'output-does-not-follow'],
     [{ time, signal }, { shaft, circuit: { ...circuit, load: { pullUp } } }, 'ambiguous-output'],
   ] as const)('%#', (recording, evidence, reason) => {
     expect(shapeOf(recording, evidence)).toEqual({ kind: 'not-judged', reason });
@@ -165,6 +167,7 @@ test('whatever is recorded, nothing but an InputError is thrown and no number is
             isTame ? Math.min(9, Math.max(-9, one[at] || 0)) : one[at],
           );
         const shaft = isSwept ? Float64Array.from(rows, (_, i) => i) : of(2);
+        const signal = isSwept ? of(1).map((volts, i) => i / 10 + volts / 50) : of(1);
         const evidence = {
           shaft,
           uncertainty: 0.01,
@@ -172,10 +175,7 @@ test('whatever is recorded, nothing but an InputError is thrown and no number is
           ...(!hasSupply && { supply: 5 }),
         };
         try {
-          const shape = shapeOf(
-            { time, signal: of(1), ...(hasSupply && { supply: of(3) }) },
-            evidence,
-          );
+          const shape = shapeOf({ time, signal, ...(hasSupply && { supply: of(3) }) }, evidence);
           kinds[shape.kind]++;
           expect(allNumbers(shape).every(Number.isFinite), JSON.stringify(shape)).toBe(true);
         } catch (error) {

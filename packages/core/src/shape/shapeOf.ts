@@ -2,10 +2,12 @@ import type { Circuit } from '../circuit/circuit.js';
 import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, positive } from '../guard.js';
+import { straightLine } from '../statistics/straightLine.js';
 import { checkSweep } from '../sweep/checkSweep.js';
 import type { Sweep } from '../sweep/sweep.js';
 import type { Volts } from '../units.js';
 import { absoluteLinearity, type TheoreticalLine } from './absoluteLinearity.js';
+import { endReadings } from './endReadings.js';
 import { hysteresisOf } from './hysteresis.js';
 import { independentLinearity } from './independentLinearity.js';
 import { type NoLoad, noLoad } from './noLoad.js';
@@ -70,7 +72,7 @@ const largestGap = 0.1 * halfWindows + 1;
  * @param sweep Time, signal and, best of all, the supply across the end terminals.
  * @param evidence The shaft column and what else is known.
  * @returns Not judged as a whole without a shaft column, movement or supply, where neighbouring places lie more
- * than 10 % of the range apart, or where the hook-up's output fits two places.
+ * than 10 % of the range apart, where the hook-up's output fits two places, or where the output does not follow the shaft.
  * @throws InputError for a wrong sweep, circuit or number, with its path.
  *
  * @example
@@ -98,7 +100,8 @@ export function shapeOf(sweep: Sweep, evidence: ShapeEvidence): Shape | NotJudge
   const means = placeMeans(readings);
   if (!means || means.shaft.length === 0) return notJudged('no-movement');
   if (hasGap(means.halfWindow)) return notJudged('places-too-far-apart');
-  const independent = independentLinearity(means) as Linearity;
+  const independent = independentLinearity(means);
+  if (!follows(means) || independent.kind !== 'judged') return notJudged('output-does-not-follow');
   return {
     kind: 'judged',
     supply: from,
@@ -150,6 +153,14 @@ function ratios(
     ...(uncertainty !== undefined &&
       count > 0 && { uncertainty: (uncertainty / least) * (bare?.steepest ?? 1) }),
   };
+}
+
+/** Whether the output's way over the range is more than its scatter either side: a dead output deviates from no line. */
+function follows({ shaft, ratio }: ShaftReadings): boolean {
+  const [first, last] = endReadings(shaft);
+  const line = straightLine(shaft, ratio);
+  if (!line) return false;
+  return Math.abs(line.slope) * (shaft[last]! - shaft[first]!) > 2 * line.deviation;
 }
 
 function hasGap(halfWindow: Uint8Array): boolean {

@@ -191,10 +191,14 @@ test('on a slow logger noise alone names no liar of a drift, whatever the draw',
 describe('what can not be compared says why', () => {
   const tracks = recorded(pairs.sum);
   const still = tracks.time.map(() => 1);
+  const dead = tracks.time.map(() => 0);
   const wild = tracks.time.map((_, i) => (i * 7919) % 5);
   test.each([
     [{ ...tracks, first: still, second: still }, { limit }, 'no-movement'],
     [{ ...tracks, second: wild }, { limit }, 'no-relation'],
+    [{ ...tracks, second: dead }, { limit }, 'no-relation'],
+    [{ ...tracks, second: dead }, { limit, relation: { kind: 'ratio' } }, 'no-relation'],
+    [{ ...tracks, first: still }, { limit }, 'no-relation'],
     [tracks, { limit, skew: 99 }, 'nothing-to-compare'],
     [{ ...tracks, supply: new Float64Array(still.length) }, { limit }, 'nothing-to-compare'],
   ] as const)('%#', (data, evidence, reason) => {

@@ -32,12 +32,12 @@ export interface TracksEvidence {
 
 /**
  * Compares the two tracks of one housing: what they keep constant, where over the travel they deviate from that by
- * more than a limit, and which of the two departed where the recording shows it. This says how the tracks go together and
- * nothing of the linearity of either.
+ * more than a limit, and which of the two departed where the recording shows it. This says how the tracks go together
+ * and nothing of the linearity of either.
  *
- * Method: a relation by robust medians; a disagreement begins beyond the limit and ends where the
- * deviation is back inside by six times its scatter (at most to half the limit), so that noise does not cut it. The liar is the track
- * that bends abruptly at its beginning or end while the other moves on smoothly; else undecided.
+ * Method: a relation by robust medians; a disagreement begins beyond the limit and ends where the deviation is back
+ * inside by six times its scatter (at most to half the limit), so that noise does not cut it. The liar is the track that
+ * bends abruptly at its beginning or end while the other moves on smoothly; else undecided.
  *
  * @param tracks Both signals with their time, and travel or supply where recorded.
  * @param evidence The limit and what else is known.
@@ -67,10 +67,13 @@ export function compareTracks(
     return { kind: 'not-judged', reason: 'no-movement' };
   }
   const { relation, scatter } = fitRelation(aligned, known);
-  // A scaled median absolute deviation of 1.4826 times the limit has half of the samples beyond it.
-  if (!Number.isFinite(scatter) || (!known && scatter > 1.4826 * limit))
-    return { kind: 'not-judged', reason: 'no-relation' };
   const { gain, shift } = followed(relation);
+  // A scaled median absolute deviation of 1.4826 times the limit has half of the samples beyond it. A dead track has a
+  // constant ratio to anything: 0.
+  const holds =
+    (known !== undefined || scatter <= 1.4826 * limit) &&
+    (known?.value !== undefined || Math.abs(gain) * span(first) > 2 * limit);
+  if (!(Number.isFinite(scatter) && holds)) return { kind: 'not-judged', reason: 'no-relation' };
   const deviation = second.map((at, i) => at - gain * first[i]! - shift);
   const stretches = beyond(deviation, limit, limit - Math.min(limit / 2, 6 * scatter));
   const travel = aligned.travel ?? travelByFirst(aligned, expected as Expectation, stretches);

@@ -13,9 +13,7 @@ export interface TwoTracks {
   readonly travel?: Float64Array;
 }
 
-/**
- * What stays constant as both tracks move: their sum, V, second less first, V, or second over first.
- */
+/** What stays constant as both tracks move: their sum, V, second less first, V, or second over first. */
 export interface TrackRelation {
   readonly kind: 'sum' | 'offset' | 'ratio';
   readonly value: number;
@@ -28,7 +26,7 @@ export type Liar = 'first' | 'second' | 'undecided';
 export interface Disagreement {
   readonly start: Seconds;
   readonly end: Seconds;
-  /** Lowest and highest travel passed in it; where no travel was recorded, from the samples beside it, in which both agree. */
+  /** Lowest and highest travel passed in it; without recorded travel by the samples beside it, where both agree. */
   readonly fromTravel: Travel;
   readonly toTravel: Travel;
   /** The largest deviation of the second track from what the first one tells, V. */
@@ -48,7 +46,7 @@ export interface TracksComparison {
   readonly disagreements: readonly Disagreement[];
   /** Which track all disagreements with evidence speak against. */
   readonly liar: Liar;
-  /** The deviation of the second track from what the first one tells, V, over time and travel, of all samples compared. */
+  /** Deviation of the second track from what the first one tells, V, over time and travel, of all samples compared. */
   readonly time: Float64Array;
   readonly travel: Float64Array;
   readonly deviation: Float64Array;
@@ -59,7 +57,7 @@ export interface NotCompared {
   readonly kind: 'not-judged';
   readonly reason: /** Neither signal moved by more than twice the limit, so that any relation fits. */
     | 'no-movement'
-    /** With none of the relations do most samples keep the limit. */
+    /** With none of the relations do most samples keep the limit; or one of the tracks stands still. */
     | 'no-relation'
     /** The skew leaves no time at which both were recorded, or the supply was gone. */
     | 'nothing-to-compare';

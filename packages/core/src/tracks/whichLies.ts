@@ -8,9 +8,9 @@ const abrupt: Seconds = 4e-3;
 const falseDepartures = 0.005;
 
 /**
- * Which of two tracks departed where they begin or cease to disagree: the one that bends abruptly, by half the limit and more than noise
- * can, while the other bends by no more than half as much. Bends are second differences over 4 ms and less, in which
- * steady movement cancels.
+ * Which of two tracks departed where they begin or cease to disagree: the one that bends abruptly, by half the limit and
+ * more than noise can, while the other bends by no more than half as much. Bends are second differences over 4 ms and
+ * less (two samples either way at least), in which steady movement cancels.
  *
  * @param from First and last sample of the disagreement.
  * @param gain What a volt of the first track is in volts of the second.
