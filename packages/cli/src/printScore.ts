@@ -1,15 +1,22 @@
-import { type Criteria, formatQuantity, type Score } from '@truesweep/core';
+import { type Criteria, formatQuantity, type Score, troubleCodes } from '@truesweep/core';
 import type { DelimitedReading } from '@truesweep/recordings';
 import {
   adviceSentences,
+  blindSentence,
   causeLabels,
   causeMeanings,
   columnSentence,
   delimiterLabels,
+  morePassesSentence,
   movementSentence,
+  narrowestSpotSentence,
   readingSentence,
   scoreLabels,
+  spotSentence,
   supplyAssumedSentence,
+  testsNotDoneSentence,
+  troubleCodesSentence,
+  troubleMeanings,
   unitFromLabels,
   verdictLabels,
   verdictMeanings,
@@ -20,6 +27,9 @@ import type { JudgedFile } from './judgedFile.js';
 import { printChecks } from './printChecks.js';
 import { printFindings } from './printFindings.js';
 import { wrapText } from './wrapText.js';
+
+/** So many places are enough to show where the trouble lies. */
+const mostPlaces = 3;
 
 /** The judgement of one recording as lines of text; `short` leaves out the evidence. */
 export function printScore(judged: JudgedFile, { short = false } = {}): readonly string[] {
@@ -34,12 +44,12 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
   if (short) return lines;
   return [
     ...lines,
-    ...(findings.length > 0 ? ['', ...printFindings(findings)] : []),
+    ...(findings.length > 0 ? ['', ...printFindings(findings), '', ...evidence(score)] : []),
     '',
     ...printChecks(score.checks),
     '',
     ...paragraph(scoreLabels.movement, [movement(score)]),
-    ...paragraph(scoreLabels.couldShow, [visibility(score)]),
+    ...paragraph(scoreLabels.couldShow, visibility(score)),
     ...paragraph(scoreLabels.file, [howRead(reading)]),
     ...(score.supplyAssumed ? paragraph(scoreLabels.supply, [supplyAssumedSentence]) : []),
   ];
@@ -80,9 +90,10 @@ function movement({ strokes, snaps }: Score): string {
   });
 }
 
-function visibility({ quality, checks }: Score): string {
+function visibility({ quality, checks, couldShow }: Score): readonly string[] {
   const ofSpan = checks.find(({ check }) => check === 'visible-departure')?.measured;
-  return visibilitySentence({
+  const { blind, narrowestSpot } = couldShow;
+  const sentence = visibilitySentence({
     dropout: formatQuantity(quality.shortestDropout, 's', { digits: 2, trim: true }),
     departure: formatQuantity(quality.visible, 'V', { digits: 2 }),
     ...(ofSpan !== undefined && {
@@ -90,6 +101,36 @@ function visibility({ quality, checks }: Score): string {
     }),
     setBy: visibleSetByLabels[quality.visibleSetBy],
   });
+  return [
+    sentence,
+    ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
+    ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
+  ];
+}
+
+function percent(fraction: number): string {
+  return formatQuantity(fraction, '%', { digits: 2, trim: true });
+}
+
+/** Where departures came again, how to part track from connection, and the codes that they could set. */
+function evidence(score: Score): readonly string[] {
+  const { spots, morePasses, testsNotDone, causes } = score;
+  const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
+  const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
+  const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
+  return [
+    ...paragraph(
+      scoreLabels.places,
+      again.map(({ travel, seen, passes }) =>
+        spotSentence({ travel: percent(travel), seen: String(seen), passes: String(passes) }),
+      ),
+    ),
+    ...paragraph(scoreLabels.tests, [
+      ...(morePasses ? [morePassesSentence(String(morePasses))] : []),
+      ...(inQuestion && testsNotDone.length > 0 ? [testsNotDoneSentence(testsNotDone)] : []),
+    ]),
+    ...paragraph(scoreLabels.codes, codes.length > 0 ? [troubleCodesSentence(codes)] : []),
+  ];
 }
 
 function howRead({ columns, delimiter, rows }: DelimitedReading): string {

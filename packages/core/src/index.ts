@@ -164,6 +164,7 @@ export type {
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';
+export { type TroubleCode, type TroubleKind, troubleCodes } from './score/troubleCodes.js';
 export { absoluteLinearity, type TheoreticalLine } from './shape/absoluteLinearity.js';
 export { hysteresis } from './shape/hysteresis.js';
 export { independentLinearity } from './shape/independentLinearity.js';

@@ -12,6 +12,13 @@ export {
   drawingWords,
   windowWords,
 } from './drawingWords.js';
+export {
+  blindSentence,
+  morePassesSentence,
+  narrowestSpotSentence,
+  spotSentence,
+  testsNotDoneSentence,
+} from './evidenceSentences.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
@@ -35,4 +42,5 @@ export {
   visibilitySentence,
 } from './recordingSentences.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
+export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';

@@ -18,6 +18,7 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   outcomeLabels: ['core/src/score/score.ts', 'CheckOutcome'],
   limitSourceLabels: ['core/src/score/score.ts', 'LimitSource'],
   findingLabels: ['core/src/score/score.ts', 'Finding', 'kind'],
+  troubleMeanings: ['core/src/score/troubleCodes.ts', 'TroubleKind'],
   findingMeanings: ['core/src/score/score.ts', 'Finding', 'kind'],
   duringLabels: ['core/src/score/score.ts', 'Finding', 'during'],
   visibleSetByLabels: ['core/src/sweep/captureQuality.ts', 'CaptureQuality', 'visibleSetBy'],

@@ -11,19 +11,21 @@ import type { Fraction, Seconds } from '../units.js';
  * @throws InputError for a length or a number out of range.
  *
  * @example
- * chanceOfSamples(Float64Array.of(0, 0.01, 0.02, 0.03), 0.005) // => 0.5
- * chanceOfSamples(Float64Array.of(0, 0.01, 0.02, 0.03), 0.02, 2) // => 1
+ * const time = Float64Array.of(0, 0.25, 0.5, 0.75);
+ * chanceOfSamples(time, 0.125) // => 0.5
+ * chanceOfSamples(time, 0.5, 2) // => 1
  */
 export function chanceOfSamples(time: Float64Array, seconds: Seconds, samples = 1): Fraction {
   positive(seconds, 'seconds', 's');
   wholeNumber(samples, 1, 1000, 'samples');
   const last = time.length - samples;
-  if (last < 1) return 0;
+  const span = last < 1 ? 0 : time[last]! - time[0]!;
+  if (span === 0) return 0;
   let good = 0;
   for (let i = 1; i <= last; i++) {
     const latest = time[i]!;
     const earliest = Math.max(time[i - 1]!, time[i + samples - 1]! - seconds);
     if (earliest < latest) good += latest - earliest;
   }
-  return Math.min(1, good / (time[last]! - time[0]!));
+  return Math.min(1, good / span);
 }

@@ -41,6 +41,7 @@ describe('chanceOfSamples', () => {
 
   test('a recording with fewer samples can’t hold them', () => {
     expect(chanceOfSamples(Float64Array.of(0, 1), 1, 3)).toBe(0);
+    expect(chanceOfSamples(Float64Array.of(0, 0, 0, 1e-6), 1, 2)).toBe(0);
   });
 
   test('refuses a length that is none', () => {

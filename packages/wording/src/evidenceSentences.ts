@@ -1,0 +1,63 @@
+import type { DeliberateTest } from '@truesweep/core';
+
+/**
+ * How often the passes over a place showed something there.
+ *
+ * @example
+ * spotSentence({ travel: '6 %', seen: '3', passes: '4' }) // => 'At 6 % of the travel: shown by 3 of 4 passes.'
+ */
+export function spotSentence(spot: {
+  readonly travel: string;
+  readonly seen: string;
+  readonly passes: string;
+}): string {
+  return `At ${spot.travel} of the travel: shown by ${spot.seen} of ${spot.passes} passes.`;
+}
+
+/**
+ * How many more passes would part the track from a connection.
+ *
+ * @example
+ * morePassesSentence('4').startsWith('4 more passes') // => true
+ */
+export function morePassesSentence(passes: string): string {
+  return `${passes} more passes like these would very likely settle whether it is the track or a connection.`;
+}
+
+/**
+ * The narrowest worn spot that cannot have been missed.
+ *
+ * @example
+ * narrowestSpotSentence('0.4 %').includes('0.4 % of the travel') // => true
+ */
+export function narrowestSpotSentence(width: string): string {
+  return `A worn spot ${width} of the travel wide leaves enough samples wherever it lies.`;
+}
+
+/**
+ * Where no dropout can show.
+ *
+ * @example
+ * blindSentence('0 %', '2 %').startsWith('From 0 % to 2 % of the travel') // => true
+ */
+export function blindSentence(from: string, to: string): string {
+  return `From ${from} to ${to} of the travel the output lies too near the level of a lifted wiper for a dropout to show.`;
+}
+
+/** What was done to the sensor, as a phrase. */
+const testPhrases: Readonly<Record<DeliberateTest, string>> = {
+  'harness-flexed': 'flexing the harness',
+  'housing-tapped': 'tapping the housing',
+  warmed: 'warming the sensor',
+};
+
+/**
+ * Which tests would tell a connection from the track.
+ *
+ * @example
+ * testsNotDoneSentence(['warmed']) // => 'Not noted in the recording: warming the sensor, with the shaft held still. What then appears tells a connection from the track.'
+ */
+export function testsNotDoneSentence(tests: readonly DeliberateTest[]): string {
+  const phrases = tests.map((test) => testPhrases[test]).join(', ');
+  return `Not noted in the recording: ${phrases}, with the shaft held still. What then appears tells a connection from the track.`;
+}
