@@ -45,7 +45,8 @@ export function endReading(
   if (isClipped(scale.closed + level * scale.span, window, evidence)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = prepared.quality;
-  const apart = Math.max(sameLevel, (sameLevelOfVisible * visible) / Math.abs(scale.span));
+  const unsure = Math.max(sameLevelOfVisible * visible, 2 * scatterOfReading(evidence));
+  const apart = Math.max(sameLevel, unsure / Math.abs(scale.span));
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   return {

@@ -8,12 +8,10 @@ const leastWeight = 0.05;
  * What the evidence points to: the checks that went wrong first, then the weights of the departures' causes.
  *
  * @param weights From the departures; nothing where there is none.
- * @param misconnected Whether the readings are those of leads on wrong terminals.
  */
 export function findCauses(
   checks: readonly Check[],
   weights: CauseWeights | undefined,
-  misconnected = false,
 ): Score['causes'] {
   const bad = (code: Check['check']): boolean => {
     const outcome = checks.find(({ check }) => check === code)?.outcome;
@@ -23,8 +21,7 @@ export function findCauses(
   const still = checks.some(
     ({ check, outcome }) => check === 'live-output' && outcome !== 'conforms',
   );
-  if (bad('live-output') || (end && (still || misconnected)))
-    return [{ cause: 'wiring', weight: 1 }];
+  if (bad('live-output') || (end && still)) return [{ cause: 'wiring', weight: 1 }];
   if (weights) return leading(weights);
   if (bad('supply')) return [{ cause: 'wiring', weight: 1 }];
   if (bad('closed-end') && bad('open-end')) return halves('wiring', 'ends');

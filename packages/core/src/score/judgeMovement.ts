@@ -1,3 +1,4 @@
+import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Stroke } from '../sweep/movement.js';
 import type { ThrottleScale } from '../sweep/throttleScale.js';
@@ -9,12 +10,17 @@ const deadRange = 0.05;
 const wholeRange = 0.8;
 const nearEnd = 0.1;
 
-/** Whether the output lives, and whether a whole opening and a whole closing were recorded. */
+/**
+ * Whether the output lives and is that of leads on the right terminals, and whether a whole opening and a whole closing
+ * were recorded. An output that stands still at the closed reading may be one that nobody moved.
+ */
 export function judgeMovement(
   path: Float64Array,
   strokes: readonly Stroke[],
   { windows }: Expectation,
   scale: ThrottleScale,
+  misconnected: boolean,
+  criteria: Criteria,
 ): readonly Check[] {
   let lowest = path[0]!;
   let highest = lowest;
@@ -24,14 +30,17 @@ export function judgeMovement(
   }
   const range = highest - lowest;
   const volts = scale.closed + ((lowest + highest) / 2) * scale.span;
-  const atEnd = [windows.closed, windows.open].some(
-    ({ low, high }) =>
-      volts >= low - nearEnd * Math.abs(scale.span) &&
-      volts <= high + nearEnd * Math.abs(scale.span),
-  );
+  const beyond = criteria.endMarginal * Math.abs(scale.span);
+  const atClosed = volts >= windows.closed.low - beyond && volts <= windows.closed.high + beyond;
   const live: Check = {
     check: 'live-output',
-    outcome: range >= deadRange ? 'conforms' : atEnd ? 'cannot-tell' : 'fails',
+    outcome: misconnected
+      ? 'fails'
+      : range >= deadRange
+        ? 'conforms'
+        : atClosed
+          ? 'cannot-tell'
+          : 'fails',
     unit: '1',
     measured: range,
     lowLimit: deadRange,

@@ -98,10 +98,11 @@ export function scoreSweep(
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
+  const misconnected = isMisconnected(movement.path, hookUp, scale, quality.clip);
   const checks = [
     ...judgeCapture(judged, prepared, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),
-    ...judgeMovement(movement.path, movement.strokes, expected, scale),
+    ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
     judgeDepartures(findings, explanations[0], criteria),
     judgeEnd(
       'closed-end',
@@ -114,11 +115,7 @@ export function scoreSweep(
     judgeEnd('open-end', endReading('open', open, ends), open, scale.span, -inward, criteria),
     judgeClosedRest(returns, scatterOfReading(ends), scale.span, criteria),
   ];
-  const causes = findCauses(
-    checks,
-    explanations.length > 0 ? sharesOf(explanations) : undefined,
-    isMisconnected(movement.path, hookUp, scale),
-  );
+  const causes = findCauses(checks, explanations.length > 0 ? sharesOf(explanations) : undefined);
   const verdict = decideVerdict(checks);
   const more = morePasses(events, passes, spent);
   return {

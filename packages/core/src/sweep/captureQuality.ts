@@ -80,11 +80,13 @@ export function prepareSweep(
   const times = sampleTimes(sweep.time);
   const { interval } = times;
   const resolution = recorder.resolution ?? foundResolution(sweep.signal);
-  const scatter = noiseLevel(sweep.signal, interval, resolution);
+  const roughly = noiseLevel(sweep.signal, interval, resolution);
+  const clip = recorder.range ?? clipLevels(sweep.signal, roughly, resolution);
+  const scatter = noiseLevel(sweep.signal, interval, resolution, undefined, clip);
   const bins = binned(sweep, interval);
   const path = runningMedian(bins.mean, Math.max(1, Math.round(halfWindow / bins.interval)));
   const ripple = mainsRipple(bins, path, scatter);
-  const noise = ripple ? noiseLevel(sweep.signal, interval, resolution, ripple) : scatter;
+  const noise = ripple ? noiseLevel(sweep.signal, interval, resolution, ripple, clip) : scatter;
   const k = upperQuantile(criteria.falseDepartures / (2 * samples));
   const limits = [
     ['span', criteria.visibleSpan * Math.abs(span)],
@@ -101,7 +103,7 @@ export function prepareSweep(
     resolution,
     noise,
     ...(ripple && { ripple }),
-    clip: recorder.range ?? clipLevels(sweep.signal, noise, resolution),
+    clip,
     visible,
     visibleSetBy,
     shortestDropout: criteria.samplesInDropout * interval,

@@ -1,6 +1,8 @@
 import type { Levels } from './levels.js';
 import { edgeTime, handAcceleration, handSpeed } from './mechanics.js';
 
+/** A throttle that a spring moves gains this much speed from one sample to the next. */
+const gaining = 1.25;
 /** The speed on either side of an edge is taken over this time, or between neighbours where they are farther apart. */
 const speedOver = 3e-3;
 
@@ -15,7 +17,7 @@ export function findCuts(levels: Levels, exempt?: Uint8Array): Uint8Array {
   const { mean, interval } = levels;
   const cuts = new Uint8Array(mean.length);
   const least = levels.visible;
-  const fastest = exempt ? handSpeed : Number.POSITIVE_INFINITY;
+  const fastest = exempt ? handSpeed : Infinity;
   for (let i = 1; i < mean.length; i++) {
     if (exempt?.[i - 1] && exempt[i]) continue;
     if (unexplained(levels, i - 1, i, fastest) > least) cuts[i] = 1;
@@ -23,7 +25,7 @@ export function findCuts(levels: Levels, exempt?: Uint8Array): Uint8Array {
   if (!exempt) return cuts;
   const reach = Math.round(edgeTime / interval);
   for (let i = 0; i + reach < mean.length && reach > 1; i++) {
-    if (exempt[i] && exempt[i + reach]) continue;
+    if (exempt[i] || exempt[i + reach]) continue;
     if (unexplained(levels, i, i + reach, fastest) <= least) continue;
     let steepest = i + 1;
     let isCut = false;
@@ -54,6 +56,6 @@ function unexplained(
   const speedBefore =
     before === from ? 0 : (mean[from]! - mean[before]!) / (time[from]! - time[before]!);
   const speedAfter = after === to ? 0 : (mean[after]! - mean[to]!) / (time[after]! - time[to]!);
-  const speed = Math.min(fastest, Math.max(0, sign * speedBefore, sign * speedAfter));
+  const speed = Math.min(fastest, gaining * Math.max(0, sign * speedBefore, sign * speedAfter));
   return Math.abs(change) - speed * seconds - (handAcceleration * seconds * seconds) / 2;
 }

@@ -1,5 +1,6 @@
 import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
+import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
 
 /** Departures this close in level are at one place of the track. */
@@ -8,6 +9,9 @@ const onePlace = 0.02;
 const onePlaceFast = 0.06;
 /** Departures this far apart in time were on different passes. */
 const nextPass: Seconds = 0.3;
+/** A departure belongs to a place only where the throttle moves so far from this long before to this long after it. */
+const nearby: Seconds = 0.03;
+const leastMovement = 0.002;
 /** So many departures make a rough place, this part of their depths together to the lesser side. */
 const fewestRough = 4;
 const lesserSide = 0.12;
@@ -26,7 +30,10 @@ export function kindByPlace(
   departures: readonly Departure[],
   fast: Uint8Array,
 ): readonly Departure[] {
-  const slow = departures.filter(({ from }) => !fast[from]);
+  const slow = departures.filter(
+    ({ from, to }) =>
+      !fast[from] && Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement,
+  );
   const places = placesOf(path, slow);
   const kinds = new Map<Departure, Departure['kind']>();
   for (const place of places) {
@@ -43,6 +50,14 @@ export function kindByPlace(
     const shown = new Set(same.map(({ kind }) => kind));
     return shown.size === 1 ? { ...one, kind: same[0]!.kind } : one;
   });
+}
+
+function before(time: Float64Array, bin: number): number {
+  return firstAt(time, time[bin]! - nearby);
+}
+
+function after(time: Float64Array, bin: number): number {
+  return firstAt(time, time[bin]! + nearby);
 }
 
 /** Departures in chains by their level. */

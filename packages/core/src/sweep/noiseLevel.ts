@@ -1,4 +1,5 @@
 import type { Seconds, Volts } from '../units.js';
+import type { ClipLevels } from './clipLevels.js';
 import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
@@ -10,7 +11,8 @@ const ninetyPercentRms = 0.789283;
 /**
  * The standard deviation of the noise, from second differences, in which steady movement cancels; the
  * largest tenth of them (edges, snaps) is left out. Several lags are tried and the largest result kept,
- * since filtered noise hides from neighbouring samples. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
+ * since filtered noise hides from neighbouring samples. Samples at the end of the recorder's range say nothing of
+ * noise. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
  *
  * Method: trimmed second-difference estimate after J. von Neumann et al., Ann. Math. Statist. 12 (1941);
  * from memory.
@@ -20,25 +22,33 @@ export function noiseLevel(
   interval: Seconds,
   resolution: Volts,
   ripple?: MainsRipple,
+  clip: ClipLevels = {},
 ): Volts {
   let level = resolution / Math.sqrt(12);
   for (let lag = 1; lag === 1 || 2 * lag * interval <= longestReach; lag *= 2) {
     if (2 * lag >= signal.length) break;
-    const found = trimmedScale(signal, lag);
+    const found = trimmedScale(signal, lag, clip);
     const known = ripple ? rippleScale(ripple, lag * interval) : 0;
     level = Math.max(level, Math.sqrt(Math.max(0, found * found - known * known)));
   }
   return level;
 }
 
-function trimmedScale(signal: Float64Array, lag: number): Volts {
+function trimmedScale(
+  signal: Float64Array,
+  lag: number,
+  { low = -Infinity, high = Infinity }: ClipLevels,
+): Volts {
   const count = signal.length - 2 * lag;
   const stride = Math.max(1, Math.ceil(count / mostDifferences));
-  const differences = new Float64Array(Math.ceil(count / stride));
-  for (let i = 0, at = 0; at < count; i++, at += stride) {
-    differences[i] = Math.abs(signal[at]! - 2 * signal[at + lag]! + signal[at + 2 * lag]!);
+  const all = new Float64Array(Math.ceil(count / stride));
+  let found = 0;
+  for (let at = 0; at < count; at += stride) {
+    const middle = signal[at + lag]!;
+    if (middle <= low || middle >= high) continue;
+    all[found++] = Math.abs(signal[at]! - 2 * middle + signal[at + 2 * lag]!);
   }
-  differences.sort();
+  const differences = all.subarray(0, found).sort();
   const kept = Math.max(1, Math.floor(0.9 * differences.length));
   let squares = 0;
   for (let i = 0; i < kept; i++) squares += differences[i]! ** 2;
