@@ -51,6 +51,7 @@ export function endReading(
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   return {
     volts: scale.closed + level * scale.span,
+    instrument,
     uncertainty: Math.hypot(
       instrument,
       repeatability(rests, scale.span),

@@ -8,6 +8,8 @@ import type { Check } from './score.js';
 export interface EndReading {
   readonly volts: Volts;
   readonly uncertainty: Volts;
+  /** The instrument's part of it, V. */
+  readonly instrument: Volts;
   readonly atStop: boolean;
 }
 
@@ -17,7 +19,7 @@ const farthestStop = 0.25;
 /**
  * Compares an end reading with its window: simple or guarded acceptance of JCGM 106:2012; outside by no more than
  * the larger of 2u and a fraction of the span is marginal. A reading on the inner side of its window proves
- * nothing unless the stop was surely reached and is not a quarter of the span away; and in a window narrower than four times 2u only a reading
+ * nothing unless the stop was surely reached and is not a quarter of the span away; and in a window narrower than four times the instrument's 2u only a reading
  * far outside can be judged.
  *
  * @param inner The direction from this stop to the other on the voltage scale: 1 up, −1 down.
@@ -36,13 +38,13 @@ export function judgeEnd(
     limitFrom: 'expected-window',
   } as const;
   if (!reading) return { check, outcome: 'cannot-tell', unit: 'V', ...limits };
-  const { volts, uncertainty, atStop } = reading;
+  const { volts, uncertainty, instrument, atStop } = reading;
   const margin = Math.min(volts - window.low, window.high - volts);
   const expanded = 2 * uncertainty;
   const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
   const reached = atStop && margin >= -farthestStop * Math.abs(span);
   const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
-  const tooNarrow = window.high - window.low < 4 * expanded;
+  const tooNarrow = window.high - window.low < 8 * instrument;
   const outcome = ((): Check['outcome'] => {
     if (margin < -tolerated) return shortOfStop ? 'cannot-tell' : 'fails';
     if (tooNarrow) return 'cannot-tell';

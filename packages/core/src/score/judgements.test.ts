@@ -16,7 +16,7 @@ describe('judgeEnd', () => {
   const judge = (volts: number, more = {}) =>
     judgeEnd(
       'closed-end',
-      { volts, uncertainty: 0.005, atStop: true, ...more },
+      { volts, uncertainty: 0.005, instrument: 0.005, atStop: true, ...more },
       window,
       4,
       1,
@@ -51,15 +51,15 @@ describe('judgeEnd', () => {
   });
 
   test('a window narrower than four times the expanded uncertainty needs a better instrument', () => {
-    expect(judge(0.5, { uncertainty: 0.02 }).outcome).toBe('cannot-tell');
-    expect(judge(1, { uncertainty: 0.02 }).outcome).toBe('fails');
+    expect(judge(0.5, { uncertainty: 0.02, instrument: 0.02 }).outcome).toBe('cannot-tell');
+    expect(judge(1, { uncertainty: 0.02, instrument: 0.02 }).outcome).toBe('fails');
   });
 
   test('states the probability that it conforms, and can guard the limit', () => {
     expect(judge(0.5).conformance).toBeCloseTo(1, 9);
     expect(judge(0.55).conformance).toBeCloseTo(0.5, 9);
     const guarded = { ...defaultCriteria, endAcceptance: 'guarded' } as const;
-    const near = { volts: 0.545, uncertainty: 0.005, atStop: true };
+    const near = { volts: 0.545, uncertainty: 0.005, instrument: 0.005, atStop: true };
     expect(judgeEnd('closed-end', near, window, 4, 1, guarded).outcome).toBe('marginal');
     expect(judgeEnd('closed-end', near, window, 4, 1, defaultCriteria).outcome).toBe('conforms');
   });

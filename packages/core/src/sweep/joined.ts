@@ -10,6 +10,8 @@ const onePlace = 0.015;
 const shortestRough: Seconds = 0.025;
 const roughGap: Seconds = 0.06;
 const fewestSwings = 3;
+/** So many swings are scatter even where they go farther to one side. */
+const manySwings = 8;
 /** The throttle moves at least so far over a rough patch. */
 const leastMovement = 0.004;
 
@@ -71,7 +73,7 @@ function roughPatches(
     const to = previous.to;
     if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
       continue;
-    if (!scattersBothWays(run) || goesToRest(run, rest)) continue;
+    if (goesToRest(run, rest) || !(scattersBothWays(run) || swingsOf(run) >= manySwings)) continue;
     const covered = path.subarray(from, to + 1);
     const low = covered.reduce((least, level) => Math.min(least, level));
     const high = covered.reduce((most, level) => Math.max(most, level));
@@ -87,14 +89,24 @@ const nearRest = 0.2;
 /** Scatter leaves the path to one side at least this part as far as to the other; what a contact does goes one way. */
 const evenness = 0.25;
 
-/** A contact that chatters goes to the load's rest level again and again; scatter has no such level. */
+/**
+ * A contact that chatters goes to the load's rest level, and hardly the other way; scatter has no such level.
+ */
 function goesToRest(run: readonly Excursion[], rest: number | undefined): boolean {
   if (rest === undefined) return false;
-  const there = run.filter(({ below, above, level }) => {
+  const reached = run.filter(({ below, above, level }) => {
     const toward = rest < level ? below : above;
     return Math.abs(level + toward - rest) < nearRest * Math.abs(rest - level);
   });
-  return there.length >= run.length / 2;
+  const toward = run.reduce(
+    (sum, { below, above, level }) => sum + (rest < level ? -below : above),
+    0,
+  );
+  const away = run.reduce(
+    (sum, { below, above, level }) => sum + (rest < level ? above : -below),
+    0,
+  );
+  return 2 * reached.length >= run.length || (reached.length > 0 && away < toward / 2);
 }
 
 function scattersBothWays(run: readonly Excursion[]): boolean {

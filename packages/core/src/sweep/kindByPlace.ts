@@ -15,6 +15,7 @@ const leastMovement = 0.002;
 /** So many departures make a rough place, this part of their depths together to the lesser side. */
 const fewestRough = 4;
 const lesserSide = 0.12;
+const lesserSideOfDropouts = 0.3;
 /** A place is what this part of its departures are. */
 const majority = 0.6;
 
@@ -81,7 +82,9 @@ function isRough(place: readonly Departure[], time: Float64Array): boolean {
   if (place.length < fewestRough) return false;
   const below = place.reduce((sum, { depth }) => sum - Math.min(0, depth), 0);
   const above = place.reduce((sum, { depth }) => sum + Math.max(0, depth), 0);
-  return Math.min(below, above) >= lesserSide * Math.max(below, above);
+  const dropouts = place.filter(({ kind }) => kind === 'dropout').length;
+  const least = dropouts >= majority * place.length ? lesserSideOfDropouts : lesserSide;
+  return Math.min(below, above) >= least * Math.max(below, above);
 }
 
 /** The kind that most of a place's departures have, where several passes show it. */

@@ -121,7 +121,7 @@ function jumps({ time, visible }: Levels, before: Piece, after: Piece, closed: n
   const slowest = Math.min(...speeds.map((speed) => speed ?? -unknownSpeed));
   const fastest = Math.max(...speeds.map((speed) => speed ?? unknownSpeed));
   const scatter =
-    2 * Math.hypot(before.end.levelScatter, after.start.levelScatter) +
+    Math.hypot(before.end.levelScatter, after.start.levelScatter) +
     2 * seconds * Math.max(before.end.speedScatter, after.start.speedScatter);
   const free = visible + scatter + (handAcceleration * seconds * seconds) / 8;
   if (change >= slowest * seconds - free && change <= fastest * seconds + free) return false;
