@@ -21,6 +21,8 @@ export interface EndEvidence {
 
 /** Rests this close to the outermost one are at the same stop, as a fraction of the span. */
 const sameStop = 0.05;
+/** A stroke may seem to end this little after the rest that it led to. */
+const slack: Seconds = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
 /** Rests this close to each other came from a stop and not from a hand; farther apart where less can be seen. */
@@ -134,7 +136,7 @@ export function closedReturns({
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
     const after = rests.filter(
-      ({ start, end }) => end >= stroke.end && start <= stroke.end + arrival,
+      ({ start, end }) => end >= stroke.end - slack && start <= stroke.end + arrival,
     );
     if (after.length === 0) continue;
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
