@@ -22,7 +22,7 @@ const timeCost = 8;
 const timeCostBeyond = 4;
 const timeCostAtRest = 0.3;
 /** How many pieces an excursion can hold. */
-const lookback = 64;
+const lookback = 400;
 /** Speed of a hand that a piece too short to tell may have, spans per second. */
 const unknownSpeed = 2.5;
 /** A level this far beyond the stops is no position of the throttle. */
