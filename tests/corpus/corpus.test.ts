@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { soak } from '../counts.js';
+import { floors, holds, notYetReached } from './floors.js';
 import { judgeCase } from './judgeCase.js';
 import { measure } from './measure.js';
 import { print } from './print.js';
@@ -36,6 +37,8 @@ for (const { name, firstSeed, casesInTest } of sets) {
       console.log(print(name, measured));
       if (name === 'tuning') console.log(`wrong cases: ${saveWrongCases(judged)}`);
       expect(measured.inadequatePassed.hits).toBe(0);
+      const missed = floors(measured).filter((floor) => !holds(floor));
+      expect(missed.filter((floor) => !notYetReached.includes(floor.name))).toEqual([]);
     },
     cases * 1000,
   );

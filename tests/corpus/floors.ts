@@ -35,6 +35,20 @@ export function floors(measured: Measured): readonly Floor[] {
   ];
 }
 
+/**
+ * Floors that the scorer has not reached yet, whose figures are printed all the same: the kind of a departure, where
+ * several faults meet or a snap crosses one, and with it the travel of a step.
+ */
+export const notYetReached: readonly string[] = [
+  'recall of step',
+  'recall of dead-spot',
+  'precision of spike',
+  'precision of step',
+  'precision of rough',
+  'findings below visibility',
+  '95th percentile of travel error',
+];
+
 export function holds({ value, side, limit }: Floor): boolean {
   return side === 'most' ? value <= limit : value >= limit;
 }
