@@ -94,6 +94,7 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
+export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
 export { findPins } from './pins/findPins.js';
 export type {
   Estimate,

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import { expectation } from '../expectation/expectation.js';
+import { scoreSweep } from '../score/scoreSweep.js';
+import type { SimulatedMovement } from '../simulate/movement.js';
+import { simulateSweep } from '../simulate/simulateSweep.js';
+import { liveSweep } from './liveSweep.js';
+
+const circuit = {
+  source: { volts: 5 },
+  limiter: 1000,
+  sensor: { track: 4000, closedPosition: 0.12, openPosition: 0.9 },
+  load: { pullDown: 10e6 },
+};
+const expected = expectation(circuit, { closedPosition: 0.02, openPosition: 0.03 });
+const pass: readonly SimulatedMovement[] = [
+  { kind: 'hold', seconds: 0.4 },
+  { kind: 'turn', to: 1, seconds: 1.2 },
+  { kind: 'hold', seconds: 0.4 },
+  { kind: 'turn', to: 0, seconds: 1.2 },
+];
+const { sweep } = simulateSweep({
+  circuit,
+  movements: [...pass, ...pass, ...pass, { kind: 'hold', seconds: 0.5 }],
+  recorder: { interval: 1e-3, noise: 0.003, resolution: 0.002 },
+  faults: [{ kind: 'worn-spot', travel: 0.4, width: 0.02, ohms: Number.POSITIVE_INFINITY }],
+  seed: 4,
+});
+const { time, signal } = sweep;
+
+describe('liveSweep', () => {
+  test('shows findings while running, each once, and in the end what scoreSweep shows', () => {
+    const live = liveSweep(expected);
+    const whole = scoreSweep(sweep, expected);
+    let seen = 0;
+    for (let at = 0; at < time.length; at += 500) {
+      live.feed(time.subarray(at, at + 500), signal.subarray(at, at + 500));
+      const so = live.provisional();
+      expect(so.provisional).toBe(true);
+      expect(so.samples).toBe(Math.min(time.length, at + 500));
+      expect(so.judged!.end - so.judged!.start).toBeLessThanOrEqual(4);
+      expect(so.found).toBe(so.findings.length);
+      seen = so.found;
+    }
+    expect(seen).toBe(6);
+    expect(whole.findings).toHaveLength(6);
+    const { findings, strokes } = live.provisional();
+    for (const [i, one] of findings.entries()) {
+      expect(one.kind).toBe('dropout');
+      expect(one.start).toBeCloseTo(whole.findings[i]!.start, 2);
+      expect(one.travel).toBeCloseTo(whole.findings[i]!.travel, 1);
+    }
+    expect(strokes.length).toBeGreaterThan(0);
+    expect(live.end()).toEqual(whole);
+  });
+
+  test('says nothing before time has passed', () => {
+    const live = liveSweep(expected);
+    expect(live.provisional()).toEqual({
+      provisional: true,
+      samples: 0,
+      strokes: [],
+      rests: [],
+      snaps: [],
+      findings: [],
+      found: 0,
+    });
+    live.feed(Float64Array.of(1), Float64Array.of(2));
+    expect(live.provisional()).toMatchObject({ samples: 1, found: 0 });
+    expect(() => live.end()).toThrow(expect.objectContaining({ code: 'too-few-samples' }));
+    live.feed(Float64Array.of(2), Float64Array.of(2));
+    expect(live.end().quality.samples).toBe(2);
+  });
+
+  test('hands supply and stretches on', () => {
+    const supply = new Float64Array(time.length).fill(4);
+    const stretches = [{ kind: 'harness-flexed', start: 0, end: 0.3 }] as const;
+    const live = liveSweep(expected, { uncertainty: 0.01 });
+    live.feed(time, signal, supply);
+    expect(live.end(stretches)).toEqual(
+      scoreSweep({ time, signal, supply, stretches }, expected, { uncertainty: 0.01 }),
+    );
+  });
+
+  test('refuses a chunk with its path, and forgets it', () => {
+    const live = liveSweep(expected);
+    live.feed(time.subarray(0, 1000), signal.subarray(0, 1000));
+    const refused = (code: string, path: string, ...chunk: Parameters<typeof live.feed>) =>
+      expect(() => live.feed(...chunk)).toThrow(expect.objectContaining({ code, path }));
+    const two = Float64Array.of(1, 2);
+    const three = Float64Array.of(1, 2, 3);
+    refused('length-mismatch', 'chunk.signal', two, three);
+    refused('length-mismatch', 'chunk.supply', two, two, three);
+    refused('missing', 'chunk.signal', two, [1, 2] as unknown as Float64Array);
+    refused('not-finite', 'chunk.signal[1]', two, Float64Array.of(1, Number.NaN));
+    refused('not-finite', 'chunk.time[0]', Float64Array.of(-Infinity, 1), two);
+    refused('out-of-range', 'chunk.supply[1]', two, two, Float64Array.of(1, 1e13));
+    refused('unexpected', 'chunk.supply', two, two, two);
+    live.feed(new Float64Array(0), new Float64Array(0));
+    live.feed(time.subarray(1000), signal.subarray(1000));
+    expect(live.end()).toEqual(scoreSweep(sweep, expected));
+    refused('ended', 'chunk', two, two);
+  });
+
+  test('misses a supply that came before', () => {
+    const live = liveSweep(expected);
+    const two = Float64Array.of(1, 2);
+    live.feed(two, two, two);
+    expect(() => live.feed(two, two)).toThrow(
+      expect.objectContaining({ code: 'missing', path: 'chunk.supply' }),
+    );
+  });
+});

@@ -1,0 +1,160 @@
+import { type Criteria, defaultCriteria } from '../criteria.js';
+import { InputError } from '../errors.js';
+import type { Expectation } from '../expectation/expectation.js';
+import type { Finding, Score } from '../score/score.js';
+import { scoreSweep } from '../score/scoreSweep.js';
+import type { Recorder } from '../sweep/captureQuality.js';
+import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
+import type { Stretch, Sweep } from '../sweep/sweep.js';
+import type { Seconds } from '../units.js';
+import { checkChunk } from './checkChunk.js';
+import { findingsSoFar } from './findingsSoFar.js';
+import { growingColumn } from './growingColumn.js';
+import { recentStretch } from './recentStretch.js';
+
+/** What a recording seems to show while it runs; the end may overthrow it. */
+export interface ProvisionalScore {
+  readonly provisional: true;
+  /** Samples fed so far. */
+  readonly samples: number;
+  /** The recent stretch that was judged, s; left out as long as it takes no time. */
+  readonly judged?: { readonly start: Seconds; readonly end: Seconds };
+  /** Movement in the recent stretch. */
+  readonly strokes: readonly Stroke[];
+  readonly rests: readonly Rest[];
+  readonly snaps: readonly SnapClosing[];
+  /** Findings so far, of the recent stretch and of those judged before; of the latter the latest 100. */
+  readonly findings: readonly Finding[];
+  /** How many findings there were so far, those no longer kept included. */
+  readonly found: number;
+}
+
+/** A sweep that is being recorded. */
+export interface LiveSweep {
+  /**
+   * Takes the next samples; an empty chunk changes nothing.
+   *
+   * @param time In s.
+   * @param signal In V, as many as of time.
+   * @param supply In V, as many as of time; with every chunk or with none.
+   * @throws InputError `length-mismatch`, `missing`, `not-finite` or `out-of-range` with the path in the chunk, such
+   * as `chunk.signal[12]`; `ended` after the end. A chunk that is refused leaves no trace.
+   */
+  feed(time: Float64Array, signal: Float64Array, supply?: Float64Array): void;
+  /**
+   * Judges the last 4 s (at most 524,288 samples) by themselves: what a call costs does not grow with the recording.
+   * Call it at least every 3.5 s, or stretches between the calls go unseen until the end.
+   *
+   * @throws InputError `time-backwards` where time runs back in the stretch, `no-span` for an expectation without one.
+   */
+  provisional(): ProvisionalScore;
+  /**
+   * Judges the whole recording; nothing can be fed after it.
+   *
+   * @param stretches What was done when, where it was noted.
+   * @returns Exactly what {@link scoreSweep} gives for all that was fed, however it was cut into chunks.
+   * @throws InputError as {@link scoreSweep} does.
+   */
+  end(stretches?: readonly Stretch[]): Score;
+}
+
+/**
+ * Takes a sweep in while it is recorded, says what it seems to show so far, and judges it in the end.
+ *
+ * @param expected From {@link expectation}: curve, windows and the load's rest level.
+ * @param recorder What is known of the recorder.
+ * @param criteria The limits; {@link defaultCriteria} when left out.
+ *
+ * @example
+ * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
+ * const live = liveSweep(expectation(circuit));
+ * for (let chunk = 0; chunk < 10; chunk++) {
+ *   const time = Float64Array.from({ length: 10 }, (_, i) => chunk / 10 + i / 100);
+ *   live.feed(time, new Float64Array(10).fill(2.5));
+ * }
+ * live.provisional().samples // => 100
+ * live.end().verdict // => 'fail'
+ */
+export function liveSweep(
+  expected: Expectation,
+  recorder: Recorder = {},
+  criteria: Criteria = defaultCriteria,
+): LiveSweep {
+  const times = growingColumn();
+  const signals = growingColumn();
+  const supplies = growingColumn();
+  const soFar = findingsSoFar();
+  let withSupply: boolean | undefined;
+  let ended = false;
+
+  const sweepFrom = (start: number): Sweep => ({
+    time: times.values().subarray(start),
+    signal: signals.values().subarray(start),
+    ...(withSupply && { supply: supplies.values().subarray(start) }),
+  });
+
+  return {
+    feed(time, signal, supply) {
+      if (ended) {
+        throw new InputError(
+          'ended',
+          'chunk',
+          'The recording has ended; feed a new one to a new live sweep.',
+        );
+      }
+      checkChunk(time, signal, supply);
+      if (time.length === 0) return;
+      if (withSupply !== undefined && withSupply !== (supply !== undefined)) {
+        throw new InputError(
+          supply ? 'unexpected' : 'missing',
+          'chunk.supply',
+          `chunk.supply is ${supply ? 'there' : 'missing'} and was ${supply ? 'missing' : 'there'} before; feed the supply with every chunk or with none.`,
+        );
+      }
+      withSupply = supply !== undefined;
+      times.append(time);
+      signals.append(signal);
+      if (supply) supplies.append(supply);
+    },
+
+    provisional() {
+      const from = recentStretch(times.values());
+      const sweep = sweepFrom(from);
+      const { time } = sweep;
+      const samples = from + time.length;
+      if (time.every((at) => at === time[0])) {
+        return {
+          provisional: true,
+          samples,
+          strokes: [],
+          rests: [],
+          snaps: [],
+          findings: [],
+          found: 0,
+        };
+      }
+      const { strokes, rests, snaps, findings } = scoreSweep(sweep, expected, recorder, criteria);
+      const judged = { start: time[0]!, end: time[time.length - 1]! };
+      return {
+        provisional: true,
+        samples,
+        judged,
+        strokes,
+        rests,
+        snaps,
+        ...soFar({ ...judged, first: from === 0, findings }),
+      };
+    },
+
+    end(stretches) {
+      const score = scoreSweep(
+        { ...sweepFrom(0), ...(stretches && { stretches }) },
+        expected,
+        recorder,
+        criteria,
+      );
+      ended = true;
+      return score;
+    },
+  };
+}

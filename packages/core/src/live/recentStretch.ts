@@ -1,0 +1,13 @@
+import { firstAt } from '../sweep/firstAt.js';
+import type { Seconds } from '../units.js';
+
+/** Long enough for a stroke both ways. */
+const longest: Seconds = 4;
+const mostSamples = 2 ** 19;
+
+/** Where the recent stretch begins that a provisional judgement looks at: the last 4 s, at most 524,288 samples. */
+export function recentStretch(time: Float64Array): number {
+  const count = time.length;
+  if (count === 0) return 0;
+  return Math.max(firstAt(time, time[count - 1]! - longest), count - mostSamples);
+}
