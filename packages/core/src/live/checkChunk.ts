@@ -1,4 +1,4 @@
-import { column } from '../guard.js';
+import { column } from '../column.js';
 
 /**
  * Refuses a chunk whose columns are none, differ in length or hold what no recorder reads; an empty chunk is one.
