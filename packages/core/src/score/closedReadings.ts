@@ -1,3 +1,4 @@
+import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import type { Volts } from '../units.js';
 import type { ClosedReadings, Returns } from './score.js';
 
@@ -17,9 +18,7 @@ export function closedReadings(
 function returnsOf(readings: readonly Volts[]): Returns | undefined {
   const count = readings.length;
   if (count === 0) return undefined;
-  const mean = readings.reduce((sum, volts) => sum + volts, 0) / count;
+  const { mean, deviation } = meanAndDeviation(readings);
   const range = Math.max(...readings) - Math.min(...readings);
-  if (count === 1) return { count, mean, range };
-  const squares = readings.reduce((sum, volts) => sum + (volts - mean) ** 2, 0);
-  return { count, mean, range, deviation: Math.sqrt(squares / (count - 1)) };
+  return { count, mean, range, ...(count > 1 && { deviation }) };
 }

@@ -1,4 +1,5 @@
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
+import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import type { PreparedSweep } from '../sweep/captureQuality.js';
 import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
 import type { ThrottleScale } from '../sweep/throttleScale.js';
@@ -68,9 +69,8 @@ export function endReading(
 /** Standard deviation of the mean of at least three rests, V; samples of one rest are not independent. */
 function repeatability(rests: readonly Rest[], span: Volts): Volts {
   if (rests.length < 3) return 0;
-  const middle = mean(rests.map(({ level }) => level));
-  const squares = rests.reduce((sum, { level }) => sum + (level - middle) ** 2, 0);
-  return Math.sqrt(squares / (rests.length - 1) / rests.length) * Math.abs(span);
+  const { deviation } = meanAndDeviation(rests.map(({ level }) => level));
+  return (deviation / Math.sqrt(rests.length)) * Math.abs(span);
 }
 
 /** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */

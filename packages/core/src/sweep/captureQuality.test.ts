@@ -30,6 +30,13 @@ describe('noiseLevel', () => {
     expect(noiseLevel(new Float64Array(100), 1e-3, 0.012)).toBeCloseTo(0.012 / Math.sqrt(12), 12);
   });
 
+  test('samples at the end of the range say nothing of it, not even where all of them are', () => {
+    const clipped = ramp(20_000, 0.01).map((volts) => Math.min(5, volts));
+    expect(noiseLevel(clipped, 1e-3, 0)).toBeLessThan(0.006);
+    expect(noiseLevel(clipped, 1e-3, 0, undefined, { high: 5 })).toBeCloseTo(0.01, 3);
+    expect(noiseLevel(new Float64Array(100), 1e-3, 0, undefined, { low: 0 })).toBe(0);
+  });
+
   test('finds filtered noise that neighbouring samples hide', () => {
     const { normal } = randomNumbers(4);
     let level = 0;

@@ -1,3 +1,4 @@
+import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, oneOf, present } from '../guard.js';
 import type { Stretch, Sweep } from './sweep.js';
@@ -22,9 +23,16 @@ const most = 1e12;
 export function checkSweep(sweep: Sweep): void {
   present(sweep, 'sweep', 'a recorded sweep { time, signal }');
   const { time, signal, supply, stretches } = sweep;
-  checkColumn(time, 'sweep.time', time);
-  checkColumn(signal, 'sweep.signal', time);
-  if (supply !== undefined) checkColumn(supply, 'sweep.supply', time);
+  column(time, time?.length, 'sweep.time');
+  if (time.length < 2) {
+    throw new InputError(
+      'too-few-samples',
+      'sweep.time',
+      `sweep.time holds ${time.length} samples; a sweep has 2 or more.`,
+    );
+  }
+  column(signal, time.length, 'sweep.signal');
+  if (supply !== undefined) column(supply, time.length, 'sweep.supply');
   if (time.every((at) => at === time[0])) {
     throw new InputError(
       'no-duration',
@@ -38,32 +46,4 @@ export function checkSweep(sweep: Sweep): void {
     finiteBetween(start, -most, most, `${path}.start`, 's');
     finiteBetween(end, start, most, `${path}.end`, 's');
   });
-}
-
-function checkColumn(values: Float64Array, path: string, time: Float64Array): void {
-  if (!(values instanceof Float64Array)) {
-    throw new InputError('missing', path, `${path} is missing; it must be a Float64Array.`);
-  }
-  if (values.length < 2) {
-    throw new InputError(
-      'too-few-samples',
-      path,
-      `${path} holds ${values.length} samples; a sweep has 2 or more.`,
-    );
-  }
-  if (values.length !== time.length) {
-    throw new InputError(
-      'length-mismatch',
-      path,
-      `${path} holds ${values.length} samples and sweep.time ${time.length}; they must be equal.`,
-    );
-  }
-  const wrong = values.findIndex((value) => !(Math.abs(value) <= most));
-  if (wrong < 0) return;
-  const finite = Number.isFinite(values[wrong]!);
-  throw new InputError(
-    finite ? 'out-of-range' : 'not-finite',
-    `${path}[${wrong}]`,
-    `${path}[${wrong}] is ${values[wrong]}; it must be a number between −10¹² and 10¹².`,
-  );
 }

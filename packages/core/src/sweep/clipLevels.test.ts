@@ -25,5 +25,6 @@ describe('clipLevels', () => {
   test('a resting signal with noise has none, one without noise can’t be told', () => {
     expect(clipLevels(resting, 0.02, step)).toEqual({});
     expect(clipLevels(new Float64Array(100).fill(4), 0, step)).toEqual({});
+    expect(clipLevels(new Float64Array(100).fill(4), 0, 0)).toEqual({});
   });
 });

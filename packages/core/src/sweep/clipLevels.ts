@@ -17,7 +17,7 @@ const leastNoise = 0.5;
  * Where the noise is below half a step the two look alike, and nothing is found.
  */
 export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
-  if (noise < leastNoise * resolution) return {};
+  if (noise === 0 || noise < leastNoise * resolution) return {};
   let low = signal[0]!;
   let high = low;
   for (const volts of signal) {

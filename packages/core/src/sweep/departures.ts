@@ -1,3 +1,4 @@
+import { median } from '../statistics/median.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { findCuts } from './cuts.js';
@@ -147,7 +148,7 @@ function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): Float6
     Math.abs(level - ((path[i - 1] ?? level) + (path[i + 1] ?? level)) / 2),
   );
   return allowed.map((already, i) => {
-    const around = bends.slice(Math.max(0, i - neighbours), i + neighbours + 1).sort();
-    return Math.max(already, 4 * around[around.length >> 1]!);
+    const around = bends.subarray(Math.max(0, i - neighbours), i + neighbours + 1);
+    return Math.max(already, 4 * median(around));
   });
 }

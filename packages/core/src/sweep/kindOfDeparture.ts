@@ -2,6 +2,7 @@ import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
+import { lineThrough } from './lineThrough.js';
 
 /** A departure that swings this part of its depth to the other side as well went both ways. */
 const bothWays = 0.4;
@@ -38,10 +39,11 @@ const makesUp = 2.5;
  * @param from Last bin before the jump; `to` the first one after it.
  */
 export function kindOfJump(
-  { time, mean, visible, interval }: Levels,
+  levels: Levels,
   from: number,
   to: number,
 ): { readonly kind: 'dead-spot' | 'step'; readonly start: number } {
+  const { time, mean, visible, interval } = levels;
   const step = { kind: 'step', start: from } as const;
   const change = mean[to]! - mean[from]!;
   const length = Math.max(1, Math.round(block / interval));
@@ -57,11 +59,11 @@ export function kindOfJump(
   const later = Math.min(mean.length - 1, firstAt(time, time[to]! + speedOver));
   const earlier = firstAt(time, time[start]! - speedOver);
   const speed = Math.max(
-    slope(time, mean, to, later) * sign,
-    slope(time, mean, earlier, start) * sign,
+    lineThrough(levels, to, later).speed * sign,
+    lineThrough(levels, earlier, start).speed * sign,
   );
   const wouldHaveMoved = speed * stood;
-  const moved = Math.abs(slope(time, mean, start, from)) * stood;
+  const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
   const isDead =
     stood > 2 * interval &&
     moved <= standing * wouldHaveMoved &&
@@ -75,18 +77,4 @@ function blockMean(values: Float64Array, from: number, to: number): number {
   let sum = 0;
   for (let i = first; i <= to; i++) sum += values[i]!;
   return sum / (to - first + 1);
-}
-
-/** The least-squares slope over a stretch. */
-function slope(time: Float64Array, mean: Float64Array, from: number, to: number): number {
-  const count = to - from + 1;
-  let middle = 0;
-  for (let i = from; i <= to; i++) middle += time[i]! / count;
-  let covariance = 0;
-  let variance = 0;
-  for (let i = from; i <= to; i++) {
-    covariance += (time[i]! - middle) * mean[i]!;
-    variance += (time[i]! - middle) ** 2;
-  }
-  return variance > 0 ? covariance / variance : 0;
 }

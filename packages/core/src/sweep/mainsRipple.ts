@@ -1,3 +1,4 @@
+import { median } from '../statistics/median.js';
 import type { Hertz, Volts } from '../units.js';
 import type { Bins } from './bins.js';
 
@@ -46,6 +47,5 @@ function medianAmplitude(
     }
     amplitudes.push((2 * Math.hypot(cosine, sine)) / length);
   }
-  amplitudes.sort((a, b) => a - b);
-  return amplitudes[amplitudes.length >> 1]!;
+  return median(Float64Array.from(amplitudes));
 }

@@ -48,6 +48,7 @@ function trimmedScale(
     if (middle <= low || middle >= high) continue;
     all[found++] = Math.abs(signal[at]! - 2 * middle + signal[at + 2 * lag]!);
   }
+  if (found === 0) return 0;
   const differences = all.subarray(0, found).sort();
   const kept = Math.max(1, Math.floor(0.9 * differences.length));
   let squares = 0;

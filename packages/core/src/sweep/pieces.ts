@@ -1,5 +1,6 @@
 import type { Seconds } from '../units.js';
 import type { Levels } from './levels.js';
+import { lineThrough } from './lineThrough.js';
 
 /** A stretch without sudden edges, with its level and speed at either end. */
 export interface Piece {
@@ -55,28 +56,16 @@ function piece(levels: Levels, from: number, to: number): Piece {
 }
 
 /** The least-squares line through some bins, read at one of them; the mean where two are all there is. */
-function lineEnd({ time, mean, noise }: Levels, from: number, to: number, at: number): LineEnd {
-  const count = to - from + 1;
-  let middle = 0;
-  let level = 0;
-  for (let i = from; i <= to; i++) {
-    middle += time[i]! / count;
-    level += mean[i]! / count;
+function lineEnd(levels: Levels, from: number, to: number, at: number): LineEnd {
+  const line = lineThrough(levels, from, to);
+  const scatter = levels.noise / Math.sqrt(line.bins);
+  if (line.bins < 3) {
+    return { level: line.level, speed: undefined, levelScatter: scatter, speedScatter: 0 };
   }
-  const scatter = noise / Math.sqrt(count);
-  if (count < 3) return { level, speed: undefined, levelScatter: scatter, speedScatter: 0 };
-  let covariance = 0;
-  let variance = 0;
-  for (let i = from; i <= to; i++) {
-    covariance += (time[i]! - middle) * (mean[i]! - level);
-    variance += (time[i]! - middle) ** 2;
-  }
-  if (variance === 0) return { level, speed: 0, levelScatter: scatter, speedScatter: 0 };
-  const speed = covariance / variance;
   return {
-    level: level + speed * (time[at]! - middle),
-    speed,
+    level: line.level + line.speed * (levels.time[at]! - line.time),
+    speed: line.speed,
     levelScatter: 2 * scatter,
-    speedScatter: noise / Math.sqrt(variance),
+    speedScatter: line.leverage > 0 ? levels.noise / line.leverage : 0,
   };
 }

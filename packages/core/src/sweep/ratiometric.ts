@@ -1,4 +1,5 @@
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
+import { median } from '../statistics/median.js';
 import type { Fraction, Seconds, Volts } from '../units.js';
 import type { Recorder, ReferenceReadings } from './captureQuality.js';
 import type { Sweep } from './sweep.js';
@@ -59,7 +60,7 @@ function bySupply(
       ratioSignal[to++] = signal[i]! * (nominal / supply[i]!);
     } else if (i > 0) supplyLost += time[i]! - time[i - 1]!;
   }
-  const usual = middle(supply.filter((volts) => volts >= least));
+  const usual = median(supply.filter((volts) => volts >= least));
   const supplyStray = supply.reduce(
     (most, volts) => Math.max(most, Math.abs(volts / usual - 1)),
     0,
@@ -100,9 +101,4 @@ function byReadings(
   );
   const uncertainty = Math.hypot(resolution / Math.sqrt(6), drift / (2 * Math.sqrt(3)));
   return { sweep: { ...sweep, signal: corrected }, supply: 'read', uncertainty };
-}
-
-function middle(values: Float64Array): number {
-  const sorted = Float64Array.from(values).sort();
-  return sorted[sorted.length >> 1] ?? Number.NaN;
 }

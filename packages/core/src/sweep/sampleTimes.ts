@@ -1,3 +1,4 @@
+import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
 
 /** When a recorder took its samples. */
@@ -28,9 +29,9 @@ export function sampleTimes(time: Float64Array): SampleTimes {
     if (gap === 0) repeated++;
     else if (i % stride === 0) some.push(gap);
   }
-  const sorted = Float64Array.from(some).sort();
+  const usual = median(Float64Array.from(some));
   const duration = time[time.length - 1]! - time[0]!;
-  const interval = sorted[sorted.length >> 1] ?? duration / (time.length - 1);
+  const interval = some.length > 0 ? usual : duration / (time.length - 1);
   let gaps = 0;
   let squares = 0;
   let sum = 0;

@@ -1,6 +1,7 @@
 import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
 import type { Levels } from './levels.js';
+import { lineThrough } from './lineThrough.js';
 
 /** A lead charges, and a foreign pulse dies away, within this time. */
 const longestSoft: Seconds = 0.04;
@@ -22,14 +23,19 @@ export function softEdge(levels: Levels, before: number, after: number): Excursi
 
 /** Follows the signal from an edge on until it meets the line that it was on at the edge's other side. */
 function gradual(
-  { time, mean, visible, interval, noise }: Levels,
+  levels: Levels,
   origin: number,
   edge: number,
   step: 1 | -1,
 ): Excursion | undefined {
+  const { time, mean, visible, interval, noise } = levels;
   const length = Math.max(3, Math.round(lineOver / interval));
-  const line = lineThrough(time, mean, origin - step, origin - step * length);
-  if (!line) return undefined;
+  const [one, other] = [origin - step, origin - step * length].sort((a, b) => a - b) as [
+    number,
+    number,
+  ];
+  const line = lineThrough(levels, Math.max(0, one), Math.min(mean.length - 1, other));
+  if (line.bins < 3 || line.leverage === 0) return undefined;
   const residual = (i: number): number =>
     mean[i]! - line.level - line.speed * (time[i]! - line.time);
   const depth = residual(edge);
@@ -52,39 +58,4 @@ function gradual(
     };
   }
   return undefined;
-}
-
-interface Line {
-  readonly time: Seconds;
-  readonly level: number;
-  readonly speed: number;
-  /** Root of the sum of squared times from the middle: noise over it is the speed's uncertainty. */
-  readonly leverage: Seconds;
-}
-
-/** The least-squares line through the bins between two, as far as they exist. */
-function lineThrough(
-  time: Float64Array,
-  mean: Float64Array,
-  one: number,
-  other: number,
-): Line | undefined {
-  const from = Math.max(0, Math.min(one, other));
-  const to = Math.min(mean.length - 1, Math.max(one, other));
-  const count = to - from + 1;
-  if (count < 3) return undefined;
-  let middle = 0;
-  let level = 0;
-  for (let i = from; i <= to; i++) {
-    middle += time[i]! / count;
-    level += mean[i]! / count;
-  }
-  let covariance = 0;
-  let variance = 0;
-  for (let i = from; i <= to; i++) {
-    covariance += (time[i]! - middle) * (mean[i]! - level);
-    variance += (time[i]! - middle) ** 2;
-  }
-  if (variance === 0) return undefined;
-  return { time: middle, level, speed: covariance / variance, leverage: Math.sqrt(variance) };
 }

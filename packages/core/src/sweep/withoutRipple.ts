@@ -1,3 +1,4 @@
+import { median } from '../statistics/median.js';
 import type { Hertz, Seconds } from '../units.js';
 import type { Bins } from './bins.js';
 
@@ -47,16 +48,11 @@ function addHarmonic(
   }
   for (let k = 0; k < count; k++) {
     const from = Math.max(0, k - neighbours);
-    const cosine = middle(cosines.subarray(from, k + neighbours + 1));
-    const sine = middle(sines.subarray(from, k + neighbours + 1));
+    const cosine = median(cosines.subarray(from, k + neighbours + 1));
+    const sine = median(sines.subarray(from, k + neighbours + 1));
     const to = k === count - 1 ? mean.length : (k + 1) * length;
     for (let i = k * length; i < to; i++) {
       ripple[i]! += cosine * Math.cos(radians * time[i]!) + sine * Math.sin(radians * time[i]!);
     }
   }
-}
-
-function middle(values: Float64Array): number {
-  const sorted = Float64Array.from(values).sort();
-  return sorted[sorted.length >> 1]!;
 }
