@@ -44,3 +44,12 @@ export interface CauseWeights {
   readonly connection: Fraction;
   readonly interference: Fraction;
 }
+
+/** All that speaks for one cause of the departures or another. */
+export interface ContactEvidence {
+  readonly events: readonly ContactEvent[];
+  readonly passes: readonly Pass[];
+  readonly spent: TimeSpent;
+  /** Departures this close in travel count as one place. */
+  readonly sameTravel: Travel;
+}

@@ -5,8 +5,8 @@ import type { Movement } from '../sweep/followThrottle.js';
 import type { Levels } from '../sweep/levels.js';
 import type { Stretch } from '../sweep/sweep.js';
 import { type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
-import type { Seconds } from '../units.js';
-import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import type { Seconds, Travel } from '../units.js';
+import type { ContactEvent, ContactEvidence, Pass } from './contactEvent.js';
 import type { Finding, Spot } from './score.js';
 import { findSpots } from './spots.js';
 
@@ -24,12 +24,9 @@ export function contactEvidence(
   movement: Movement,
   expected: Expectation,
   scale: ThrottleScale,
-  stretches: readonly Stretch[] = [],
-): {
-  readonly events: readonly ContactEvent[];
-  readonly passes: readonly Pass[];
-  readonly spent: TimeSpent;
-} {
+  stretches: readonly Stretch[],
+  sameTravel: Travel,
+): ContactEvidence {
   const { time } = levels;
   const { strokes, rests, snaps, stops } = movement;
   const travelOf = (level: number): number => travelAtLevel(expected, scale, stops, level);
@@ -61,6 +58,7 @@ export function contactEvidence(
   return {
     events,
     passes,
+    sameTravel,
     spent: {
       whole,
       resting,
@@ -93,8 +91,8 @@ function formOf({ kind, went }: Finding): ContactEvent['form'] {
 }
 
 /** The places at which departures came, the most often seen first. */
-export function spotsOf(events: readonly ContactEvent[], passes: readonly Pass[]): readonly Spot[] {
-  return findSpots(events, passes)
+export function spotsOf(evidence: ContactEvidence): readonly Spot[] {
+  return findSpots(evidence)
     .map(({ travel, events: at, passes: over, seen }) => ({
       travel,
       findings: at.map(({ finding }) => finding),

@@ -1,5 +1,5 @@
 import { logFactorial } from '../statistics/logFactorial.js';
-import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import type { ContactEvent, ContactEvidence } from './contactEvent.js';
 import { findSpots } from './spots.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
@@ -16,41 +16,33 @@ const goldenRatio = 0.618033988749895;
  *
  * @returns 0 where the ratio is reached already, nothing where 30 passes would not do.
  */
-export function morePasses(
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  spent: TimeSpent,
-): number | undefined {
+export function morePasses(evidence: ContactEvidence): number | undefined {
+  const { events, passes } = evidence;
   if (passes.length === 0 || events.length === 0) return undefined;
-  const now = ratio(events, passes, spent);
+  const now = ratio(evidence);
   if (now >= wantedRatio || now <= 1 / wantedRatio) return 0;
   for (let more = 1; more <= mostPasses; more++) {
-    if (chanceIfTrack(more, events, passes, spent) < wantedChance) continue;
-    if (chanceIfConnection(more, events, passes, spent) >= wantedChance) return more;
+    if (chanceIfTrack(more, evidence) < wantedChance) continue;
+    if (chanceIfConnection(more, evidence) >= wantedChance) return more;
   }
   return undefined;
 }
 
 /** Likelihood of the track over that of the connection. */
-function ratio(events: readonly ContactEvent[], passes: readonly Pass[], spent: TimeSpent): number {
-  const { track, connection } = sharesOf(weighCauses(events, passes, spent));
+function ratio(evidence: ContactEvidence): number {
+  const { track, connection } = sharesOf(weighCauses(evidence));
   return track / Math.max(connection, 1e-300);
 }
 
 /** If a spot is worn: the chance that enough of the further passes show it again. */
-function chanceIfTrack(
-  more: number,
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  spent: TimeSpent,
-): number {
-  const spot = findSpots(events, passes).toSorted((a, b) => b.seen - a.seen)[0];
+function chanceIfTrack(more: number, evidence: ContactEvidence): number {
+  const spot = findSpots(evidence).toSorted((a, b) => b.seen - a.seen)[0];
   if (!spot) return 0;
   const showing = (spot.seen + 1) / (spot.passes + 2);
   let chance = 0;
   for (let seen = more; seen >= 0; seen--) {
     const travels = Array.from({ length: seen }, () => spot.travel);
-    if (furtherRatio(more, travels, events, passes, spent) < wantedRatio) break;
+    if (furtherRatio(more, travels, evidence) < wantedRatio) break;
     chance += Math.exp(
       logFactorial(more) -
         logFactorial(seen) -
@@ -63,30 +55,21 @@ function chanceIfTrack(
 }
 
 /** If a connection breaks off at random: the chance that what the further passes show is spread enough. */
-function chanceIfConnection(
-  more: number,
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  spent: TimeSpent,
-): number {
+function chanceIfConnection(more: number, evidence: ContactEvidence): number {
+  const { events, passes } = evidence;
   const expected = (events.length / passes.length) * more;
   let chance = 0;
   for (let count = 0; count <= 3 * more + 10; count++) {
     const travels = Array.from({ length: count }, (_, i) => ((i + 1) * goldenRatio) % 1);
-    if (furtherRatio(more, travels, events, passes, spent) > 1 / wantedRatio) continue;
+    if (furtherRatio(more, travels, evidence) > 1 / wantedRatio) continue;
     chance += Math.exp(count * Math.log(expected) - expected - logFactorial(count));
   }
   return chance;
 }
 
 /** The ratio if further passes, like those recorded, had brought departures at these travels. */
-function furtherRatio(
-  more: number,
-  travels: readonly number[],
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  spent: TimeSpent,
-): number {
+function furtherRatio(more: number, travels: readonly number[], evidence: ContactEvidence): number {
+  const { events, passes, spent } = evidence;
   const grown = 1 + more / passes.length;
   const model = events[0]!;
   const added = travels.map(
@@ -101,10 +84,10 @@ function furtherRatio(
     }),
   );
   const whole = { low: 0, high: 1, snap: false };
-  return ratio([...events, ...added], [...passes, ...Array.from({ length: more }, () => whole)], {
-    whole: spent.whole * grown,
-    resting: spent.resting * grown,
-    flexed: spent.flexed,
-    tapped: spent.tapped,
+  return ratio({
+    ...evidence,
+    events: [...events, ...added],
+    passes: [...passes, ...Array.from({ length: more }, () => whole)],
+    spent: { ...spent, whole: spent.whole * grown, resting: spent.resting * grown },
   });
 }

@@ -81,7 +81,7 @@ export function scoreSweep(
   const found = departures.map((one) =>
     finding(one, levels, path, movement, expected, hookUp, scale),
   );
-  const { events, passes, spent } = contactEvidence(
+  const evidence = contactEvidence(
     found,
     departures,
     levels,
@@ -90,8 +90,9 @@ export function scoreSweep(
     expected,
     scale,
     stretches,
+    criteria.sameTravel,
   );
-  const explanations = events.length > 0 ? weighCauses(events, passes, spent) : [];
+  const explanations = evidence.events.length > 0 ? weighCauses(evidence) : [];
   const findings = found.map((one, i) => asExplained(one, explanations[0]?.foreign.has(i)));
   const instrument = ratio.uncertainty ?? 0;
   const ends = { prepared, scale, path: movement.path, movement, instrument };
@@ -117,14 +118,14 @@ export function scoreSweep(
   ];
   const causes = findCauses(checks, explanations.length > 0 ? sharesOf(explanations) : undefined);
   const verdict = decideVerdict(checks);
-  const more = morePasses(events, passes, spent);
+  const more = morePasses(evidence);
   return {
     verdict,
     causes,
     advice: chooseAdvice(verdict, causes, checks),
     checks,
     findings,
-    spots: spotsOf(events, passes),
+    spots: spotsOf(evidence),
     ...(more !== undefined && { morePasses: more }),
     strokes: movement.strokes,
     rests: movement.rests,

@@ -1,5 +1,5 @@
 import type { Travel } from '../units.js';
-import type { ContactEvent, Pass } from './contactEvent.js';
+import type { ContactEvent, ContactEvidence, Pass } from './contactEvent.js';
 
 /** Events at one travel, one for each pass that showed it. */
 export interface SpotEvidence {
@@ -10,14 +10,12 @@ export interface SpotEvidence {
   readonly seen: number;
 }
 
-/** Events this far apart in travel are at two places. */
-const onePlace: Travel = 0.03;
-
 /** Takes the events that happened in movement together by their travel. */
-export function findSpots(
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-): readonly SpotEvidence[] {
+export function findSpots({
+  events,
+  passes,
+  sameTravel,
+}: Pick<ContactEvidence, 'events' | 'passes' | 'sameTravel'>): readonly SpotEvidence[] {
   const moving = events
     .filter(({ pass }) => pass !== undefined)
     .toSorted((a, b) => a.travel - b.travel);
@@ -27,8 +25,8 @@ export function findSpots(
     const next = moving[i];
     if (
       next &&
-      next.travel - moving[first]!.travel <= 2 * onePlace &&
-      next.travel - moving[i - 1]!.travel <= onePlace
+      next.travel - moving[first]!.travel <= 2 * sameTravel &&
+      next.travel - moving[i - 1]!.travel <= sameTravel
     ) {
       continue;
     }

@@ -22,7 +22,7 @@ const event = (
   ...more,
 });
 const weights = (events: readonly ContactEvent[], time = spent) =>
-  sharesOf(weighCauses(events, passes, time));
+  sharesOf(weighCauses({ events, passes, spent: time, sameTravel: 0.03 }));
 
 describe('weighCauses', () => {
   test('the same travel on several passes is the track', () => {
@@ -57,7 +57,7 @@ describe('weighCauses', () => {
       event(0.1, 2),
       event(0.7, 3, { finding: 3, form: 'away', long: false }),
     ];
-    const [best] = weighCauses(events, passes, spent);
+    const [best] = weighCauses({ events, passes, spent, sameTravel: 0.03 });
     expect(best!.sources).toEqual(['track', 'interference']);
     expect([...best!.foreign]).toEqual([3]);
   });
@@ -80,11 +80,13 @@ describe('weighCauses', () => {
 });
 
 describe('morePasses', () => {
+  const few = { passes, spent, sameTravel: 0.03 };
+
   test('none where the question is settled, some where it is open, none to name without an event', () => {
     const settled = [event(0.1, 0), event(0.1, 1), event(0.1, 2), event(0.1, 3)];
-    expect(morePasses(settled, passes, spent)).toBe(0);
-    const more = morePasses([event(0.1, 0)], passes, spent);
+    expect(morePasses({ ...few, events: settled })).toBe(0);
+    const more = morePasses({ ...few, events: [event(0.1, 0)] });
     expect(more).toBeGreaterThan(0);
-    expect(morePasses([], passes, spent)).toBeUndefined();
+    expect(morePasses({ ...few, events: [] })).toBeUndefined();
   });
 });

@@ -1,5 +1,5 @@
 import { logFactorial } from '../statistics/logFactorial.js';
-import type { CauseWeights, ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import type { CauseWeights, ContactEvent, ContactEvidence, TimeSpent } from './contactEvent.js';
 import { findSpots, type SpotEvidence } from './spots.js';
 
 /**
@@ -53,19 +53,16 @@ export interface Explanation {
  *
  * @returns The explanations with their weights, which add up to 1, the heaviest first.
  */
-export function weighCauses(
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  spent: TimeSpent,
-): readonly Explanation[] {
+export function weighCauses(evidence: ContactEvidence): readonly Explanation[] {
+  const { spent } = evidence;
   const found = prior.flatMap(([sources, chance]) => {
-    const split = assign(events, sources, passes);
+    const split = assign(evidence, sources);
     if (sources.length > 1 && sources.some((source) => split[source].length === 0)) return [];
     let logWeight = Math.log(chance);
     for (const source of sources) {
       logWeight +=
         source === 'track'
-          ? logTrack(split.track, passes, spent)
+          ? logTrack({ ...evidence, events: split.track })
           : logRandom(split[source], source, spent);
     }
     const foreign = new Set(split.interference.map(({ finding }) => finding));
@@ -93,17 +90,16 @@ export function sharesOf(explanations: readonly Explanation[]): CauseWeights {
 
 /** Gives each event to one of the sources: its own where there is one, else by its form and place. */
 function assign(
-  events: readonly ContactEvent[],
+  evidence: ContactEvidence,
   sources: readonly Source[],
-  passes: readonly Pass[],
 ): Readonly<Record<Source, readonly ContactEvent[]>> {
   const split: Record<Source, ContactEvent[]> = { track: [], connection: [], interference: [] };
   const repeated = new Set(
-    findSpots(events, passes)
+    findSpots(evidence)
       .filter(({ seen }) => seen >= 2)
       .flatMap((spot) => spot.events.map(({ finding }) => finding)),
   );
-  for (const event of events) {
+  for (const event of evidence.events) {
     const [first, second] = sources as readonly [Source, Source?];
     if (!second) split[first].push(event);
     else if (second === 'interference') split[event.form === 'away' ? second : first].push(event);
@@ -133,20 +129,17 @@ function logRandom(
 }
 
 /** Logarithm of the chance density of events at worn spots. */
-function logTrack(
-  events: readonly ContactEvent[],
-  passes: readonly Pass[],
-  { resting, tapped }: TimeSpent,
-): number {
+function logTrack(evidence: ContactEvidence): number {
+  const { resting, tapped } = evidence.spent;
   let sum = 0;
-  for (const event of events) {
+  for (const event of evidence.events) {
     const { pass, stretch } = event;
     sum += logForm('track', event);
     if (pass !== undefined) continue;
     const isTapped = stretch === 'housing-tapped' && tapped > 0;
     sum += Math.log(isTapped ? 1 / (2 * tapped) : spotAtRest / Math.max(resting, 1e-3));
   }
-  for (const spot of findSpots(events, passes)) sum += logSpot(spot);
+  for (const spot of findSpots(evidence)) sum += logSpot(spot);
   return sum;
 }
 
