@@ -14,7 +14,10 @@ export interface EndVolts {
 export interface HookUpLevels {
   /** The signal with a feed lead broken; none where it has no single value. */
   readonly brokenLead: Readonly<Record<'supply' | 'ground', EndVolts | undefined>>;
-  /** The signal for each way to put the leads on the terminals, as far as it has one. */
+  /**
+   * The signal for each way to put the leads on the terminals that leaves the signal lead on another terminal, as far
+   * as it has one. With the feed leads alone swapped the readings are mirrored, which may look like the right ones.
+   */
   readonly connections: readonly EndVolts[];
   /** The source's voltage, V. */
   readonly source: Volts;
@@ -31,6 +34,7 @@ export function hookUpLevels(circuit: Circuit): HookUpLevels {
   return {
     brokenLead: { supply: broken('supply'), ground: broken('ground') },
     connections: everyConnection()
+      .filter(({ signal }) => signal !== connection.signal)
       .map((way) => endVolts({ ...circuit, connection: way }))
       .filter((volts) => volts !== undefined),
     source: circuit.source.volts,

@@ -44,7 +44,7 @@ export function endReading(
   const { prepared, scale, path, movement, instrument } = evidence;
   const rests = outermost(end, movement.rests);
   if (rests.length === 0) return undefined;
-  const level = mean(rests.map((rest) => rest.level));
+  const level = weighted(rests);
   if (isClipped(scale.closed + level * scale.span, window, evidence)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = prepared.quality;
@@ -158,8 +158,10 @@ function outermost(end: 'closed' | 'open', rests: readonly Rest[]): readonly Res
   return rests.filter(({ level }) => Math.abs(level - edge) <= sameStop);
 }
 
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+/** The mean level of rests by their length: a short one may be the hand's on its way. */
+function weighted(rests: readonly Rest[]): number {
+  const seconds = rests.reduce((sum, { start, end }) => sum + end - start, 0);
+  return rests.reduce((sum, { start, end, level }) => sum + level * ((end - start) / seconds), 0);
 }
 
 function highest(values: Float64Array): number {

@@ -8,8 +8,8 @@ import { findSpots, type SpotEvidence } from './spots.js';
  */
 const formChance = {
   track: { full: 0.5, part: 0.38, feed: 0.002, away: 0.018, jump: 0.1 },
-  connection: { full: 0.45, part: 0.25, feed: 0.25, away: 0.045, jump: 0.005 },
-  interference: { full: 0.04, part: 0.425, feed: 0.04, away: 0.49, jump: 0.005 },
+  connection: { full: 0.45, part: 0.25, feed: 0.25, away: 0.0495, jump: 0.0005 },
+  interference: { full: 0.04, part: 0.425, feed: 0.04, away: 0.4945, jump: 0.0005 },
 } as const;
 
 type Source = keyof typeof formChance;

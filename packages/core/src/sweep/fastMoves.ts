@@ -28,6 +28,8 @@ const slowest = 1;
 const speedOver: Seconds = 5e-3;
 /** A spring accelerates: half the way takes at least this part of the time. A lead that discharges is fastest at first. */
 const halfWay = 0.4;
+/** Between bins that resolve a fall no single one takes more than this part of it. */
+const ofOneBin = 0.6;
 /** A rebound tops out below this part of the height. */
 const highestRebound = 0.45;
 /** A throttle comes to lie still no farther above the touch than this part of the height, and the visible departure. */
@@ -86,6 +88,7 @@ function fastMoveAt(
   const seconds = time[touch]! - time[start]!;
   if (fall < smallestHeight || seconds > longestSpring + interval) return undefined;
   if (interval < resolved && seconds < shortestSpring / 2) return undefined;
+  if (interval < resolved && steepest(height, start, touch) > ofOneBin * fall) return undefined;
   if (interval < resolved && halfTime(time, height, start, touch) < halfWay * seconds)
     return undefined;
   const still = lyingStill(time, height, touch, height[touch]! + farthestStick * fall, visible);
@@ -155,6 +158,13 @@ function lowestOf(height: Float64Array, from: number, to: number): number {
   let lowest = from;
   for (let i = from; i <= to; i++) if (height[i]! < height[lowest]!) lowest = i;
   return lowest;
+}
+
+/** The largest fall from one bin to the next. */
+function steepest(height: Float64Array, start: number, touch: number): number {
+  let most = 0;
+  for (let i = start + 1; i <= touch; i++) most = Math.max(most, height[i - 1]! - height[i]!);
+  return most;
 }
 
 function halfTime(time: Float64Array, height: Float64Array, start: number, touch: number): Seconds {
