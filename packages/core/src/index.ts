@@ -18,6 +18,16 @@ export {
 export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
+export { chanceAllMissed } from './compare/chanceAllMissed.js';
+export { compareSweeps } from './compare/compareSweeps.js';
+export type {
+  CannotShow,
+  EndChange,
+  SpotChange,
+  SpotOutcome,
+  SpotState,
+  SweepComparison,
+} from './compare/comparison.js';
 export { type Criteria, defaultCriteria } from './criteria.js';
 export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
 export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
