@@ -20,8 +20,9 @@ export function column(values: Float64Array, length: number, path: string): Floa
       `${path} holds ${values.length} numbers; it must hold as many as the other columns: ${length || '1 or more'}.`,
     );
   }
-  const wrong = values.findIndex((value) => !(Math.abs(value) <= most));
-  if (wrong < 0) return values;
+  let wrong = 0;
+  while (wrong < length && Math.abs(values[wrong]!) <= most) wrong++;
+  if (wrong === length) return values;
   throw new InputError(
     Number.isFinite(values[wrong]) ? 'out-of-range' : 'not-finite',
     `${path}[${wrong}]`,

@@ -108,9 +108,19 @@ export function prepareSweep(
     visibleSetBy,
     shortestDropout: criteria.samplesInDropout * interval,
     dropoutChance: {
-      one: chanceOfSamples(sweep.time, criteria.dropout),
-      wanted: chanceOfSamples(sweep.time, criteria.dropout, criteria.samplesInDropout),
+      one: chanceIn(sweep.time, times, criteria.dropout, 1),
+      wanted: chanceIn(sweep.time, times, criteria.dropout, criteria.samplesInDropout),
     },
   };
   return { bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins, path, quality };
+}
+
+/** As {@link chanceOfSamples}; surely where even the longest gaps in a row are short enough. */
+function chanceIn(
+  time: Float64Array,
+  { longestGap }: SampleTimes,
+  seconds: Seconds,
+  samples: number,
+): Fraction {
+  return samples * longestGap <= seconds ? 1 : chanceOfSamples(time, seconds, samples);
 }

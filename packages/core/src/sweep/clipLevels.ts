@@ -8,6 +8,8 @@ export interface ClipLevels {
 
 /** So many samples at one extreme value are more than noise would leave there. */
 const fewestClipped = 10;
+/** Of more samples than this a part is looked at: a recorder at its limit stays there for many. */
+const mostSamples = 200_000;
 /** Noise below this part of a step can leave a resting signal at one value as well. */
 const leastNoise = 0.5;
 
@@ -18,15 +20,18 @@ const leastNoise = 0.5;
  */
 export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
   if (noise === 0 || noise < leastNoise * resolution) return {};
+  const stride = Math.max(1, Math.floor(signal.length / mostSamples));
   let low = signal[0]!;
   let high = low;
-  for (const volts of signal) {
+  for (let i = 0; i < signal.length; i += stride) {
+    const volts = signal[i]!;
     if (volts < low) low = volts;
     if (volts > high) high = volts;
   }
   const near = 2 * noise + resolution;
   let [atLow, nearLow, atHigh, nearHigh] = [0, 0, 0, 0];
-  for (const volts of signal) {
+  for (let i = 0; i < signal.length; i += stride) {
+    const volts = signal[i]!;
     if (volts <= low + near) {
       nearLow++;
       if (volts === low) atLow++;

@@ -4,7 +4,7 @@ import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
 const longestReach: Seconds = 4e-3;
-const mostDifferences = 100_000;
+const mostDifferences = 20_000;
 /** Root mean square of the smaller nine tenths of normal deviates' sizes. */
 const ninetyPercentRms = 0.789283;
 

@@ -8,7 +8,9 @@ const mostValues = 20_000;
  */
 export function foundResolution(signal: Float64Array): Volts {
   const stride = Math.max(1, Math.ceil(signal.length / mostValues));
-  const values = signal.filter((_, i) => i % stride === 0).sort();
+  const values = new Float64Array(Math.ceil(signal.length / stride));
+  for (let i = 0; i < values.length; i++) values[i] = signal[i * stride]!;
+  values.sort();
   const scale = Math.max(Math.abs(values[0]!), Math.abs(values[values.length - 1]!));
   let step = Number.POSITIVE_INFINITY;
   let distinct = 1;
