@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { type Circuit, expectation, type Sweep, scoreSweep, simulateSweep } from '@truesweep/core';
 import { describe, test } from 'vitest';
 import { printRatio } from './printRatio.js';
@@ -27,6 +29,9 @@ function recording(rate: number): Sweep {
     seed: 3,
   }).sweep;
 }
+
+setFlagsFromString('--expose-gc');
+const collectGarbage: () => void = runInNewContext('gc');
 
 /** Sum, lowest and highest of both columns. */
 function barePass({ time, signal }: Sweep): number {
@@ -94,6 +99,7 @@ describe('memory', () => {
   test('what scoring ten million samples takes beside them', ({ expect }) => {
     const sweep = recording(500_000);
     const input = sweep.time.byteLength + sweep.signal.byteLength;
+    collectGarbage();
     const { arrayBuffers, heapUsed } = process.memoryUsage();
     const { quality } = scoreSweep(sweep, expected);
     const after = process.memoryUsage();
