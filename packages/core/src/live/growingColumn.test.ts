@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { growingColumn } from './growingColumn.js';
 
-test('a growing column holds what was appended, in order, across its doublings', () => {
+test('a growing column holds what was appended, in order, however it grows', () => {
   const column = growingColumn();
   const wanted: number[] = [];
-  for (const length of [0, 1, 1022, 1, 1, 0, 5000, 3]) {
+  for (const length of [0, 1, 4094, 1, 1, 0, 70_000, 3]) {
     const values = Float64Array.from({ length }, (_, i) => wanted.length + i);
     column.append(values);
     wanted.push(...values);
@@ -16,6 +16,6 @@ test('a view taken before stays as it was', () => {
   const column = growingColumn();
   column.append(Float64Array.of(1, 2));
   const before = column.values();
-  column.append(new Float64Array(5000).fill(3));
+  column.append(new Float64Array(70_000).fill(3));
   expect(Array.from(before)).toEqual([1, 2]);
 });
