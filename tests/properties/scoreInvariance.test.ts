@@ -1,0 +1,97 @@
+import {
+  type Circuit,
+  expectation,
+  type Recorder,
+  type Sweep,
+  type SweepPlan,
+  scoreSweep,
+  simulateSweep,
+  type Verdict,
+} from '@truesweep/core';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { soak } from '../counts.js';
+import { anyPlan, tolerances } from './sweeps.js';
+
+/** What is known of the plan's recorder. */
+function recorderOf({ circuit, recorder: { resolution = 0 } }: SweepPlan): Recorder {
+  const { volts } = circuit.source;
+  return {
+    resolution,
+    uncertainty: 0.001 * volts,
+    range: { low: -0.1 * volts, high: 1.1 * volts },
+  };
+}
+
+function verdictOf(sweep: Sweep, circuit: Circuit, recorder: Recorder): Verdict {
+  return scoreSweep(sweep, expectation(circuit, tolerances), recorder).verdict;
+}
+
+/** Whether anything is known of the recorder. */
+const known = fc.boolean();
+
+test('scaling every voltage does not change the verdict', () => {
+  fc.assert(
+    fc.property(
+      anyPlan,
+      fc.constantFrom(1e-3, 0.3, 2, 7.7, 1e3),
+      known,
+      (plan, factor, isKnown) => {
+        const { sweep } = simulateSweep(plan);
+        const recorder = isKnown ? recorderOf(plan) : {};
+        const { circuit } = plan;
+        const { resolution, uncertainty, range } = recorder;
+        const scaled: Recorder = {
+          ...(resolution !== undefined && { resolution: resolution * factor }),
+          ...(uncertainty !== undefined && { uncertainty: uncertainty * factor }),
+          ...(range && { range: { low: range.low * factor, high: range.high * factor } }),
+        };
+        const verdict = verdictOf(
+          { ...sweep, signal: sweep.signal.map((volts) => volts * factor) },
+          { ...circuit, source: { volts: circuit.source.volts * factor } },
+          scaled,
+        );
+        expect(verdict).toBe(verdictOf(sweep, circuit, recorder));
+      },
+    ),
+    { numRuns: 60 * soak },
+  );
+});
+
+/** Top and bottom exchanged: what pulled down to common pulls up to the source, and the limiter feeds the bottom. */
+function mirrored({ source, limiter, sensor, load }: Circuit): Circuit {
+  return {
+    source,
+    limiter: 0,
+    leads: { ground: limiter },
+    sensor: {
+      track: sensor.track,
+      closedPosition: 1 - sensor.closedPosition!,
+      openPosition: 1 - sensor.openPosition!,
+    },
+    load: load.pullUp
+      ? { pullDown: load.pullUp.ohms }
+      : { pullUp: { ohms: load.pullDown!, from: 'source' } },
+  };
+}
+
+test('reversing the sensor with its load mirrored does not change the verdict', () => {
+  fc.assert(
+    fc.property(anyPlan, known, (plan, isKnown) => {
+      const { sweep } = simulateSweep(plan);
+      const recorder = isKnown ? recorderOf(plan) : {};
+      const { volts } = plan.circuit.source;
+      const { range } = recorder;
+      const verdict = verdictOf(
+        { ...sweep, signal: sweep.signal.map((at) => volts - at) },
+        mirrored(plan.circuit),
+        {
+          ...recorder,
+          ...(range && { range: { low: volts - range.high, high: volts - range.low } }),
+        },
+      );
+      expect(verdict).toBe(verdictOf(sweep, plan.circuit, recorder));
+    }),
+    { numRuns: 60 * soak },
+  );
+});
