@@ -1,3 +1,9 @@
+export type { CaptureQuality, Recorder, ReferenceReadings } from './capture/captureQuality.js';
+export { chanceOfSamples } from './capture/chanceOfSamples.js';
+export type { ClipLevels } from './capture/clipLevels.js';
+export type { MainsRipple } from './capture/mainsRipple.js';
+export type { SampleTimes } from './capture/sampleTimes.js';
+export type { Stretch, Sweep } from './capture/sweep.js';
 export type {
   Circuit,
   Connection,
@@ -105,6 +111,7 @@ export {
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
+export type { Rest, SnapClosing, Stroke } from './movement/movement.js';
 export { findPins } from './pins/findPins.js';
 export type {
   Estimate,
@@ -217,13 +224,6 @@ export {
 } from './statistics/combineUncertainties.js';
 export { type DrawnInput, type MonteCarloResult, monteCarlo } from './statistics/monteCarlo.js';
 export { type StraightLine, straightLine } from './statistics/straightLine.js';
-export type { CaptureQuality, Recorder, ReferenceReadings } from './sweep/captureQuality.js';
-export { chanceOfSamples } from './sweep/chanceOfSamples.js';
-export type { ClipLevels } from './sweep/clipLevels.js';
-export type { MainsRipple } from './sweep/mainsRipple.js';
-export type { Rest, SnapClosing, Stroke } from './sweep/movement.js';
-export type { SampleTimes } from './sweep/sampleTimes.js';
-export type { Stretch, Sweep } from './sweep/sweep.js';
 export { compareTracks, type TracksEvidence } from './tracks/compareTracks.js';
 export type {
   Disagreement,

@@ -21,7 +21,7 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   troubleMeanings: ['core/src/score/troubleCodes.ts', 'TroubleKind'],
   findingMeanings: ['core/src/score/score.ts', 'Finding', 'kind'],
   duringLabels: ['core/src/score/score.ts', 'Finding', 'during'],
-  visibleSetByLabels: ['core/src/sweep/captureQuality.ts', 'CaptureQuality', 'visibleSetBy'],
+  visibleSetByLabels: ['core/src/capture/captureQuality.ts', 'CaptureQuality', 'visibleSetBy'],
   partLabels: ['core/src/circuit/circuitNetwork.ts', 'PartName'],
   nodeLabels: ['core/src/circuit/circuitNetwork.ts', 'NodeName'],
   sourceStateLabels: ['core/src/circuit/operatingPoint.ts', 'OperatingPoint', 'sourceState'],

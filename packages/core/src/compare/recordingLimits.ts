@@ -1,5 +1,5 @@
+import type { Stroke } from '../movement/movement.js';
 import type { Score } from '../score/score.js';
-import type { Stroke } from '../sweep/movement.js';
 import type { Fraction, Seconds, Travel } from '../units.js';
 
 /** What a recording could show at all. */

@@ -1,11 +1,11 @@
+import type { Recorder } from '../capture/captureQuality.js';
+import type { Stretch, Sweep } from '../capture/sweep.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
+import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { Finding, Score } from '../score/score.js';
 import { scoreSweep } from '../score/scoreSweep.js';
-import type { Recorder } from '../sweep/captureQuality.js';
-import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
-import type { Stretch, Sweep } from '../sweep/sweep.js';
 import type { Seconds } from '../units.js';
 import { checkChunk } from './checkChunk.js';
 import { findingsSoFar } from './findingsSoFar.js';

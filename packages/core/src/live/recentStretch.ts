@@ -1,4 +1,4 @@
-import { firstAt } from '../sweep/firstAt.js';
+import { firstAt } from '../movement/firstAt.js';
 import type { Seconds } from '../units.js';
 
 /** Long enough for a stroke both ways. */

@@ -1,10 +1,10 @@
+import type { Stretch } from '../capture/sweep.js';
 import type { Expectation } from '../expectation/expectation.js';
-import type { Departure } from '../sweep/departure.js';
-import { firstAt } from '../sweep/firstAt.js';
-import type { Movement } from '../sweep/followThrottle.js';
-import type { Levels } from '../sweep/levels.js';
-import type { Stretch } from '../sweep/sweep.js';
-import { type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
+import type { Departure } from '../movement/departure.js';
+import { firstAt } from '../movement/firstAt.js';
+import type { Movement } from '../movement/followThrottle.js';
+import type { Levels } from '../movement/levels.js';
+import { type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Seconds, Travel } from '../units.js';
 import type { ContactEvent, ContactEvidence, Pass } from './contactEvent.js';
 import type { Finding, Spot } from './score.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { expectation } from '../expectation/expectation.js';
-import type { Movement } from '../sweep/followThrottle.js';
-import { throttleScale } from '../sweep/throttleScale.js';
+import type { Movement } from '../movement/followThrottle.js';
+import { throttleScale } from '../movement/throttleScale.js';
 import { couldShow } from './couldShow.js';
 
 const expected = expectation({

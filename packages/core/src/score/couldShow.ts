@@ -1,6 +1,6 @@
 import type { Expectation } from '../expectation/expectation.js';
-import type { Movement } from '../sweep/followThrottle.js';
-import { type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
+import type { Movement } from '../movement/followThrottle.js';
+import { type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Seconds, Travel, Volts } from '../units.js';
 import type { CouldShow } from './score.js';
 

@@ -1,8 +1,8 @@
+import type { PreparedSweep } from '../capture/captureQuality.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
+import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
+import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
-import type { PreparedSweep } from '../sweep/captureQuality.js';
-import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
-import type { ThrottleScale } from '../sweep/throttleScale.js';
 import type { Seconds, Volts } from '../units.js';
 import type { EndReading } from './judgeEnd.js';
 

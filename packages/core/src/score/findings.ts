@@ -1,10 +1,10 @@
 import type { Expectation } from '../expectation/expectation.js';
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
-import type { Departure } from '../sweep/departure.js';
-import { firstAt } from '../sweep/firstAt.js';
-import type { Movement } from '../sweep/followThrottle.js';
-import type { Levels } from '../sweep/levels.js';
-import { onScale, type ThrottleScale, travelAtLevel } from '../sweep/throttleScale.js';
+import type { Departure } from '../movement/departure.js';
+import { firstAt } from '../movement/firstAt.js';
+import type { Movement } from '../movement/followThrottle.js';
+import type { Levels } from '../movement/levels.js';
+import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Seconds } from '../units.js';
 import type { Finding } from './score.js';
 

@@ -1,6 +1,6 @@
+import type { ClipLevels } from '../capture/clipLevels.js';
 import type { EndVolts, HookUpLevels } from '../expectation/hookUpLevels.js';
-import type { ClipLevels } from '../sweep/clipLevels.js';
-import type { ThrottleScale } from '../sweep/throttleScale.js';
+import type { ThrottleScale } from '../movement/throttleScale.js';
 
 /** Parts off their nominal values shift a reading by this part of the source's voltage. */
 const shift = 0.05;

@@ -1,8 +1,8 @@
+import type { PreparedSweep, Recorder } from '../capture/captureQuality.js';
+import type { Sweep } from '../capture/sweep.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
-import type { PreparedSweep, Recorder } from '../sweep/captureQuality.js';
-import type { Rest } from '../sweep/movement.js';
-import type { Sweep } from '../sweep/sweep.js';
+import type { Rest } from '../movement/movement.js';
 import type { Seconds } from '../units.js';
 import type { Check } from './score.js';
 

@@ -1,7 +1,7 @@
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
-import type { Stroke } from '../sweep/movement.js';
-import type { ThrottleScale } from '../sweep/throttleScale.js';
+import type { Stroke } from '../movement/movement.js';
+import type { ThrottleScale } from '../movement/throttleScale.js';
 import type { Check } from './score.js';
 
 /** Less movement than this fraction of the span is none. */

@@ -1,5 +1,5 @@
+import type { Ratiometric } from '../capture/ratiometric.js';
 import type { Criteria } from '../criteria.js';
-import type { Ratiometric } from '../sweep/ratiometric.js';
 import type { Check } from './score.js';
 
 /**

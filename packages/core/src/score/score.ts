@@ -1,5 +1,5 @@
-import type { CaptureQuality } from '../sweep/captureQuality.js';
-import type { Rest, SnapClosing, Stroke } from '../sweep/movement.js';
+import type { CaptureQuality } from '../capture/captureQuality.js';
+import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { Fraction, Seconds, Travel, Volts } from '../units.js';
 
 /** May the sensor, as hooked up and recorded, go back on the engine? */

@@ -1,10 +1,10 @@
+import { checkSweep } from '../capture/checkSweep.js';
+import type { Sweep } from '../capture/sweep.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, positive } from '../guard.js';
 import { straightLine } from '../statistics/straightLine.js';
-import { checkSweep } from '../sweep/checkSweep.js';
-import type { Sweep } from '../sweep/sweep.js';
 import type { Volts } from '../units.js';
 import { absoluteLinearity, type TheoreticalLine } from './absoluteLinearity.js';
 import { endReadings } from './endReadings.js';

@@ -1,10 +1,10 @@
+import type { Sweep } from '../capture/sweep.js';
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { finiteBetween, positive } from '../guard.js';
 import { type RandomNumbers, randomNumbers } from '../statistics/randomNumbers.js';
-import type { Sweep } from '../sweep/sweep.js';
 import type { Farads, Hertz, Position, Seconds, Travel, Volts } from '../units.js';
 import type { SimulatedFault } from './faults.js';
 import { type SimulatedMovement, travelPieces } from './movement.js';

@@ -2,7 +2,7 @@ import { column, timeColumn } from '../column.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { finiteBetween, oneOf, positive, present } from '../guard.js';
-import { travelAt } from '../sweep/throttleScale.js';
+import { travelAt } from '../movement/throttleScale.js';
 import type { Seconds, Volts } from '../units.js';
 import { alignTracks } from './alignTracks.js';
 import { extent } from './extent.js';

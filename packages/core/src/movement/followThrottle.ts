@@ -1,5 +1,5 @@
+import { halfWindow } from '../capture/captureQuality.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import { halfWindow } from './captureQuality.js';
 import type { Departure } from './departure.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
