@@ -3,6 +3,8 @@ import { finiteBetween } from '../guard.js';
 import type { Recorder } from './captureQuality.js';
 
 const most = 1e12;
+/** A source reads at least this much more than joined leads, V. */
+const leastReading = 1e-3;
 
 /** Refuses what no recorder can be; each field may be left out. */
 export function checkRecorder({ resolution, range, uncertainty, before, after }: Recorder): void {
@@ -20,11 +22,11 @@ export function checkRecorder({ resolution, range, uncertainty, before, after }:
     const path = `recorder.${name}`;
     finiteBetween(readings.zero, -most, most, `${path}.zero`, 'V');
     finiteBetween(readings.source, -most, most, `${path}.source`, 'V');
-    if (readings.source > readings.zero) continue;
+    if (readings.source - readings.zero >= leastReading) continue;
     throw new InputError(
       'no-span',
       `${path}.source`,
-      `${path}.source is ${readings.source} V, not above ${path}.zero; the source's reading must lie above the zero's.`,
+      `${path}.source is ${readings.source} V, not a millivolt above ${path}.zero; a source's reading lies above the zero's.`,
     );
   }
 }

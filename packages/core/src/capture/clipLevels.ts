@@ -12,6 +12,8 @@ const fewestClipped = 10;
 const mostSamples = 200_000;
 /** Noise below this part of a step can leave a resting signal at one value as well. */
 const leastNoise = 0.5;
+/** Less noise than this part of the signal's range is none. */
+const leastOfRange = 1e-6;
 
 /**
  * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
@@ -19,7 +21,6 @@ const leastNoise = 0.5;
  * Where the noise is below half a step the two look alike, and nothing is found.
  */
 export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
-  if (noise === 0 || noise < leastNoise * resolution) return {};
   const stride = Math.max(1, Math.floor(signal.length / mostSamples));
   let low = signal[0]!;
   let high = low;
@@ -28,6 +29,8 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
     if (volts < low) low = volts;
     if (volts > high) high = volts;
   }
+  if (noise < Math.max(leastNoise * resolution, leastOfRange * (high - low)) || low === high)
+    return {};
   const near = 2 * noise + resolution;
   let [atLow, nearLow, atHigh, nearHigh] = [0, 0, 0, 0];
   for (let i = 0; i < signal.length; i += stride) {

@@ -7,6 +7,8 @@ import { sharesOf, weighCauses } from './weighCauses.js';
 const wantedRatio = 20;
 const wantedChance = 0.9;
 const mostPasses = 30;
+/** More departures than this that settle nothing are no question of passes. */
+const mostEvents = 12;
 /** Places far from each other, in order (a golden-ratio sequence). */
 const goldenRatio = 0.618033988749895;
 
@@ -14,13 +16,14 @@ const goldenRatio = 0.618033988749895;
  * How many more passes would, with a probability of 90 %, bring a ratio of 20 between track and connection whichever
  * of the two it is, were they like those recorded.
  *
- * @returns 0 where the ratio is reached already, nothing where 30 passes would not do.
+ * @returns 0 where the ratio is reached already, nothing where 30 passes would not do or a dozen departures have not done.
  */
 export function morePasses(evidence: ContactEvidence): number | undefined {
   const { events, passes } = evidence;
   if (passes.length === 0 || events.length === 0) return undefined;
   const now = ratio(evidence);
   if (now >= wantedRatio || now <= 1 / wantedRatio) return 0;
+  if (events.length > mostEvents) return undefined;
   for (let more = 1; more <= mostPasses; more++) {
     if (chanceIfTrack(more, evidence) < wantedChance) continue;
     if (chanceIfConnection(more, evidence) >= wantedChance) return more;

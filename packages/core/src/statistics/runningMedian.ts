@@ -7,12 +7,13 @@
  */
 export function runningMedian(values: Float64Array, halfWidth: number): Float64Array {
   const medians = new Float64Array(values.length);
-  const window = new Float64Array(2 * halfWidth + 1);
+  const widest = Math.min(halfWidth, values.length);
+  const window = new Float64Array(2 * widest + 1);
   let size = 0;
   let from = 0;
   let to = 0;
   for (let i = 0; i < values.length; i++) {
-    const reach = Math.min(halfWidth, i, values.length - 1 - i);
+    const reach = Math.min(widest, i, values.length - 1 - i);
     while (from < i - reach) size = remove(window, size, values[from++]!);
     while (to <= i + reach) size = insert(window, size, values[to++]!);
     medians[i] = window[size >> 1]!;
