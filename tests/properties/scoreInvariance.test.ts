@@ -11,7 +11,7 @@ import {
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { soak } from '../counts.js';
-import { anyPlan, tolerances } from './sweeps.js';
+import { anyPlan, between, tolerances } from './sweeps.js';
 
 /** What is known of the plan's recorder. */
 function recorderOf({ circuit, recorder: { resolution = 0 } }: SweepPlan): Recorder {
@@ -29,6 +29,41 @@ function verdictOf(sweep: Sweep, circuit: Circuit, recorder: Recorder): Verdict 
 
 /** Whether anything is known of the recorder. */
 const known = fc.boolean();
+
+test('shifting time does not change the verdict', () => {
+  fc.assert(
+    fc.property(anyPlan, between(-1000, 1000), (plan, shift) => {
+      const { sweep } = simulateSweep(plan);
+      const shifted = { ...sweep, time: sweep.time.map((at) => at + shift) };
+      expect(verdictOf(shifted, plan.circuit, {})).toBe(verdictOf(sweep, plan.circuit, {}));
+    }),
+    { numRuns: 60 * soak },
+  );
+});
+
+/** The closed throttle left alone, recorded by the same recorder. */
+function restOf(plan: SweepPlan, seconds: number): Float64Array {
+  const rest = { ...plan, movements: [{ kind: 'hold' as const, seconds }], faults: [] };
+  return simulateSweep({ ...rest, seed: plan.seed + 1 }).sweep.signal;
+}
+
+test('appending rest at either end does not change the verdict', () => {
+  fc.assert(
+    fc.property(anyPlan, between(0.05, 2), between(0.05, 2), (plan, before, after) => {
+      const { sweep } = simulateSweep(plan);
+      const signal = Float64Array.of(
+        ...restOf(plan, before),
+        ...sweep.signal,
+        ...restOf(plan, after),
+      );
+      const time = signal.map((_, i) => i * plan.recorder.interval);
+      expect(verdictOf({ time, signal }, plan.circuit, {})).toBe(
+        verdictOf(sweep, plan.circuit, {}),
+      );
+    }),
+    { numRuns: 60 * soak },
+  );
+});
 
 test('scaling every voltage does not change the verdict', () => {
   fc.assert(
