@@ -34,7 +34,9 @@ export interface PathAndDepartures {
  */
 export function findDepartures(levels: Levels, closed: number): PathAndDepartures {
   const roughly = bridge(levels, pathThrough(levels, findCuts(levels), closed));
-  const fastMoves = findFastMoves({ ...levels, mean: roughly });
+  const fastMoves = findFastMoves({ ...levels, mean: roughly }).map((move) =>
+    touchingEarlier(levels, move),
+  );
   const until = fastMoves.map(({ settled }) => lastRebound(levels, settled));
   const fast = new Uint8Array(levels.mean.length);
   for (const [k, { start }] of fastMoves.entries())
@@ -56,6 +58,19 @@ export function findDepartures(levels: Levels, closed: number): PathAndDeparture
     (a, b) => a.from - b.from,
   );
   return { path, fastMoves, departures: kindByPlace(levels, path, departures, fast) };
+}
+
+/**
+ * A slow recorder catches the throttle on its way back from the stop only, which reads like a bin broken in: where the
+ * recording before the touch lies nearer to the stop, it had touched already.
+ */
+function touchingEarlier({ mean, visible }: Levels, move: FastMove): FastMove {
+  const sign = move.direction === 'closing' ? 1 : -1;
+  const above = (i: number): number => sign * (mean[i]! - move.to);
+  let { touch } = move;
+  while (touch - 1 > move.start && above(touch - 1) < above(touch) && above(touch - 1) > -visible)
+    touch--;
+  return { ...move, touch };
 }
 
 function pathThrough(levels: Levels, cuts: Uint8Array, closed: number): readonly Passage[] {
@@ -130,6 +145,9 @@ function jumpsOf(
 const neighbours = 6;
 /** Where the throttle moves fast, the stamps' own uncertainty counts: this part of the change to the next bin. */
 const ofFastChange = 0.3;
+/** From this interval on a snap's turns fall between samples, and so much more of the change is open. */
+const slow: Seconds = 3e-3;
+const ofSlowChange = 0.6;
 
 /**
  * What movement may add to the visible departure. Between samples farther apart than a hand needs to turn back, the
@@ -137,11 +155,12 @@ const ofFastChange = 0.3;
  * of the change from bin to bin.
  */
 function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): Float64Array {
+  const part = levels.interval < slow ? ofFastChange : ofSlowChange;
   const allowed = path.map((level, i) => {
     if (!fast[i]) return 0;
     const before = Math.abs(level - (path[i - 1] ?? level));
     const after = Math.abs(level - (path[i + 1] ?? level));
-    return ofFastChange * Math.max(before, after);
+    return part * Math.max(before, after);
   });
   if (levels.interval <= unseenHand(levels)) return allowed;
   const bends = path.map((level, i) =>
