@@ -11,7 +11,7 @@ import {
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { soak } from '../counts.js';
-import { anyPlan, between, tolerances } from './sweeps.js';
+import { anyPlan, between, soundPlan, tolerances } from './sweeps.js';
 
 /** What is known of the plan's recorder. */
 function recorderOf({ circuit, recorder: { resolution = 0 } }: SweepPlan): Recorder {
@@ -129,4 +129,26 @@ test('reversing the sensor with its load mirrored does not change the verdict', 
     }),
     { numRuns: 60 * soak },
   );
+});
+
+/** Two samples in a dropout of 15 ms. */
+const slowest = 0.0075;
+/** Of decimated sound sweeps, what noise and turns between samples make look faulty; the criteria allow 0.5 % by noise. */
+const unlucky = 0.01;
+
+test('decimating a clean sweep turns pass into inconclusive once it is too coarse, and into little else', () => {
+  let [decimated, other] = [0, 0];
+  for (const plan of fc.sample(soundPlan, 60 * soak)) {
+    const { sweep } = simulateSweep(plan);
+    if (verdictOf(sweep, plan.circuit, {}) !== 'pass') continue;
+    for (const every of [2, 3, 4, 7, 11, 16, 32, 64, 128]) {
+      const kept = (_: number, i: number) => i % every === 0;
+      const coarse = { time: sweep.time.filter(kept), signal: sweep.signal.filter(kept) };
+      const isFine = every * plan.recorder.interval <= slowest;
+      decimated++;
+      if (verdictOf(coarse, plan.circuit, {}) !== (isFine ? 'pass' : 'inconclusive')) other++;
+    }
+  }
+  expect(decimated).toBeGreaterThan(400);
+  expect(other / decimated).toBeLessThanOrEqual(unlucky);
 });
