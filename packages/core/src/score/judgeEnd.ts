@@ -19,8 +19,9 @@ const farthestStop = 0.25;
 /**
  * Compares an end reading with its window: simple or guarded acceptance of JCGM 106:2012; outside by no more than
  * the larger of 2u and a fraction of the span is marginal. A reading on the inner side of its window proves
- * nothing unless the stop was surely reached and is not a quarter of the span away; and in a window narrower than four times the instrument's 2u only a reading
- * far outside can be judged.
+ * nothing unless the stop was surely reached and is not a quarter of the span away; in a window narrower than four
+ * times the instrument's 2u only a reading far outside can be judged, and in one narrower than four times its own 2u
+ * none is marginal.
  *
  * @param inner The direction from this stop to the other on the voltage scale: 1 up, −1 down.
  */
@@ -46,10 +47,12 @@ export function judgeEnd(
   const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
   const tooNarrow = window.high - window.low < 8 * instrument;
   const outcome = ((): Check['outcome'] => {
-    if (margin < -tolerated) return shortOfStop ? 'cannot-tell' : 'fails';
+    if (margin < 0 && shortOfStop) return 'cannot-tell';
+    if (margin < -tolerated) return 'fails';
     if (tooNarrow) return 'cannot-tell';
     if (margin >= (criteria.endAcceptance === 'guarded' ? expanded : 0)) return 'conforms';
-    return margin >= -tolerated ? 'marginal' : 'cannot-tell';
+    const isFineEnough = 4 * expanded <= window.high - window.low;
+    return isFineEnough && margin >= -tolerated ? 'marginal' : 'cannot-tell';
   })();
   const conformance = uncertainty > 0 && {
     conformance:
