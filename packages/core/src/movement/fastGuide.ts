@@ -1,8 +1,6 @@
 import type { FastMove } from './fastMoves.js';
 import type { Levels } from './levels.js';
-
-/** A rebound tops out below this part of the height. */
-const highestRebound = 0.45;
+import { highestRebound } from './mechanics.js';
 
 /**
  * What the throttle can have done in its fast moves: going one way only until it touched the stop, then staying

@@ -1,7 +1,7 @@
 import type { Seconds } from '../units.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
-import { longestSpring, shortestSpring } from './mechanics.js';
+import { highestRebound, longestSpring, shortestSpring } from './mechanics.js';
 
 /** A throttle thrown onto a stop, by its spring or a quick hand, with what followed until it lay still. */
 export interface FastMove {
@@ -30,8 +30,6 @@ const speedOver: Seconds = 5e-3;
 const halfWay = 0.4;
 /** Between bins that resolve a fall no single one takes more than this part of it. */
 const ofOneBin = 0.6;
-/** A rebound tops out below this part of the height. */
-const highestRebound = 0.45;
 /** A throttle comes to lie still no farther above the touch than this part of the height, and the visible departure. */
 const farthestStick = 0.1;
 /** A mean level this near to another can't be told from it, for what parts may differ. */

@@ -3,6 +3,7 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Departure } from './departure.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
+import { sameStop } from './mechanics.js';
 import { findRests, findStrokes, type Rest, type SnapClosing, type Stroke } from './movement.js';
 import { withoutRebounds } from './withoutRebounds.js';
 
@@ -17,9 +18,8 @@ export interface Movement {
   readonly stops: { readonly closed: number; readonly open: number };
 }
 
-/** A stop is sought this near to where it is expected, and rests this near to the outermost one are at it. */
+/** A stop is sought this near to where it is expected. */
 const farthestStop = 0.25;
-const sameStop = 0.05;
 
 function stopsOf(rests: readonly Rest[]): Movement['stops'] {
   const levelAt = (stop: 0 | 1): number => {

@@ -17,3 +17,9 @@ export const edgeTime: Seconds = 2.5e-3;
 /** A spring closes a throttle in this time at the least and at the most. */
 export const shortestSpring: Seconds = 0.01;
 export const longestSpring: Seconds = 0.15;
+
+/** A rebound tops out below this part of the height. */
+export const highestRebound = 0.45;
+
+/** Rests this close to the outermost one are at the same stop. */
+export const sameStop = 0.05;

@@ -1,5 +1,6 @@
 import type { PreparedSweep } from '../capture/captureQuality.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
+import { sameStop } from '../movement/mechanics.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
@@ -20,8 +21,6 @@ export interface EndEvidence {
   readonly instrument: Volts;
 }
 
-/** Rests this close to the outermost one are at the same stop, as a fraction of the span. */
-const sameStop = 0.05;
 /** A stroke may seem to end this little after the rest that it led to. */
 const slack: Seconds = 0.05;
 /** A rest begins within this time of the movement that led to it. */
