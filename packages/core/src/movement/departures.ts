@@ -34,9 +34,7 @@ export interface PathAndDepartures {
  */
 export function findDepartures(levels: Levels, closed: number): PathAndDepartures {
   const roughly = bridge(levels, pathThrough(levels, findCuts(levels), closed));
-  const fastMoves = findFastMoves({ ...levels, mean: roughly }).map((move) =>
-    touchingEarlier(levels, move),
-  );
+  const fastMoves = fastMovesOf(levels, roughly).map((move) => touchingEarlier(levels, move));
   const until = fastMoves.map(({ settled }) => lastRebound(levels, settled));
   const fast = new Uint8Array(levels.mean.length);
   for (const [k, { start }] of fastMoves.entries())
@@ -58,6 +56,21 @@ export function findDepartures(levels: Levels, closed: number): PathAndDeparture
     (a, b) => a.from - b.from,
   );
   return { path, fastMoves, departures: kindByPlace(levels, path, departures, fast) };
+}
+
+/**
+ * The fast moves of the path roughly bridged. To a slow recorder the first touch of a snap with a high rebound reads
+ * like an excursion or a step, and the bridge hides the fall: there those of the recording as it is count too.
+ */
+function fastMovesOf(levels: Levels, roughly: Float64Array): readonly FastMove[] {
+  const bridged = findFastMoves({ ...levels, mean: roughly });
+  if (levels.interval < slow) return bridged;
+  const asItIs = findFastMoves(levels);
+  const apart = (one: FastMove, others: readonly FastMove[]): boolean =>
+    !others.some(({ start, settled }) => one.start <= settled && one.settled >= start);
+  return [...asItIs, ...bridged.filter((one) => apart(one, asItIs))].sort(
+    (a, b) => a.start - b.start,
+  );
 }
 
 /**
