@@ -123,8 +123,12 @@ const correlation: Seconds = 0.02;
 /** A throttle that returns comes to rest this near to the closed stop, as a fraction of the span. */
 const farthestReturn = 0.15;
 
+/** A rest of fewer samples than this may have caught the movement too. */
+const fewestSamples = 4;
+
 /** The closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
 export function closedReturns({
+  prepared,
   movement,
   scale,
 }: EndEvidence): readonly [byHand: readonly Volts[], bySpring: readonly Volts[]] {
@@ -139,6 +143,7 @@ export function closedReturns({
     );
     if (after.length === 0) continue;
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
+    if (rest.end - rest.start < (fewestSamples - 1) * prepared.quality.interval) continue;
     const volts = scale.closed + rest.level * scale.span;
     const snapped = snaps.some(
       ({ start, settled }) =>

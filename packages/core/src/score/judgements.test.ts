@@ -138,10 +138,12 @@ describe('judgeDepartures', () => {
     during: 'opening',
   };
   const deep = { ...dropout, depthOfSpan: 0.3 };
-  const judge = (findings: Finding[], ...foreign: number[]) =>
+  const judge = (findings: Finding[], ...foreign: number[]) => judgeWhere(0.02, findings, foreign);
+  const judgeWhere = (visible: number, findings: Finding[], foreign: number[] = []) =>
     judgeDepartures(
       findings,
       { sources: ['track'], weight: 1, foreign: new Set(foreign) },
+      visible,
       defaultCriteria,
     ).outcome;
 
@@ -150,6 +152,12 @@ describe('judgeDepartures', () => {
     expect(judge([dropout])).toBe('marginal');
     expect(judge([deep])).toBe('fails');
     expect(judge([dropout, dropout])).toBe('fails');
+  });
+
+  test('one alone that just reaches what a noisy recording shows is marginal', () => {
+    expect(judgeWhere(0.27, [deep])).toBe('marginal');
+    expect(judgeWhere(0.25, [deep])).toBe('fails');
+    expect(judgeWhere(0.27, [deep, deep])).toBe('fails');
   });
 
   test('interference alone never fails a sensor, what is beside it may', () => {

@@ -104,7 +104,12 @@ export function scoreSweep(
     ...judgeCapture(judged, prepared, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
-    judgeDepartures(findings, explanations[0], criteria),
+    judgeDepartures(
+      findings,
+      explanations[0],
+      quality.visible / Math.abs(scale.span),
+      criteria,
+    ),
     judgeEnd(
       'closed-end',
       endReading('closed', closed, ends),
