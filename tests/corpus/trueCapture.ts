@@ -1,4 +1,4 @@
-import type { Fraction, ReadingWindow, Volts } from '@truesweep/core';
+import type { Expectation, Fraction, ReadingWindow, Volts } from '@truesweep/core';
 import type { CorpusPlan } from './simulator/plan.js';
 import type { Simulated } from './simulator/simulate.js';
 
@@ -21,7 +21,7 @@ export function trueCapture(
   plan: CorpusPlan,
   simulated: Simulated,
   visible: Fraction,
-  openWindow: ReadingWindow,
+  windows: Expectation['windows'],
 ): TrueCapture {
   const { interval, gaps } = plan.recorder;
   const reasons: string[] = [];
@@ -31,19 +31,23 @@ export function trueCapture(
   else if (visible > 0.05 * (1 - openShare)) open = true;
   if (!simulated.motion.stages.some(({ kind, to }) => kind === 'opening' && to === 1)) {
     // Where the window is so wide that half a stroke ends in it, the recording looks like a whole one.
-    if (simulated.recording.noiseFree.some((volts) => isWithin(volts, openWindow))) open = true;
+    if (simulated.recording.noiseFree.some((volts) => isWithin(volts, windows.open))) open = true;
     else reasons.push(neverOpen);
   }
   const clipped = plan.className === 'sound, clipped';
-  const { noise, step } = plan.recorder;
-  if (clipped) reasons.push('clipped');
+  const { noise, step, high } = plan.recorder;
+  const clippedUnknown = clipped && !plan.told.range && noise < step;
+  // A flat top inside a stop's window looks just like that stop.
+  if (clippedUnknown && [windows.closed, windows.open].some((window) => isWithin(high, window)))
+    open = true;
+  else if (clipped) reasons.push('clipped');
   const moving = simulated.motion.stages.filter(({ kind }) => kind !== 'rest');
   const inMovement = gaps.filter((gap) =>
     moving.some((stage) => stage.start < gap.time + gap.seconds && stage.end > gap.time),
   );
   if (inMovement.some(({ seconds }) => seconds > 0.015 - interval)) open = true;
   const adequate = reasons.length > 0 ? [false] : open ? [true, false] : [true];
-  return { adequate, clippedUnknown: clipped && !plan.told.range && noise < step, reasons };
+  return { adequate, clippedUnknown, reasons };
 }
 
 /** Inside a window, or outside by no more than would be marginal in the narrowest of them. */

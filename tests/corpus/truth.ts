@@ -34,7 +34,7 @@ export function truthOf(plan: CorpusPlan, simulated: Simulated): Truth {
   const span = Math.abs(windows.open.nominal - windows.closed.nominal);
   const visible = visibleLimit(plan.recorder, span, simulated.recording.time.length);
   const events = trueEvents(plan, simulated, visible);
-  const capture = trueCapture(plan, simulated, visible / span, windows.open);
+  const capture = trueCapture(plan, simulated, visible / span, windows);
   const wiring = wiringOutcomes(plan, simulated);
   const atStops = !capture.reasons.includes(neverOpen);
   const parts: Record<string, readonly Outcome[]> = wiring

@@ -19,6 +19,7 @@ function opening(
     path: mean,
     rest,
     visible: 0.015,
+    clip: { low: -Infinity, high: Infinity },
     noise: 1e-4,
   };
 }

@@ -58,13 +58,16 @@ export function findDepartures(levels: Levels, closed: number): PathAndDeparture
   return { path, fastMoves, departures: kindByPlace(levels, path, departures, fast) };
 }
 
+/** From this interval on a snap's first touch and rebound may be a few samples each. */
+const coarse: Seconds = 1.5e-3;
+
 /**
  * The fast moves of the path roughly bridged. To a slow recorder the first touch of a snap with a high rebound reads
  * like an excursion or a step, and the bridge hides the fall: there those of the recording as it is count too.
  */
 function fastMovesOf(levels: Levels, roughly: Float64Array): readonly FastMove[] {
   const bridged = findFastMoves({ ...levels, mean: roughly });
-  if (levels.interval < slow) return bridged;
+  if (levels.interval < coarse) return bridged;
   const asItIs = findFastMoves(levels);
   const apart = (one: FastMove, others: readonly FastMove[]): boolean =>
     !others.some(({ start, settled }) => one.start <= settled && one.settled >= start);

@@ -24,6 +24,7 @@ function through(...points: readonly (readonly [number, number])[]): Levels {
     path: mean,
     rest: -0.12,
     visible: 0.015,
+    clip: { low: -Infinity, high: Infinity },
     noise: 1e-4,
   };
 }

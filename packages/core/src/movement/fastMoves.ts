@@ -56,7 +56,8 @@ export function findFastMoves(levels: Levels): readonly FastMove[] {
     if (Math.abs(change) < least) continue;
     const sign = change < 0 ? 1 : -1;
     const height = change < 0 ? mean : turned;
-    const move = fastMoveAt(time, height, sign, i, i + reach, levels);
+    const early = afterGap(time, i, i + reach, interval);
+    const move = fastMoveAt(time, height, sign, early, i + reach, levels);
     if (!move) continue;
     moves.push({
       ...move,
@@ -76,24 +77,30 @@ function fastMoveAt(
   sign: 1 | -1,
   early: number,
   late: number,
-  { visible, interval, rest }: Levels,
+  levels: Levels,
 ): Omit<FastMove, 'direction'> | undefined {
+  const { visible, interval, rest } = levels;
   const step = Math.max(1, Math.round(speedOver / interval));
   const least = Math.max(slowest * step * interval, visible / 2);
   const touch = touchAfter(height, lowestOf(height, early, late), step, least, visible);
   const start = startBefore(time, height, early, step, least, visible);
   const fall = height[start]! - height[touch]!;
   const seconds = time[touch]! - time[start]!;
-  if (fall < smallestHeight || seconds > longestSpring + interval) return undefined;
-  if (interval < resolved && seconds < shortestSpring / 2) return undefined;
-  if (interval < resolved && steepest(height, start, touch) > ofOneBin * fall) return undefined;
-  if (interval < resolved && halfTime(time, height, start, touch) < halfWay * seconds)
-    return undefined;
+  const unseen = beginsUnseen(sign, start, levels);
+  const most = unseen ? Math.max(fall, 1) : fall;
+  if (most < smallestHeight || seconds > longestSpring + interval) return undefined;
+  if (unseen && fall * longestSpring < seconds) return undefined;
+  if (interval < resolved && !unseen) {
+    if (seconds < shortestSpring / 2) return undefined;
+    if (steepest(height, start, touch) > ofOneBin * fall) return undefined;
+    if (halfTime(time, height, start, touch) < halfWay * seconds) return undefined;
+  }
   const still = lyingStill(time, height, touch, height[touch]! + farthestStick * fall, visible);
   if (!still) return undefined;
+  if (unseen && still.level < height[touch]! - farthestStick * fall - visible) return undefined;
   if (isLifted(sign * still.level, rest)) return undefined;
   const after = reboundsOf(height, touch, still.until, still.level, visible);
-  if (after.highest > highestRebound * fall + visible) return undefined;
+  if (after.highest > highestRebound * most + visible) return undefined;
   return {
     start,
     touch,
@@ -102,6 +109,27 @@ function fastMoveAt(
     to: still.level,
     rebounds: after.tops,
   };
+}
+
+/** A gap is longer than this many bins, and than a speed is taken over. */
+const gapBins = 2;
+
+function isGap(time: Float64Array, i: number, interval: Seconds): boolean {
+  return time[i]! - time[i - 1]! > gapBins * Math.max(speedOver, interval);
+}
+
+/** The first bin after the last gap between two bins, or the earlier of them. */
+function afterGap(time: Float64Array, early: number, late: number, interval: Seconds): number {
+  for (let i = late; i > early; i--) if (isGap(time, i, interval)) return i;
+  return early;
+}
+
+/** Whether a fall began in a gap or beyond the recorder's range, from as high as the other stop. */
+function beginsUnseen(sign: 1 | -1, start: number, levels: Levels): boolean {
+  const { time, mean, interval, clip, visible } = levels;
+  if (start === 0 || isGap(time, start, interval)) return true;
+  const top = mean[start]!;
+  return sign > 0 ? top > clip.high - visible : top < clip.low + visible;
 }
 
 /** A signal that lies at the load's rest level, beyond the stops, is a lifted wiper's. */

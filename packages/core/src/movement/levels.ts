@@ -14,6 +14,8 @@ export interface Levels {
   readonly rest: number | undefined;
   /** The smallest visible departure. */
   readonly visible: number;
+  /** The ends of the recorder's range, infinite where it has none. */
+  readonly clip: { readonly low: number; readonly high: number };
   /** Standard deviation of the noise of a bin's mean. */
   readonly noise: number;
 }

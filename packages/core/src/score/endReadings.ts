@@ -74,9 +74,9 @@ function repeatability(rests: readonly Rest[], span: Volts): Volts {
 
 /** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */
 function isClipped(volts: Volts, window: ReadingWindow, { prepared }: EndEvidence): boolean {
-  const { clip, resolution, noise } = prepared.quality;
+  const { clip, resolution, noise, ripple } = prepared.quality;
   const { low = -Infinity, high = Infinity } = clip;
-  const near = resolution + noise;
+  const near = resolution + noise + (ripple?.volts ?? 0);
   return (volts <= low + near && window.low < low) || (volts >= high - near && window.high > high);
 }
 
@@ -120,20 +120,29 @@ export function scatterOfReading({ prepared, movement }: EndEvidence): Volts {
 /** Noise and tremor of a rest are independent from this time on. */
 const correlation: Seconds = 0.02;
 
-/** A throttle that returns comes to rest this near to the closed stop, as a fraction of the span. */
+/**
+ * A throttle that returns comes to rest this near to the closed stop, as a fraction of the span; one that rests farther
+ * up hung there or was held.
+ */
 const farthestReturn = 0.15;
+const farthestHanging = 0.25;
 
 /** A rest of fewer samples than this may have caught the movement too. */
 const fewestSamples = 4;
 
-/** The closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
-export function closedReturns({
-  prepared,
-  movement,
-  scale,
-}: EndEvidence): readonly [byHand: readonly Volts[], bySpring: readonly Volts[]] {
+/** The rests that closing movements led to. */
+export interface ClosedReturns {
+  /** Closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
+  readonly ways: readonly [byHand: readonly Volts[], bySpring: readonly Volts[]];
+  /** How many more rested so far above the closed stop that they hung there or were held. */
+  readonly hanging: number;
+}
+
+/** Finds the returns to the closed stop. */
+export function closedReturns({ prepared, movement, scale }: EndEvidence): ClosedReturns {
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
+  let hanging = 0;
   const { rests, snaps, strokes } = movement;
   const closed = Math.min(...rests.map(({ level }) => level));
   for (const stroke of strokes) {
@@ -149,11 +158,12 @@ export function closedReturns({
       ({ start, settled }) =>
         start < rest.start && rest.start < settled + arrival && start >= stroke.start - arrival,
     );
-    if (rest.level > closed + farthestReturn) continue;
-    if (snapped) bySpring.push(volts);
+    if (rest.level > closed + farthestHanging) continue;
+    if (rest.level > closed + farthestReturn) hanging++;
+    else if (snapped) bySpring.push(volts);
     else byHand.push(volts);
   }
-  return [byHand, bySpring];
+  return { ways: [byHand, bySpring], hanging };
 }
 
 function outermost(end: 'closed' | 'open', rests: readonly Rest[]): readonly Rest[] {

@@ -1,16 +1,16 @@
 import type { Criteria } from '../criteria.js';
 import type { Volts } from '../units.js';
+import type { ClosedReturns } from './endReadings.js';
 import type { Check } from './score.js';
 
 /**
  * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
  * as a fraction of the span. The way with the wider range counts; scatter that the readings' own uncertainty
- * may have carried over a limit is at most marginal.
- *
- * @param ways The closed readings, V, of each way of return (by hand, by the spring).
+ * may have carried over a limit is at most marginal. Where too few returns came near the stop and the rest of them hung
+ * above it, or were held there, nothing can be told.
  */
 export function judgeClosedRest(
-  ways: readonly (readonly Volts[])[],
+  { ways, hanging }: ClosedReturns,
   readingUncertainty: Volts,
   span: Volts,
   criteria: Criteria,
@@ -20,7 +20,11 @@ export function judgeClosedRest(
   const ranges = ways
     .filter((readings) => readings.length >= criteria.returns)
     .map((readings) => (Math.max(...readings) - Math.min(...readings)) / Math.abs(span));
-  if (ranges.length === 0) return { ...base, outcome: 'not-judged' };
+  if (ranges.length === 0) {
+    const all = ways.flat().length + hanging;
+    const hung = hanging > 0 && all >= criteria.returns;
+    return { ...base, outcome: hung ? 'cannot-tell' : 'not-judged' };
+  }
   const measured = Math.max(...ranges);
   const uncertainty = (Math.SQRT2 * readingUncertainty) / Math.abs(span);
   const outcome =

@@ -3,6 +3,7 @@ import { defaultCriteria } from '../criteria.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { decideVerdict } from './decideVerdict.js';
+import type { ClosedReturns } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { judgeDepartures } from './judgeDepartures.js';
@@ -72,7 +73,12 @@ describe('judgeEnd', () => {
 });
 
 describe('judgeClosedRest', () => {
-  const judge = (...ways: number[][]) => judgeClosedRest(ways, 0.001, 4, defaultCriteria);
+  const returns = (...ways: number[][]): ClosedReturns => ({
+    ways: [ways[0] ?? [], ways[1] ?? []],
+    hanging: 0,
+  });
+  const judge = (...ways: number[][]) =>
+    judgeClosedRest(returns(...ways), 0.001, 4, defaultCriteria);
 
   test.each([
     [[0.5, 0.51, 0.52], 'conforms'],
@@ -91,7 +97,18 @@ describe('judgeClosedRest', () => {
   });
 
   test('scatter that the readings’ uncertainty may have carried over the limit is at most marginal', () => {
-    expect(judgeClosedRest([[0.5, 0.6, 0.9]], 0.05, 4, defaultCriteria).outcome).toBe('marginal');
+    expect(judgeClosedRest(returns([0.5, 0.6, 0.9]), 0.05, 4, defaultCriteria).outcome).toBe(
+      'marginal',
+    );
+  });
+});
+
+describe('judgeClosedRest of returns that hung', () => {
+  test('too few near the stop and others above it tell nothing', () => {
+    const judge = (hanging: number) =>
+      judgeClosedRest({ ways: [[0.5, 0.51], []], hanging }, 0.001, 4, defaultCriteria).outcome;
+    expect(judge(0)).toBe('not-judged');
+    expect(judge(1)).toBe('cannot-tell');
   });
 });
 

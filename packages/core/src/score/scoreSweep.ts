@@ -104,12 +104,7 @@ export function scoreSweep(
     ...judgeCapture(judged, prepared, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
-    judgeDepartures(
-      findings,
-      explanations[0],
-      quality.visible / Math.abs(scale.span),
-      criteria,
-    ),
+    judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
       endReading('closed', closed, ends),
@@ -144,7 +139,7 @@ export function scoreSweep(
       quality.visible,
       quality.shortestDropout,
     ),
-    closedReadings: closedReadings(...returns),
+    closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
     supplyAssumed: ratio.supply === 'assumed',
   };
@@ -155,6 +150,7 @@ const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'w
 /** The recording on the scale of the throttle; a falling sensor's lowest volts are its highest level. */
 function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale): Levels {
   const level = (volts: number): number => onScale(scale, volts);
+  const { low: least = -Infinity, high: most = Infinity } = quality.clip;
   const [low, high] = scale.span > 0 ? [bins.low, bins.high] : [bins.high, bins.low];
   return {
     time: bins.time,
@@ -166,6 +162,10 @@ function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale):
     path: path.map(level),
     rest: scale.rest,
     visible: quality.visible / Math.abs(scale.span),
+    clip:
+      scale.span > 0
+        ? { low: level(least), high: level(most) }
+        : { low: level(most), high: level(least) },
     noise: quality.noise / Math.sqrt(bins.samplesPerBin) / Math.abs(scale.span),
   };
 }
