@@ -1,80 +1,14 @@
 import type { Check } from '@truesweep/core';
-import {
-  checkLabels,
-  formatAlike,
-  limitSourceLabels,
-  limitsSentence,
-  outcomeLabels,
-  scoreLabels,
-} from '@truesweep/wording';
+import { checkRows, limitSources } from '@truesweep/wording';
 import { alignColumns } from './alignColumns.js';
 import { wrapText } from './wrapText.js';
 
 /** The checks as a table: what was measured, its limit, the margin, how it came out; then where the limits are from. */
 export function printChecks(checks: readonly Check[]): readonly string[] {
-  const { checks: title, measured, limit, margin, outcome } = scoreLabels;
-  const rows = [[title, measured, limit, margin, outcome], ...checks.map(row)];
   return [
-    ...alignColumns(rows, ['left', 'right', 'right', 'right', 'left']).map((line) => `  ${line}`),
-    ...sources(checks),
+    ...alignColumns(checkRows(checks), ['left', 'right', 'right', 'right', 'left']).map(
+      (line) => `  ${line}`,
+    ),
+    ...wrapText(limitSources(checks), '  '),
   ];
-}
-
-function row(check: Check): readonly string[] {
-  const { measured, uncertainty, lowLimit, highLimit, margin } = check;
-  const expanded = uncertainty === undefined ? undefined : 2 * uncertainty;
-  const given = [measured, expanded, lowLimit, highLimit, margin];
-  const [value, spread, low, high, distance] = written(given, check.unit);
-  return [
-    checkLabels[check.check],
-    value && spread ? `${value.number} ± ${spread.whole}` : (value?.whole ?? '–'),
-    limitText(low, high),
-    distance?.whole ?? '–',
-    outcomeLabels[check.outcome],
-  ];
-}
-
-function limitText(low: Written | undefined, high: Written | undefined): string {
-  if (low && high) return `${low.number}–${high.whole}`;
-  if (high) return `≤ ${high.whole}`;
-  return low ? `≥ ${low.whole}` : '–';
-}
-
-interface Written {
-  readonly number: string;
-  readonly whole: string;
-}
-
-/** The numbers of one check in one unit with equal decimals; undefined stays undefined. */
-function written(
-  values: readonly (number | undefined)[],
-  unit: Check['unit'],
-): readonly (Written | undefined)[] {
-  if (unit === 'count') {
-    return values.map((value) => {
-      if (value === undefined) return undefined;
-      const number = String(value).replace('-', '−');
-      return { number, whole: number };
-    });
-  }
-  const known = values.filter((value) => value !== undefined);
-  const { numbers, unit: shown } = formatAlike(known, unit === '1' ? '%' : unit);
-  let next = 0;
-  return values.map((value) => {
-    if (value === undefined) return undefined;
-    const number = numbers[next++] ?? '';
-    return { number, whole: `${number} ${shown}` };
-  });
-}
-
-function sources(checks: readonly Check[]): readonly string[] {
-  const others = new Set(checks.map(({ limitFrom }) => limitFrom));
-  others.delete('criteria');
-  const named = [...others].map((source) => ({
-    source: limitSourceLabels[source],
-    checks: checks
-      .filter(({ limitFrom }) => limitFrom === source)
-      .map(({ check }) => checkLabels[check].toLowerCase()),
-  }));
-  return wrapText(limitsSentence(named), '  ');
 }

@@ -1,6 +1,7 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
+export { checkRows, limitSources } from './checkRows.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { commandHelp, nothingToScoreSentence, refusalSentence } from './commandHelp.js';
@@ -19,6 +20,7 @@ export {
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
+export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
@@ -42,5 +44,6 @@ export {
   visibilitySentence,
 } from './recordingSentences.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
+export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';

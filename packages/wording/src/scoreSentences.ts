@@ -1,0 +1,114 @@
+import { type Criteria, formatQuantity, type Score, troubleCodes } from '@truesweep/core';
+import { adviceSentences } from './advice.js';
+import { causeLabels, causeMeanings } from './causes.js';
+import { visibleSetByLabels } from './checks.js';
+import {
+  blindSentence,
+  morePassesSentence,
+  narrowestSpotSentence,
+  spotSentence,
+  testsNotDoneSentence,
+} from './evidenceSentences.js';
+import { movementSentence, visibilitySentence } from './recordingSentences.js';
+import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
+
+/** So many places are enough to show where the trouble lies. */
+const mostPlaces = 3;
+
+/** A score in sentences, each list in the order to be read. */
+export interface ScoreSentences {
+  readonly cause: readonly string[];
+  readonly next: readonly string[];
+  /** Where departures came again. */
+  readonly places: readonly string[];
+  /** What would part the track from a connection. */
+  readonly tests: readonly string[];
+  /** The standard trouble codes that such a fault can set. */
+  readonly codes: readonly string[];
+  readonly movement: string;
+  readonly couldShow: readonly string[];
+}
+
+/**
+ * What a score says, in sentences.
+ *
+ * @param criteria Those that the score was judged by.
+ *
+ * @example
+ * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
+ * const still = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(0, 0, 0) };
+ * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
+ * const score = scoreSweep(still, expectation(circuit, {}));
+ * scoreSentences(score, defaultCriteria).movement // => '0 openings and 0 closings.'
+ */
+export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences {
+  const { spots, morePasses, testsNotDone, causes } = score;
+  const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
+  const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
+  const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
+  return {
+    cause: causeSentences(score),
+    next: nextSteps(score, criteria),
+    places: again.map(({ travel, seen, passes }) =>
+      spotSentence({ travel: percent(travel), seen: String(seen), passes: String(passes) }),
+    ),
+    tests: [
+      ...(morePasses ? [morePassesSentence(String(morePasses))] : []),
+      ...(inQuestion && testsNotDone.length > 0 ? [testsNotDoneSentence(testsNotDone)] : []),
+    ],
+    codes: codes.length > 0 ? [troubleCodesSentence(codes)] : [],
+    movement: movement(score),
+    couldShow: visibility(score),
+  };
+}
+
+function causeSentences({ causes }: Score): readonly string[] {
+  return causes.map(({ cause, weight }) => {
+    const share = causes.length > 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
+    return `${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;
+  });
+}
+
+function nextSteps({ advice }: Score, criteria: Criteria): readonly string[] {
+  const slowest = criteria.dropout / criteria.samplesInDropout;
+  const numbers = {
+    interval: formatQuantity(slowest, 's', { trim: true }),
+    returns: String(criteria.returns),
+    visible: formatQuantity(criteria.coarsestVisible, '%', { trim: true }),
+  };
+  return advice.map((one, i) => {
+    const number = advice.length > 1 ? `${i + 1}. ` : '';
+    return number + adviceSentences[one](numbers);
+  });
+}
+
+function movement({ strokes, snaps }: Score): string {
+  return movementSentence({
+    openings: strokes.filter(({ direction }) => direction === 'opening').length,
+    closings: strokes.filter(({ direction }) => direction === 'closing').length,
+    snaps: snaps.length,
+    rebounds: snaps.reduce((sum, { rebounds }) => sum + rebounds.length, 0),
+  });
+}
+
+function visibility({ quality, checks, couldShow }: Score): readonly string[] {
+  const ofSpan = checks.find(({ check }) => check === 'visible-departure')?.measured;
+  const { blind, narrowestSpot } = couldShow;
+  const sentence = visibilitySentence({
+    dropout: formatQuantity(quality.shortestDropout, 's', { digits: 2, trim: true }),
+    departure: formatQuantity(quality.visible, 'V', { digits: 2 }),
+    ...(ofSpan !== undefined && {
+      departureOfSpan: formatQuantity(ofSpan, '%', { digits: 2 }),
+    }),
+    setBy: visibleSetByLabels[quality.visibleSetBy],
+  });
+  return [
+    sentence,
+    ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
+    ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
+  ];
+}
+
+function percent(fraction: number): string {
+  return formatQuantity(fraction, '%', { digits: 2, trim: true });
+}
