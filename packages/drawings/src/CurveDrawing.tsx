@@ -1,6 +1,6 @@
 import type { Curve, ExpectedWindows } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
-import { CurveAxes } from './CurveAxes.js';
+import { Axes } from './Axes.js';
 import { type CurveMarker, curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
@@ -55,7 +55,14 @@ export function CurveDrawing({ id, curve, windows, markers }: CurveDrawingProps)
       width={layout.width}
       height={layout.height}
     >
-      <CurveAxes {...layout} />
+      <Axes
+        plot={layout.plot}
+        height={layout.height}
+        upTicks={layout.voltTicks}
+        acrossTicks={layout.travelTicks}
+        up={`${drawingWords.reading}, ${layout.voltUnit}`}
+        across={`${drawingWords.travel}, %`}
+      />
       {layout.windows.map((window) => (
         <WindowMark key={window.stop} {...window} labelY={layout.plot.top - 34} />
       ))}

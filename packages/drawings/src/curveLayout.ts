@@ -2,12 +2,9 @@ import type { Curve, ExpectedWindows, ReadingWindow } from '@truesweep/core';
 import { scaleLinear } from 'd3-scale';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
-
-/** A mark on an axis: where it is and its number, in the axis' unit. */
-interface Tick {
-  readonly at: number;
-  readonly text: string;
-}
+import { plainNumber } from './plainNumber.js';
+import type { Tick } from './tick.js';
+import { toHundredths } from './toHundredths.js';
 
 /** A window of readings: the bar at its stop. */
 export interface PlacedWindow {
@@ -98,14 +95,4 @@ export function curveLayout(
       bottom: y(window.low),
     };
   }
-}
-
-/** Finer than any screen shows. */
-function toHundredths(length: number): number {
-  return Math.round(length * 100) / 100;
-}
-
-/** A tick's number without the noise of binary fractions. */
-function plainNumber(value: number): string {
-  return String(Number(value.toPrecision(6)));
 }

@@ -19,6 +19,9 @@ export const drawingWords = {
   open: 'open',
   curve: 'Expected reading over travel',
   travel: 'Travel',
+  time: 'Time',
+  trace: 'The recorded sweep',
+  travelMap: 'Findings over the travel, pass by pass',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
@@ -70,6 +73,46 @@ export function curveSentence({ first, last, closed, open }: CurveFacts): string
       ? ` The window is ${closed.low} to ${closed.high} closed and ${open.low} to ${open.high} open.`
       : '';
   return `The reading goes from ${first} closed to ${last} open.${windows}`;
+}
+
+/**
+ * The trace's drawing in a sentence; every quantity written with its unit.
+ *
+ * @example
+ * traceSentence({ seconds: '12 s', low: '0 V', high: '4 V', findings: 1 }) // => '12 s of signal between 0 V and 4 V; 1 finding is marked.'
+ */
+export function traceSentence(trace: {
+  readonly seconds: string;
+  readonly low: string;
+  readonly high: string;
+  readonly findings: number;
+}): string {
+  const { seconds, low, high, findings } = trace;
+  return `${seconds} of signal between ${low} and ${high}; ${markedWords(findings)}.`;
+}
+
+/**
+ * The travel map in a sentence or two.
+ *
+ * @param map The places that several passes showed, each as a percentage of the travel.
+ *
+ * @example
+ * travelMapSentence({ passes: 6, findings: 0, places: [] }) // => '6 passes; nothing is marked.'
+ */
+export function travelMapSentence(map: {
+  readonly passes: number;
+  readonly findings: number;
+  readonly places: readonly string[];
+}): string {
+  const { passes, findings, places } = map;
+  const again =
+    places.length > 0 ? ` Several passes showed the same place: ${places.join(', ')}.` : '';
+  return `${passes} passes; ${markedWords(findings)}.${again}`;
+}
+
+function markedWords(findings: number): string {
+  if (findings === 0) return 'nothing is marked';
+  return findings === 1 ? '1 finding is marked' : `${findings} findings are marked`;
 }
 
 /**

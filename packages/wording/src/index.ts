@@ -11,6 +11,8 @@ export {
   circuitSentence,
   curveSentence,
   drawingWords,
+  traceSentence,
+  travelMapSentence,
   windowWords,
 } from './drawingWords.js';
 export {

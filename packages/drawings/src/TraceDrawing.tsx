@@ -1,0 +1,117 @@
+import type { ExpectedWindows, Finding, Sweep } from '@truesweep/core';
+import { drawingWords, traceSentence } from '@truesweep/wording';
+import { Axes } from './Axes.js';
+import { Figure } from './Figure.js';
+import { polyline } from './polyline.js';
+import { quantityText } from './quantityText.js';
+import { traceLayout } from './traceLayout.js';
+import { Words } from './Words.js';
+
+/** What {@link TraceDrawing} draws. */
+export interface TraceDrawingProps {
+  /** Begins the `id` of the drawing's elements; once in a page. */
+  readonly id: string;
+  readonly sweep: Sweep;
+  /** Marked and numbered from 1 in this order; those in a table beside it carry the same numbers. */
+  readonly findings: readonly Finding[];
+  readonly windows?: ExpectedWindows;
+}
+
+/** Numbers closer than this would cover each other. */
+const numberWidth = 16;
+
+/**
+ * A recorded sweep over time: the trace with every spike of a single sample, the windows of both stops as bands, the findings
+ * as numbered marks. However long the recording, the drawing has some hundred columns.
+ *
+ * It is SVG with presentation attributes only, in the colour of the text around it, and renders in
+ * Node as in a page.
+ *
+ * @example
+ * import { h } from 'preact';
+ * import { renderToString } from 'preact-render-to-string';
+ *
+ * const sweep = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(0.5, 4, 0.5) };
+ * const svg = renderToString(h(TraceDrawing, { id: 'trace', sweep, findings: [] }));
+ * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
+ */
+export function TraceDrawing({ id, sweep, findings, windows }: TraceDrawingProps) {
+  const layout = traceLayout(sweep, findings, windows);
+  const { plot } = layout;
+  const { time, signal } = sweep;
+  return (
+    <Figure
+      id={id}
+      kind="trace-drawing"
+      title={drawingWords.trace}
+      description={traceSentence({
+        seconds: quantityText(time.at(-1)! - time[0]!, 's'),
+        low: quantityText(extreme(signal, Math.min), 'V'),
+        high: quantityText(extreme(signal, Math.max), 'V'),
+        findings: findings.length,
+      })}
+      width={layout.width}
+      height={layout.height}
+    >
+      <Axes
+        plot={plot}
+        height={layout.height}
+        upTicks={layout.voltTicks}
+        acrossTicks={layout.timeTicks}
+        up={`${drawingWords.reading}, ${layout.voltUnit}`}
+        across={`${drawingWords.time}, s`}
+      />
+      {layout.windows.map(({ stop, top, bottom }) => (
+        <g key={stop} class={`window ${stop}`}>
+          <rect
+            x={plot.left}
+            y={top}
+            width={plot.right - plot.left}
+            height={bottom - top}
+            fill="currentColor"
+            fill-opacity="0.12"
+            stroke-width="0.6"
+            stroke-dasharray="2 3"
+          />
+          <Words x={plot.right - 2} y={top - 4} anchor="end">
+            {drawingWords[stop]}
+          </Words>
+        </g>
+      ))}
+      {layout.findings.map(({ number, x, width }, i) => (
+        <g key={number} class="finding">
+          <rect
+            x={x}
+            y={plot.top - 12}
+            width={width}
+            height={plot.bottom - plot.top + 12}
+            fill="currentColor"
+            fill-opacity="0.28"
+            stroke="none"
+          />
+          {hasRoom(layout.findings, i) && (
+            <Words x={x + width / 2} y={plot.top - 16} anchor="middle" bold>
+              {String(number)}
+            </Words>
+          )}
+        </g>
+      ))}
+      <path class="trace" d={layout.pieces.map(polyline).join('')} stroke-width="1" />
+    </Figure>
+  );
+}
+
+/** Whether a finding's number stands clear of the one before it that is shown. */
+function hasRoom(marks: readonly { readonly x: number }[], index: number): boolean {
+  let last = Number.NEGATIVE_INFINITY;
+  for (const [i, { x }] of marks.entries()) {
+    const shown = x - last >= numberWidth || x < last;
+    if (i === index) return shown;
+    if (shown) last = x;
+  }
+  return false;
+}
+
+function extreme(values: Float64Array, choose: (a: number, b: number) => number): number {
+  return values.reduce((found, value) => choose(found, value));
+}

@@ -1,0 +1,89 @@
+import type { Finding, Score } from '@truesweep/core';
+import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
+import { Figure } from './Figure.js';
+import { FindingSymbol } from './FindingSymbol.js';
+import { travelMapLayout } from './travelMapLayout.js';
+import { Words } from './Words.js';
+
+/** What {@link TravelMapDrawing} draws. */
+export interface TravelMapDrawingProps {
+  /** Begins the `id` of the drawing's elements; once in a page. */
+  readonly id: string;
+  readonly score: Pick<Score, 'strokes' | 'findings' | 'spots'>;
+}
+
+/** Room for one entry of the legend. */
+const legendStep = 96;
+
+/**
+ * The findings over the travel, pass by pass: what stands at one travel on every pass is the track's, what is scattered is not.
+ *
+ * @example
+ * import { h } from 'preact';
+ * import { renderToString } from 'preact-render-to-string';
+ *
+ * const score = { strokes: [], findings: [], spots: [] };
+ * renderToString(h(TravelMapDrawing, { id: 'map', score })).includes('nothing is marked') // => true
+ */
+export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
+  const { width, height, plot, ticks, rows, marks, spots } = travelMapLayout(score);
+  const kinds = [...new Set(score.findings.map(({ kind }) => kind))];
+  return (
+    <Figure
+      id={id}
+      kind="travel-map-drawing"
+      title={drawingWords.travelMap}
+      description={travelMapSentence({
+        passes: score.strokes.length,
+        findings: score.findings.length,
+        places: spots.map(({ travel }) => `${Math.round(travel * 100)}\u00a0%`),
+      })}
+      width={width}
+      height={height}
+    >
+      <Legend kinds={kinds} x={plot.left} />
+      {spots.map(({ x }) => (
+        <path key={x} class="spot" d={`M${x},${plot.top}V${plot.bottom}`} stroke-dasharray="4 3" />
+      ))}
+      {rows.map(({ direction, number, y, from, to }) => (
+        <g key={`${direction}${number}`} class="pass">
+          <Words x={plot.left - 12} y={y + 4} anchor="end">
+            {number > 0 ? `${duringLabels[direction]} ${number}` : duringLabels[direction]}
+          </Words>
+          <path d={`M${from},${y}H${to}`} stroke-width="0.6" />
+        </g>
+      ))}
+      {marks.map(({ number, kind, x, y }) => (
+        <FindingSymbol key={number} kind={kind} x={x} y={y} />
+      ))}
+      <path d={`M${plot.left},${plot.bottom}H${plot.right}`} />
+      {ticks.map(({ at, text }) => (
+        <g key={text}>
+          <path d={`M${at},${plot.bottom}v4`} stroke-width="1" />
+          <Words x={at} y={plot.bottom + 18} anchor="middle">
+            {text}
+          </Words>
+        </g>
+      ))}
+      <Words x={plot.right} y={height - 6} anchor="end" bold>
+        {`${drawingWords.travel}, %`}
+      </Words>
+    </Figure>
+  );
+}
+
+/** The signs of the kinds that occur, each with its name. */
+function Legend({ kinds, x }: { readonly kinds: readonly Finding['kind'][]; readonly x: number }) {
+  return (
+    <g class="legend">
+      {kinds.map((kind, i) => (
+        <g key={kind}>
+          <FindingSymbol kind={kind} x={x + 6 + i * legendStep} y={10} />
+          <Words x={x + 18 + i * legendStep} y={14}>
+            {findingLabels[kind]}
+          </Words>
+        </g>
+      ))}
+    </g>
+  );
+}

@@ -1,0 +1,117 @@
+import {
+  drawingEnvelope,
+  type ExpectedWindows,
+  envelopeColumns,
+  type Finding,
+  type Sweep,
+} from '@truesweep/core';
+import { scaleLinear } from 'd3-scale';
+import { axisUnit } from './axisUnit.js';
+import type { Point } from './circuitLayout.js';
+import { plainNumber } from './plainNumber.js';
+import type { Tick } from './tick.js';
+import { toHundredths } from './toHundredths.js';
+
+/** A finding over the trace: its stretch, and the number that it has in the table of findings. */
+interface FindingMark {
+  readonly number: number;
+  readonly x: number;
+  readonly width: number;
+}
+
+/** The window of a stop as a band across the trace. */
+interface WindowBand {
+  readonly stop: 'closed' | 'open';
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Where everything of a trace's drawing lies. */
+export interface TraceLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly plot: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
+  readonly timeTicks: readonly Tick[];
+  readonly voltTicks: readonly Tick[];
+  readonly voltUnit: string;
+  /** The trace in pieces without gaps: down and up again in each column. */
+  readonly pieces: readonly (readonly Point[])[];
+  readonly windows: readonly WindowBand[];
+  readonly findings: readonly FindingMark[];
+}
+
+const size = { width: 760, height: 360 };
+const plot = { left: 48, right: 746, top: 48, bottom: 316 };
+/** A mark is at least this wide, so that a dropout of milliseconds shows in a sweep of minutes. */
+const narrowestMark = 2;
+/** A recording whose stamps are all one is drawn as this long, s. */
+const shortest = 1e-6;
+/** Columns without a sample for this long are a gap. */
+const gapColumns = 3;
+
+/**
+ * Places a recorded sweep on axes of time and volts through its envelope of lowest and highest values, so that a spike of one
+ * sample shows, with the findings and the windows of both stops.
+ *
+ * @param sweep Two samples or more.
+ * @param findings In the order of their numbers, from 1.
+ */
+export function traceLayout(
+  sweep: Sweep,
+  findings: readonly Finding[],
+  windows?: ExpectedWindows,
+): TraceLayout {
+  const { time, signal } = sweep;
+  const start = time[0]!;
+  const end = Math.max(time.at(-1)!, start + shortest);
+  const columns = plot.right - plot.left;
+  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+  const both = windows ? [windows.closed, windows.open] : [];
+  const least = Math.min(0, ...drawn.low, ...both.map(({ low }) => low));
+  const most = Math.max(0, ...drawn.high, ...both.map(({ high }) => high));
+  const timeScale = scaleLinear([start, end], [plot.left, plot.right]);
+  const voltScale = scaleLinear([least, most || 1], [plot.bottom, plot.top]).nice(5);
+  const x = (at: number) => toHundredths(timeScale(at));
+  const y = (at: number) => toHundredths(voltScale(at));
+  const unit = axisUnit(Math.max(...voltScale.domain().map(Math.abs)), 'V');
+  const band = (stop: 'closed' | 'open'): WindowBand[] =>
+    windows ? [{ stop, top: y(windows[stop].high), bottom: y(windows[stop].low) }] : [];
+  return {
+    ...size,
+    plot,
+    timeTicks: timeScale.ticks(8).map((at) => ({ at: x(at), text: plainNumber(at) })),
+    voltTicks: voltScale
+      .ticks(5)
+      .map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
+    voltUnit: unit.name,
+    pieces: pieces(drawn, y),
+    windows: [...band('closed'), ...band('open')],
+    findings: findings.map((finding, i) => {
+      const from = x(Math.max(start, finding.start));
+      const width = Math.max(narrowestMark, x(Math.min(end, finding.end)) - from);
+      return { number: i + 1, x: from, width };
+    }),
+  };
+}
+
+function pieces(
+  { column, low, high }: ReturnType<typeof envelopeColumns>,
+  y: (volts: number) => number,
+): readonly (readonly Point[])[] {
+  const found: Point[][] = [];
+  for (let i = 0; i < column.length; i++) {
+    const isApart = i === 0 || column[i]! - column[i - 1]! > gapColumns;
+    if (isApart) found.push([]);
+    const at = plot.left + column[i]! + 0.5;
+    const [first, second] = i % 2 === 0 ? [low[i]!, high[i]!] : [high[i]!, low[i]!];
+    const piece = found.at(-1)!;
+    piece.push({ x: at, y: y(first) });
+    if (first !== second) piece.push({ x: at, y: y(second) });
+  }
+  return found;
+}
