@@ -12,6 +12,7 @@ const alias = {
   '@truesweep/jobs/node': source('jobs/src/node.ts'),
   '@truesweep/jobs': source('jobs/src/index.ts'),
   '@truesweep/wording': source('wording/src/index.ts'),
+  '@truesweep/report': source('report/src/index.ts'),
   '@truesweep/drawings': source('drawings/src/index.ts'),
 };
 

@@ -73,7 +73,7 @@ export function TraceDrawing({ id, sweep, findings, windows }: TraceDrawingProps
             stroke-width="0.6"
             stroke-dasharray="2 3"
           />
-          <Words x={plot.right - 2} y={top - 4} anchor="end">
+          <Words x={plot.right + 6} y={(top + bottom) / 2 + 4}>
             {drawingWords[stop]}
           </Words>
         </g>

@@ -46,7 +46,7 @@ export interface TraceLayout {
 }
 
 const size = { width: 760, height: 360 };
-const plot = { left: 48, right: 746, top: 48, bottom: 316 };
+const plot = { left: 48, right: 704, top: 48, bottom: 316 };
 /** A mark is at least this wide, so that a dropout of milliseconds shows in a sweep of minutes. */
 const narrowestMark = 2;
 /** A recording whose stamps are all one is drawn as this long, s. */

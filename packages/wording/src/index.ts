@@ -45,6 +45,12 @@ export {
   unitFromLabels,
   visibilitySentence,
 } from './recordingSentences.js';
+export {
+  recheckSentence,
+  reportWords,
+  restOfFindingsSentence,
+  tolerancedText,
+} from './reportWords.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';

@@ -1,0 +1,17 @@
+/** Numbers as text: 64-bit floating point, little-endian, in base 64 (RFC 4648, section 4). */
+export function toBase64(values: Float64Array): string {
+  const bytes = new Uint8Array(values.length * 8);
+  const view = new DataView(bytes.buffer);
+  for (const [i, value] of values.entries()) view.setFloat64(8 * i, value, true);
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return btoa(text);
+}
+
+/** The numbers that {@link toBase64} wrote; throws where the text is none. */
+export function fromBase64(text: string): Float64Array {
+  const decoded = atob(text);
+  const view = new DataView(new ArrayBuffer(decoded.length));
+  for (let i = 0; i < decoded.length; i++) view.setUint8(i, decoded.charCodeAt(i));
+  return Float64Array.from({ length: decoded.length / 8 }, (_, i) => view.getFloat64(8 * i, true));
+}

@@ -1,0 +1,2 @@
+/** The element of a report that holds its data. */
+export const dataId = 'truesweep-report';

@@ -1,0 +1,85 @@
+import { InputError, type Sweep } from '@truesweep/core';
+import { parseJob } from '@truesweep/jobs';
+import { fromBase64 } from './base64.js';
+import { dataId } from './dataId.js';
+import type { StoredRecording, StoredReport } from './report.js';
+
+/** The newest version of a report that this version reads. */
+const newest = 1;
+
+/**
+ * Reads back what a report in HTML holds for programs.
+ *
+ * @param html The whole file.
+ * @param path Name of the file, for errors.
+ * @throws InputError `no-report` where the file holds none, `newer-version` where a newer program wrote it, and what
+ * `parseJob` throws for a job that is none.
+ *
+ * @example
+ * readReport('<p>no report</p>', 'note.html') // throws InputError
+ */
+export function readReport(html: string, path = 'report'): StoredReport {
+  const start = html.indexOf(`id="${dataId}"`);
+  const from = html.indexOf('>', start) + 1;
+  const to = html.indexOf('</script>', from);
+  if (start < 0 || from === 0 || to < 0) refuse(path);
+  const data = parsed(html.slice(from, to), path);
+  if (!isRecord(data) || data.kind !== 'truesweep-report') refuse(path);
+  if (typeof data.version !== 'number' || data.version > newest) {
+    throw new InputError(
+      'newer-version',
+      path,
+      `The report is of version ${data.version}, this program reads up to ${newest}; use a newer one.`,
+    );
+  }
+  const { recordings } = data;
+  if (!Array.isArray(recordings) || !recordings.every(isRecording)) refuse(path);
+  return { ...(data as unknown as StoredReport), job: parseJob(data.job) };
+}
+
+function parsed(text: string, path: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    refuse(path);
+  }
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isRecording(value: unknown): boolean {
+  return (
+    isRecord(value) &&
+    typeof value.name === 'string' &&
+    typeof value.sha256 === 'string' &&
+    isRecord(value.score) &&
+    isRecord(value.envelope)
+  );
+}
+
+function refuse(path: string): never {
+  throw new InputError(
+    'no-report',
+    path,
+    'The file holds no report of this program, or what it holds was changed; open the HTML file as it was written.',
+  );
+}
+
+/**
+ * The samples that a report kept of a recording; undefined where they were too many.
+ *
+ * @example
+ * const stored = { samples: { time: 'AAAAAAAAAAAAAAAAAADwPw==', signal: 'AAAAAAAA8D8AAAAAAADwPw==' } };
+ * storedSweep(stored)?.time // => Float64Array [0, 1]
+ */
+export function storedSweep({ samples }: Pick<StoredRecording, 'samples'>): Sweep | undefined {
+  if (!samples) return undefined;
+  const { time, signal, supply } = samples;
+  return {
+    time: fromBase64(time),
+    signal: fromBase64(signal),
+    ...(supply !== undefined && { supply: fromBase64(supply) }),
+  };
+}

@@ -1,0 +1,48 @@
+import { InputError, type Sweep, scoreSweep, type Verdict } from '@truesweep/core';
+import { jobCriteria, jobExpectation, jobRecorder } from '@truesweep/jobs';
+import { storedSweep } from './readReport.js';
+import type { StoredRecording, StoredReport } from './report.js';
+
+/** What became of a recording of a report when it was opened. */
+export interface Recheck {
+  readonly name: string;
+  /** The verdict that the report states. */
+  readonly stated: Verdict;
+  /** The verdict now; left out where the samples are not at hand, so that the report is shown, not checked again. */
+  readonly again?: Verdict;
+}
+
+/**
+ * Scores the recordings of a report again, by its own job, where their samples are at hand.
+ *
+ * @param sweepOf The sweep of a recording whose file was found, with the bytes that the report names.
+ *
+ * @example
+ * const job = { version: 1, title: 'Spare', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * recheckReport({ kind: 'truesweep-report', version: 1, writtenAt: '2026-05-04', job, recordings: [] }) // => []
+ */
+export function recheckReport(
+  { job, recordings }: StoredReport,
+  sweepOf: (recording: StoredRecording) => Sweep | undefined = () => undefined,
+): readonly Recheck[] {
+  const expected = jobExpectation(job);
+  return recordings.map((recording) => {
+    const { name, score } = recording;
+    const sweep = sweepOf(recording) ?? keptSweep(recording);
+    if (!sweep) return { name, stated: score.verdict };
+    const again = scoreSweep(sweep, expected, jobRecorder(job), jobCriteria(job)).verdict;
+    return { name, stated: score.verdict, again };
+  });
+}
+
+function keptSweep(recording: StoredRecording): Sweep | undefined {
+  try {
+    return storedSweep(recording);
+  } catch {
+    throw new InputError(
+      'broken-samples',
+      recording.name,
+      `The samples that the report keeps of ${recording.name} are damaged; open the report as it was written.`,
+    );
+  }
+}

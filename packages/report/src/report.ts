@@ -1,0 +1,56 @@
+import type { Score, Sweep } from '@truesweep/core';
+import type { Job } from '@truesweep/jobs';
+
+/** A recording as a report names it, so that another person can tell whether theirs is the same. */
+export interface RecordingIdentity {
+  readonly name: string;
+  /** Size of the file, bytes. */
+  readonly bytes: number;
+  /** SHA-256 of the file's bytes, 64 hexadecimal digits in lower case. */
+  readonly sha256: string;
+  /** How the file was read, as a sentence. */
+  readonly howRead: string;
+}
+
+/** A judged recording that a report is to be made of. */
+export interface ReportRecording extends RecordingIdentity {
+  readonly sweep: Sweep;
+  readonly score: Score;
+}
+
+/** What a report is made of. */
+export interface Report {
+  readonly job: Job;
+  /** When the report was written, ISO 8601. */
+  readonly writtenAt: string;
+  readonly recordings: readonly ReportRecording[];
+}
+
+/** The lowest and highest readings over time that a report keeps of a sweep, however long it was. */
+export interface StoredEnvelope {
+  /** First and last time, s. */
+  readonly start: number;
+  readonly end: number;
+  /** Into how many equal columns that time is parted. */
+  readonly columns: number;
+  readonly column: readonly number[];
+  readonly low: readonly number[];
+  readonly high: readonly number[];
+}
+
+/** A recording as a report keeps it. */
+export interface StoredRecording extends RecordingIdentity {
+  readonly score: Score;
+  readonly envelope: StoredEnvelope;
+  /** All samples, where they were few enough: 64-bit floating point numbers, little-endian, in base 64. */
+  readonly samples?: { readonly time: string; readonly signal: string; readonly supply?: string };
+}
+
+/** What a report holds for programs. */
+export interface StoredReport {
+  readonly kind: 'truesweep-report';
+  readonly version: 1;
+  readonly writtenAt: string;
+  readonly job: Job;
+  readonly recordings: readonly StoredRecording[];
+}

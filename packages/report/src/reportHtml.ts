@@ -1,0 +1,45 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { dataId } from './dataId.js';
+import { ReportPage } from './ReportPage.js';
+import type { Report } from './report.js';
+import { reportStyle } from './reportStyle.js';
+import { storeReport } from './storeReport.js';
+
+/** Nothing is fetched and no script runs, whatever names and notes hold. */
+const policy = "default-src 'none'; style-src 'unsafe-inline'";
+
+/**
+ * A report of judged sweeps as one HTML file that needs nothing else: no network, no scripts; it prints, and holds the job, all
+ * results and, where they are few enough, the samples, so that `readReport` opens it again.
+ *
+ * @param report Each recording with its score by this job.
+ * @throws InputError where the job's hook-up has no single output.
+ *
+ * @example
+ * const job = { version: 1, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const html = reportHtml({ job, writtenAt: '2026-05-04', recordings: [] });
+ * html.startsWith('<!doctype html>') // => true
+ */
+export function reportHtml(report: Report): string {
+  const data = JSON.stringify(storeReport(report)).replaceAll('<', '\\u003c');
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<title>${escaped(report.job.title)}</title>
+<style>${reportStyle}</style>
+</head>
+<body>
+${renderToString(h(ReportPage, report))}
+<script type="application/json" id="${dataId}">${data}</script>
+</body>
+</html>
+`;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+}

@@ -1,0 +1,81 @@
+import { jobCriteria, jobExpectation } from '@truesweep/jobs';
+import {
+  cautions,
+  checkRows,
+  findingRows,
+  limitSources,
+  reportWords,
+  scoreLabels,
+  scoreSentences,
+  verdictLabels,
+  verdictMeanings,
+} from '@truesweep/wording';
+import { conditionRows } from './conditionRows.js';
+import type { Report, ReportRecording } from './report.js';
+
+/**
+ * A report of judged sweeps as Markdown (CommonMark with tables), to be pasted into a work order: verdict, reasons, findings, checks,
+ * conditions and cautions, without drawings.
+ *
+ * @throws InputError where the job's hook-up has no single output.
+ *
+ * @example
+ * const job = { version: 1, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * reportMarkdown({ job, writtenAt: '2026-05-04', recordings: [] }).split('\n')[0] // => '# Spare sensor'
+ */
+export function reportMarkdown({ job, writtenAt, recordings }: Report): string {
+  const criteria = jobCriteria(job);
+  const parts = [
+    `# ${plain(job.title)}`,
+    `${reportWords.title}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
+    ...recordings.flatMap((recording) => recordingParts(recording, criteria)),
+    `## ${reportWords.conditions}`,
+    list(conditionRows(job, jobExpectation(job)).map(([label, value]) => `${label}: ${value}`)),
+    ...(job.notes ? [`${reportWords.notes}: ${plain(job.notes)}`] : []),
+    `## ${scoreLabels.cautions}`,
+    list(Object.values(cautions)),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function recordingParts(
+  { name, bytes, sha256, howRead, score }: ReportRecording,
+  criteria: ReturnType<typeof jobCriteria>,
+): readonly string[] {
+  const { verdict, findings, checks } = score;
+  const said = scoreSentences(score, criteria);
+  const labelled = (label: string, sentences: readonly string[]): readonly string[] =>
+    sentences.map((sentence) => `${label}: ${sentence}`);
+  return [
+    `## ${plain(name)}`,
+    `**${verdictLabels[verdict].toUpperCase()}** ${verdictMeanings[verdict]}`,
+    list([...labelled(scoreLabels.cause, said.cause), ...labelled(scoreLabels.next, said.next)]),
+    ...(findings.length > 0 ? [table(findingRows(findings))] : []),
+    table(checkRows(checks)),
+    limitSources(checks),
+    list([
+      ...labelled(scoreLabels.places, said.places),
+      ...labelled(scoreLabels.tests, said.tests),
+      ...labelled(scoreLabels.codes, said.codes),
+      ...labelled(scoreLabels.movement, [said.movement]),
+      ...labelled(scoreLabels.couldShow, said.couldShow),
+      ...labelled(reportWords.howRead, [howRead]),
+      `${reportWords.size}: ${bytes} bytes, ${reportWords.hash} ${sha256}`,
+    ]),
+  ];
+}
+
+function list(items: readonly string[]): string {
+  return items.map((item) => `- ${plain(item)}`).join('\n');
+}
+
+function table(rows: readonly (readonly string[])[]): string {
+  const [head = [], ...body] = rows.map((row) => row.map(plain));
+  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  return [line(head), line(head.map(() => '---')), ...body.map(line)].join('\n');
+}
+
+/** Text that Markdown leaves as it is: one line, no markup. */
+function plain(text: string): string {
+  return text.replace(/[\r\n]+/g, ' ').replace(/[\\`*_[\]<>|#&]/g, '\\$&');
+}

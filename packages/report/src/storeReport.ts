@@ -1,0 +1,59 @@
+import { drawingEnvelope, envelopeColumns, type Sweep } from '@truesweep/core';
+import { toBase64 } from './base64.js';
+import type { Report, StoredEnvelope, StoredRecording, StoredReport } from './report.js';
+
+/** Samples are kept where all of them together take no more than this, bytes. */
+const mostSampleBytes = 300_000;
+/** Of eight bytes base 64 makes this many. */
+const textBytes = 8 * (4 / 3);
+const columns = 640;
+/** A recording whose stamps are all one is kept as this long, s. */
+const shortest = 1e-6;
+
+/** What a report keeps of its recordings: all scores and envelopes, and the samples where there is room. */
+export function storeReport({ job, writtenAt, recordings }: Report): StoredReport {
+  const numbers = recordings.reduce((sum, { sweep }) => sum + numbersOf(sweep), 0);
+  const hasRoom = numbers * textBytes <= mostSampleBytes;
+  return {
+    kind: 'truesweep-report',
+    version: 1,
+    writtenAt,
+    job,
+    recordings: recordings.map(
+      ({ sweep, ...recording }): StoredRecording => ({
+        ...recording,
+        envelope: storeEnvelope(sweep),
+        ...(hasRoom && {
+          samples: {
+            time: toBase64(sweep.time),
+            signal: toBase64(sweep.signal),
+            ...(sweep.supply && { supply: toBase64(sweep.supply) }),
+          },
+        }),
+      }),
+    ),
+  };
+}
+
+function numbersOf({ time, supply }: Sweep): number {
+  return time.length * (supply ? 3 : 2);
+}
+
+function storeEnvelope({ time, signal }: Sweep): StoredEnvelope {
+  const start = time[0]!;
+  const end = Math.max(time.at(-1)!, start + shortest);
+  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+  return {
+    start,
+    end,
+    columns,
+    column: Array.from(drawn.column),
+    low: Array.from(drawn.low, shortened),
+    high: Array.from(drawn.high, shortened),
+  };
+}
+
+/** Six digits are finer than any drawing. */
+function shortened(volts: number): number {
+  return Number(volts.toPrecision(6));
+}

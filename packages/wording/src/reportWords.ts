@@ -1,0 +1,74 @@
+import { formatQuantity } from '@truesweep/core';
+
+/**
+ * Headings and short words of a report.
+ *
+ * @example
+ * reportWords.conditions // => 'Conditions'
+ */
+export const reportWords = {
+  title: 'Sweep report',
+  verdict: 'Verdict',
+  conditions: 'Conditions',
+  sensor: 'Sensor',
+  track: 'Track',
+  wiperClosed: 'Wiper, throttle closed',
+  wiperOpen: 'Wiper, throttle open',
+  source: 'Source',
+  limiter: 'Limiting resistor',
+  pullDown: 'Deliberate load',
+  instrument: 'Instrument',
+  inputResistance: 'Input resistance',
+  closedWindow: 'Closed reading must lie in',
+  openWindow: 'Open reading must lie in',
+  recording: 'Recording',
+  size: 'Size',
+  hash: 'SHA-256',
+  howRead: 'Read as',
+  written: 'Written',
+  notes: 'Notes',
+  number: 'No.',
+  hookUp: 'Hook-up and expected reading',
+  trace: 'Recorded sweep',
+  map: 'Where on the travel',
+  meaning: 'What the findings are',
+  examined: 'Examined by',
+  date: 'Date',
+  signature: 'Signature',
+} as const satisfies Record<string, string>;
+
+/**
+ * A quantity with its tolerance.
+ *
+ * @param spread Half the width of the tolerance as a fraction; nothing where none is stated.
+ *
+ * @example
+ * tolerancedText('5 kΩ', 0.2) // => '5 kΩ ± 20\u00a0%'
+ */
+export function tolerancedText(value: string, spread: number | undefined): string {
+  return spread === undefined ? value : `${value} ± ${formatQuantity(spread, '%', { trim: true })}`;
+}
+
+/**
+ * Said below a table that lists the first of many findings.
+ *
+ * @example
+ * restOfFindingsSentence(3) // => 'And 3 more, marked in the drawings.'
+ */
+export function restOfFindingsSentence(count: number): string {
+  return `And ${count} more, marked in the drawings.`;
+}
+
+/**
+ * What became of a report's recording when the report was opened again.
+ *
+ * @param again The verdict now; nothing where the samples are not at hand.
+ *
+ * @example
+ * recheckSentence('Fail', undefined) // => 'Fail; shown, not re-checked: the recording is not at hand.'
+ */
+export function recheckSentence(stated: string, again: string | undefined): string {
+  if (again === undefined) return `${stated}; shown, not re-checked: the recording is not at hand.`;
+  if (again === stated) return `${stated}; scored again with the same verdict.`;
+  return `The report says ${stated}, scored again it is ${again}: do not rely on the report.`;
+}
