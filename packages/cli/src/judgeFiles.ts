@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { dirname, join, resolve } from 'node:path';
 import { InputError, scoreSweep } from '@truesweep/core';
 import {
@@ -7,10 +8,11 @@ import {
   jobExpectation,
   jobRecorder,
 } from '@truesweep/jobs';
-import { loadJob, readFileBytes } from '@truesweep/jobs/node';
 import { readDelimited } from '@truesweep/recordings';
-import { nothingToScoreSentence } from '@truesweep/wording';
+import { nothingToScoreSentence, oneInputSentence, standardInputName } from '@truesweep/wording';
+import { inFile } from './inFile.js';
 import type { JudgedFile } from './judgedFile.js';
+import { readInput, readJobInput, standardInput } from './readInput.js';
 
 /**
  * Judges recordings by a job; those that the job lists where no file is named.
@@ -20,25 +22,28 @@ import type { JudgedFile } from './judgedFile.js';
 export async function judgeFiles(
   files: readonly string[],
   jobPath: string,
-): Promise<readonly JudgedFile[]> {
+): Promise<{ readonly job: Job; readonly judged: readonly JudgedFile[] }> {
+  if ([...files, jobPath].filter((path) => path === standardInput).length > 1) {
+    throw new InputError('one-input', standardInput, oneInputSentence);
+  }
   const { job, expected } = await inFile(jobPath, async () => {
-    const read = await loadJob(jobPath);
+    const read = await readJobInput(jobPath);
     return { job: read, expected: jobExpectation(read) };
   });
   const criteria = jobCriteria(job);
   const judged: JudgedFile[] = [];
-  for (const { file, ...options } of recordingsOf(files, job, jobPath)) {
+  for (const { file: path, ...options } of recordingsOf(files, job, jobPath)) {
+    const file = path === standardInput ? standardInputName : path;
     const one = await inFile(file, async () => {
-      const { sweep, reading } = readDelimited(await readFileBytes(file), {
-        ...options,
-        name: file,
-      });
+      const content = await readInput(path);
+      const { sweep, reading } = readDelimited(content, { ...options, name: file });
       const score = scoreSweep(sweep, expected, jobRecorder(job), criteria);
-      return { file, reading, score, criteria };
+      const sha256 = createHash('sha256').update(content).digest('hex');
+      return { file, bytes: content.length, sha256, sweep, reading, score, criteria };
     });
     judged.push(one);
   }
-  return judged;
+  return { job, judged };
 }
 
 /** The recordings to judge, with what the job knows of how they are written. */
@@ -61,16 +66,4 @@ function recordingsOf(
         }));
   if (wanted.length > 0) return wanted;
   throw new InputError('nothing-to-score', jobPath, nothingToScoreSentence);
-}
-
-/** Names the file in what its reading or judging refuses. */
-async function inFile<Result>(file: string, work: () => Promise<Result>): Promise<Result> {
-  try {
-    return await work();
-  } catch (error) {
-    if (!(error instanceof InputError) || error.path === file) throw error;
-    const named = error.message.startsWith(error.path);
-    const path = named ? file : `${file}, ${error.path}`;
-    throw new InputError(error.code, path, error.message, error.place);
-  }
 }

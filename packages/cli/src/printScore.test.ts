@@ -118,6 +118,9 @@ const worn: Score = {
 
 const judged: JudgedFile = {
   file: 'port-side.csv',
+  bytes: 100_000,
+  sha256: '0'.repeat(64),
+  sweep: { time: Float64Array.of(0, 1), signal: Float64Array.of(1, 1) },
   reading: {
     delimiter: ';',
     decimal: ',',

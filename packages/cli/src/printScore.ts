@@ -1,16 +1,12 @@
-import type { DelimitedReading } from '@truesweep/recordings';
 import {
-  columnSentence,
-  delimiterLabels,
-  readingSentence,
   type ScoreSentences,
   scoreLabels,
   scoreSentences,
   supplyAssumedSentence,
-  unitFromLabels,
   verdictLabels,
   verdictMeanings,
 } from '@truesweep/wording';
+import { howRead } from './howRead.js';
 import type { JudgedFile } from './judgedFile.js';
 import { printChecks } from './printChecks.js';
 import { printFindings } from './printFindings.js';
@@ -54,20 +50,4 @@ function evidence({ places, tests, codes }: ScoreSentences): readonly string[] {
     ...paragraph(scoreLabels.tests, tests),
     ...paragraph(scoreLabels.codes, codes),
   ];
-}
-
-function howRead({ columns, delimiter, rows }: DelimitedReading): string {
-  const described = (column: DelimitedReading['columns']['time' | 'signal']) =>
-    columnSentence({
-      number: column.index + 1,
-      name: column.name,
-      unit: column.unit,
-      unitFrom: unitFromLabels[column.unitFrom],
-    });
-  return readingSentence({
-    time: described(columns.time),
-    signal: described(columns.signal),
-    rows: String(rows),
-    delimiter: delimiterLabels[delimiter],
-  });
 }

@@ -219,3 +219,90 @@ describe('what is judged', () => {
     expect((await score('--short', at('slow.csv'))).out).toContain('7.5\u00a0ms');
   });
 });
+
+describe('the commands around the score', () => {
+  const job = () => ['--job', at('job.json')];
+
+  test('plan advises on the limiter and never to leave it out', async () => {
+    const { out } = await truesweep('plan', ...job(), '--wiper-current', '1mA');
+    expect(out).toContain('take 4.7\u00a0kΩ');
+    expect(out).toMatch(/supply and ground exchanged .*falls, not rises/);
+    const { out: bare } = await truesweep('plan', ...job());
+    expect(bare.replace(/\s+/g, ' ')).toContain('That is no reason to leave it out');
+  });
+
+  test('expect prints the windows that score judges by', async () => {
+    const { out } = await truesweep('expect', ...job(), '--json');
+    const { windows, curve } = JSON.parse(out);
+    const { out: scored } = await score(at('sound.csv'), '--json');
+    const closed = JSON.parse(scored)[0].score.checks.find(
+      ({ check }: { check: string }) => check === 'closed-end',
+    );
+    expect([windows.closed.low, windows.closed.high]).toEqual([closed.lowLimit, closed.highLimit]);
+    expect(curve).toHaveLength(11);
+    expect((await truesweep('expect', ...job())).out).toContain('Closed reading must lie in');
+  });
+
+  test('compare tells what changed', async () => {
+    const { out } = await truesweep('compare', ...job(), at('sound.csv'), at('flat.csv'));
+    expect(out).toMatch(/Verdict +Pass +Fail/);
+  });
+
+  test('terminals are found from ohmmeter readings', async () => {
+    const { out } = await truesweep('terminals', 'A,B=5k/5k', 'A,C=1.3k/5.3k', 'B,C=5.3k/1.3k');
+    expect(out).toContain('Wiper: C. Ends of the track: A and B, 5\u00a0kΩ between them.');
+    expect((await truesweep('terminals', 'A-B=5k')).err).toContain('such as A,B=5k/5k');
+    const open = await truesweep('terminals', 'A,B=OL/OL', 'A,C=OL/OL', 'B,C=OL/OL', '--json');
+    expect(JSON.parse(open.out).kind).toBe('not-a-potentiometer');
+  });
+
+  test('set-closed tells how far to turn', async () => {
+    const entries = ['--reading', '0.62V', '--wanted', '0.5V', '--turned', '2', '--then', '0.7V'];
+    const { out } = await truesweep('set-closed', ...entries);
+    expect(out.replace(/\s+/g, ' ')).toContain('by 3.0°, against the way you turned it');
+  });
+
+  test('what simulate prints, score reads, and plots with its findings', async () => {
+    const { out } = await truesweep('simulate', ...job(), '--worn-at', '30%');
+    await writeFile(at('practice.csv'), out);
+    const { out: judged } = await score(at('practice.csv'), '--plot');
+    expect(judged).toContain('FAIL');
+    expect(judged).toMatch(/\n +1 +2 +3 /);
+    for (const line of judged.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+  });
+
+  test('a report is written once, opens again, and is not overwritten unasked', async () => {
+    const out = at('report.html');
+    const args = ['report', ...job(), at('sound.csv'), '--out', out];
+    expect(await truesweep(...args)).toMatchObject({ code: 0, err: '' });
+    expect((await truesweep(...args)).err).toContain('(file-exists)');
+    expect((await truesweep(...args, '--overwrite')).code).toBe(0);
+    const again = await truesweep('reopen', out, at('sound.csv'));
+    expect(again.out).toContain('sound.csv: Pass; scored again with the same verdict.');
+    expect((await truesweep('reopen', out, at('flat.csv'))).err).toContain('(not-in-report)');
+    expect((await truesweep('reopen', at('sound.csv'))).err).toContain('(no-report)');
+  });
+
+  test.each(['bash', 'zsh', 'fish'])('the completion of %s knows every command', async (shell) => {
+    const { out } = await truesweep('completion', shell);
+    for (const name of ['terminals', 'plan', 'expect', 'score', 'compare', 'reopen'])
+      expect(out).toContain(name);
+    expect(out).toMatch(/(--|-l )exit-by-verdict/);
+    expect((await truesweep('completion', 'sh')).err).toContain('name bash, zsh or fish');
+  });
+
+  test('the standard input can stand for one file only', async () => {
+    expect((await truesweep('score', '--job', '-', '-')).err).toContain('(one-input)');
+  });
+
+  test('every command has a worked example', async () => {
+    const { out } = await truesweep('completion', 'fish');
+    const names = [...out.matchAll(/-a (\S+)/g)].map(([, name]) => name!);
+    expect(names.length).toBeGreaterThan(9);
+    for (const name of names) {
+      const { out: help } = await truesweep(name, '--help');
+      expect(help).toContain(`truesweep ${name} `);
+      expect(help).toContain('A worked example');
+    }
+  });
+});

@@ -2,8 +2,17 @@ import { InputError } from '@truesweep/core';
 import { commandHelp, refusalSentence } from '@truesweep/wording';
 import { Command, CommanderError } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
+import { compareCommand } from './compareCommand.js';
+import { completionCommand } from './completionCommand.js';
 import { badInputCode } from './exitCodes.js';
+import { expectCommand } from './expectCommand.js';
+import { planCommand } from './planCommand.js';
+import { reopenCommand } from './reopenCommand.js';
+import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
+import { setClosedCommand } from './setClosedCommand.js';
+import { simulateCommand } from './simulateCommand.js';
+import { terminalsCommand } from './terminalsCommand.js';
 import { width } from './wrapText.js';
 
 /** Where the command line writes to. */
@@ -28,8 +37,20 @@ export async function run(args: readonly string[], { print, printError }: Output
     .version(manifest.version, '--version', commandHelp.version)
     .helpCommand(false)
     .addHelpText('after', commandHelp.programMore);
-  program.addCommand(score);
-  for (const command of [program, score]) {
+  const commands = [
+    terminalsCommand(print),
+    planCommand(print),
+    expectCommand(print),
+    score,
+    compareCommand(print),
+    setClosedCommand(print),
+    reportCommand(print),
+    reopenCommand(print),
+    simulateCommand(print),
+    completionCommand(print, program),
+  ];
+  for (const command of commands) program.addCommand(command);
+  for (const command of [program, ...commands]) {
     command
       .helpOption('-h, --help', commandHelp.help)
       .exitOverride()

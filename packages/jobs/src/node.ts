@@ -1,2 +1,3 @@
 export { loadJob } from './loadJob.js';
 export { readFileBytes } from './readFileBytes.js';
+export { writeFileAtomically } from './writeFileAtomically.js';

@@ -12,12 +12,101 @@ export const commandHelp = {
     "recordings to judge, as text with a column of times and one of voltages; the job's own when left out",
   job: 'the job: sensor, hook-up and instrument (JSON)',
   short: 'print only the verdict, its cause and what to do next',
+  plan: 'Advise on the limiting resistor, and show what each wrong connection would do.',
+  wiperCurrent: "the wiper contact's largest continuous current, such as 1 mA",
+  trackPower: "the track's largest power, such as 0.2 W",
+  sourceCurrent: "the source's largest current, such as 100 mA",
+  span: 'part of the span that must remain, such as 80 %',
+  otherSource: 'another source to look at too, such as a 12 V battery',
+  expect: 'Print what a sound sensor must read on the hook-up: windows, curve, currents.',
+  compare:
+    'Print what changed between two recordings of one sensor, such as before and after cleaning.',
+  before: 'the earlier recording',
+  after: 'the later recording',
+  terminals: 'Tell from ohmmeter readings which terminal is which.',
+  pinReadings:
+    'two terminals and their resistance with the throttle closed and open, such as A,B=5k/5k; OL for over-range, - for not taken',
+  meterError: "the ohmmeter's error, part of the reading",
+  meterOhms: "the ohmmeter's constant error, leads included",
+  setClosed: 'Tell how far to turn a sensor with slotted holes for the wanted closed reading.',
+  readingNow: 'the closed reading now',
+  wanted: 'the closed reading that the service manual wants',
+  turned: 'by how many degrees you then turned the sensor, for a second reading',
+  secondReading: 'the second reading',
+  uncertainty: 'standard uncertainty of each reading',
+  report: 'Judge recorded sweeps and write the report: one HTML file, or Markdown.',
+  out: 'the file to write',
+  markdown: 'write Markdown for a work order instead of HTML',
+  overwrite: 'replace a file of that name',
+  reopen: 'Open a report, and score again what is at hand of its recordings.',
+  reportFile: 'the report, an HTML file',
+  recheckFiles: 'recordings that the report was made from, where it keeps no samples of them',
+  plot: 'draw the sweep too, with its findings marked',
+  simulate: 'Print an invented recording of the sensor of a job, to practise on.',
+  wornAt: 'let the wiper lift at this travel, such as 6 %',
+  wornWidth: 'how wide the worn spot is',
+  interval: 'time between samples',
+  noise: 'standard deviation of the noise',
+  seed: 'another number makes another recording',
+  completion: 'Print the completion of commands and options for a shell.',
+  shell: 'bash, zsh or fish',
   json: 'print everything as JSON data instead of text',
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',
   version: 'show the version',
   programMore: `
-truesweep score --help shows a worked example and the exit codes.
+truesweep <command> --help shows a worked example. Instead of a file's name, -
+reads the standard input.
+`,
+  planMore: `
+A worked example. The data sheet allows the wiper 1 mA, and a 12 V battery is
+close by:
+
+  truesweep plan --job outboard.job.json --wiper-current 1mA --other-source 12V
+`,
+  expectMore: `
+A worked example. Before you record, know what to look for:
+
+  truesweep expect --job outboard.job.json
+`,
+  compareMore: `
+A worked example. You recorded the sensor, cleaned its track, and recorded it
+again on the same bench:
+
+  truesweep compare before.csv after.csv --job outboard.job.json
+`,
+  terminalsMore: `
+A worked example. Three terminals, marked A, B and C by you; each pair is
+read with the throttle closed and then held open:
+
+  truesweep terminals A,B=5k/5k A,C=1.3k/5.3k B,C=5.3k/1.3k
+`,
+  setClosedMore: `
+A worked example. Closed, the sensor reads 0.62 V, and 0.50 V is wanted. You
+turn it by 2 degrees and read 0.70 V:
+
+  truesweep set-closed --reading 0.62V --wanted 0.50V --turned 2 --then 0.70V
+`,
+  reportMore: `
+A worked example. The customer wants it in writing:
+
+  truesweep report port-side.csv --job outboard.job.json --out port-side.html
+`,
+  reopenMore: `
+A worked example. Another workshop sent its report, and the recording with it:
+
+  truesweep reopen port-side.html port-side.csv
+`,
+  simulateMore: `
+A worked example. See what a worn spot just above closed looks like:
+
+  truesweep simulate --job outboard.job.json --worn-at 6% > practice.csv
+  truesweep score practice.csv --job outboard.job.json --plot
+`,
+  completionMore: `
+A worked example, for bash:
+
+  truesweep completion bash > ~/.local/share/bash-completion/completions/truesweep
 `,
   scoreMore: `
 A worked example. On the bench a 5 V supply feeds the sensor through 1 kΩ; a
@@ -54,6 +143,33 @@ export const nothingToScoreSentence =
   'No recording is named, and the job lists none; name the files to judge.';
 
 /**
+ * Refused: a shell that no completion is written for.
+ *
+ * @example
+ * unknownShellSentence('sh') // => 'There is no completion for "sh"; name bash, zsh or fish.'
+ */
+export function unknownShellSentence(shell: string): string {
+  return `There is no completion for ${JSON.stringify(shell)}; name bash, zsh or fish.`;
+}
+
+/**
+ * What the standard input is called where a file's name would stand.
+ *
+ * @example
+ * standardInputName // => 'standard input'
+ */
+export const standardInputName = 'standard input';
+
+/**
+ * Refused: `-` for more than one input.
+ *
+ * @example
+ * oneInputSentence.includes('only once') // => true
+ */
+export const oneInputSentence =
+  'The standard input can be read only once; name files for all inputs but one.';
+
+/**
  * A refusal as it is printed: where, what, and its code.
  *
  * @example
@@ -70,3 +186,14 @@ export function refusalSentence(refusal: {
   const where = place ? `${path}, line ${place.line}, column ${place.column}` : path;
   return `${where}: ${sentence} (${code})`;
 }
+
+/**
+ * Words of a sweep drawn with characters.
+ *
+ * @example
+ * plotWords.marks.includes('numbers') // => true
+ */
+export const plotWords = {
+  title: 'Reading (V) over time',
+  marks: 'The numbers below the curve are those of the findings, in their order.',
+} as const;

@@ -4,7 +4,22 @@ export { type Caution, cautions } from './cautions.js';
 export { checkRows, limitSources } from './checkRows.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
-export { commandHelp, nothingToScoreSentence, refusalSentence } from './commandHelp.js';
+export {
+  commandHelp,
+  nothingToScoreSentence,
+  oneInputSentence,
+  plotWords,
+  refusalSentence,
+  standardInputName,
+  unknownShellSentence,
+} from './commandHelp.js';
+export {
+  cannotShowSentences,
+  comparisonWords,
+  endChangeSentence,
+  missedByChanceSentence,
+  spotOutcomeLabels,
+} from './comparisonWords.js';
 export {
   type CircuitFacts,
   type CurveFacts,
@@ -25,6 +40,14 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
+export { pinSentences, undecidedSentences } from './pinSentences.js';
+export {
+  appearanceLabels,
+  limiterSentences,
+  mistakeLabel,
+  partOverWords,
+  planWords,
+} from './planWords.js';
 export {
   boundsWords,
   entryHints,
@@ -50,8 +73,10 @@ export {
   reportWords,
   restOfFindingsSentence,
   tolerancedText,
+  writtenSentence,
 } from './reportWords.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
+export { settingSentences } from './settingSentences.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';

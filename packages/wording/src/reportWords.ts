@@ -21,6 +21,7 @@ export const reportWords = {
   inputResistance: 'Input resistance',
   closedWindow: 'Closed reading must lie in',
   openWindow: 'Open reading must lie in',
+  restLevel: 'Reading with the wiper lifted',
   recording: 'Recording',
   size: 'Size',
   hash: 'SHA-256',
@@ -71,4 +72,14 @@ export function recheckSentence(stated: string, again: string | undefined): stri
   if (again === undefined) return `${stated}; shown, not re-checked: the recording is not at hand.`;
   if (again === stated) return `${stated}; scored again with the same verdict.`;
   return `The report says ${stated}, scored again it is ${again}: do not rely on the report.`;
+}
+
+/**
+ * Said once a report is written.
+ *
+ * @example
+ * writtenSentence('port.html') // => 'The report is in port.html.'
+ */
+export function writtenSentence(path: string): string {
+  return `The report is in ${path}.`;
 }

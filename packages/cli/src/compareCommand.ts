@@ -1,0 +1,28 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import { jsonText, linesText, type Print } from './command.js';
+
+interface CompareOptions {
+  readonly job: string;
+  readonly json?: true;
+}
+
+/** `truesweep compare`: prints what changed between two recordings of one sensor. */
+export function compareCommand(print: Print): Command {
+  return new Command('compare')
+    .description(commandHelp.compare)
+    .argument('<before>', commandHelp.before)
+    .argument('<after>', commandHelp.after)
+    .requiredOption('--job <file>', commandHelp.job)
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.compareMore)
+    .action(async (before: string, after: string, { job, json }: CompareOptions) => {
+      const { judgeFiles } = await import('./judgeFiles.js');
+      const { compareSweeps } = await import('@truesweep/core');
+      const { printComparison } = await import('./printComparison.js');
+      const { judged } = await judgeFiles([before, after], job);
+      const [first, second] = judged;
+      const comparison = compareSweeps(first!.score, second!.score);
+      print(json ? jsonText(comparison) : linesText(printComparison(before, after, comparison)));
+    });
+}

@@ -1,0 +1,24 @@
+import type { DelimitedReading } from '@truesweep/recordings';
+import {
+  columnSentence,
+  delimiterLabels,
+  readingSentence,
+  unitFromLabels,
+} from '@truesweep/wording';
+
+/** How a file was read, as a sentence. */
+export function howRead({ columns, delimiter, rows }: DelimitedReading): string {
+  const described = (column: DelimitedReading['columns']['time' | 'signal']) =>
+    columnSentence({
+      number: column.index + 1,
+      name: column.name,
+      unit: column.unit,
+      unitFrom: unitFromLabels[column.unitFrom],
+    });
+  return readingSentence({
+    time: described(columns.time),
+    signal: described(columns.signal),
+    rows: String(rows),
+    delimiter: delimiterLabels[delimiter],
+  });
+}

@@ -1,0 +1,33 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import { jsonText, linesText, type Print } from './command.js';
+
+interface PlanOptions {
+  readonly job: string;
+  readonly wiperCurrent?: string;
+  readonly trackPower?: string;
+  readonly sourceCurrent?: string;
+  readonly span?: string;
+  readonly otherSource?: string;
+  readonly json?: true;
+}
+
+/** `truesweep plan`: advises on the limiting resistor and shows what each wrong connection would do. */
+export function planCommand(print: Print): Command {
+  return new Command('plan')
+    .description(commandHelp.plan)
+    .requiredOption('--job <file>', commandHelp.job)
+    .option('--wiper-current <current>', commandHelp.wiperCurrent)
+    .option('--track-power <power>', commandHelp.trackPower)
+    .option('--source-current <current>', commandHelp.sourceCurrent)
+    .option('--span <fraction>', commandHelp.span)
+    .option('--other-source <voltage>', commandHelp.otherSource)
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.planMore)
+    .action(async ({ job, json, ...wishes }: PlanOptions) => {
+      const { planHookUp, printPlan } = await import('./printPlan.js');
+      const { readJobInput } = await import('./readInput.js');
+      const plan = planHookUp(await readJobInput(job), wishes);
+      print(json ? jsonText(plan) : linesText(printPlan(plan)));
+    });
+}

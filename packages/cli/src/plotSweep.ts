@@ -1,0 +1,73 @@
+import {
+  drawingEnvelope,
+  envelopeColumns,
+  type Finding,
+  formatQuantity,
+  type Sweep,
+} from '@truesweep/core';
+import { plotWords } from '@truesweep/wording';
+import { plot } from 'simple-ascii-chart';
+import { width } from './wrapText.js';
+
+const height = 14;
+/** Room for the axis of volts. */
+const axis = 10;
+/** A recording whose stamps are all one is drawn as this long, s. */
+const shortest = 1e-6;
+
+/**
+ * A sweep drawn with characters: in each column the reading that lies farthest from the middle one, so that a spike of one sample
+ * shows; below it the numbers of the findings where they are.
+ */
+export function plotSweep(sweep: Sweep, findings: readonly Finding[]): readonly string[] {
+  const { time, signal } = sweep;
+  const start = time[0]!;
+  const end = Math.max(time.at(-1)!, start + shortest);
+  const columns = width - axis;
+  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+  const points = Array.from(drawn.column, (column, i): [number, number] => [
+    column,
+    farthest(drawn.low, drawn.high, i),
+  ]);
+  const lines = plot(points, { width: columns, height, hideXAxis: true })
+    .split('\n')
+    .map((line) => line.trimEnd())
+    .filter((line) => line !== '');
+  const left = Math.max(...lines.map((line) => line.search(/[┤│]/))) + 1;
+  const at = (seconds: number): number =>
+    left + Math.floor(((seconds - start) / (end - start)) * (columns - 1));
+  const marks = findings.map(({ start: from }, i) => [at(from), String(i + 1)] as const);
+  const foot = [
+    [left, seconds(start)],
+    [left + columns - seconds(end).length, seconds(end)],
+  ] as const;
+  return [
+    plotWords.title,
+    ...lines,
+    ...(marks.length > 0 ? [placed(marks)] : []),
+    placed(foot),
+    ...(marks.length > 0 ? [plotWords.marks] : []),
+  ];
+}
+
+/** Of a column's extremes the one farther from those of its neighbours. */
+function farthest(low: Float64Array, high: Float64Array, i: number): number {
+  const before = Math.max(0, i - 1);
+  const after = Math.min(low.length - 1, i + 1);
+  const around = (low[before]! + high[before]! + low[after]! + high[after]!) / 4;
+  return Math.abs(low[i]! - around) > Math.abs(high[i]! - around) ? low[i]! : high[i]!;
+}
+
+/** Words at their columns; one that another covers is left out. */
+function placed(words: readonly (readonly [column: number, word: string])[]): string {
+  let line = '';
+  for (const [column, word] of words) {
+    if (line !== '' && column <= line.length) continue;
+    line = line.padEnd(column) + word;
+  }
+  return line;
+}
+
+function seconds(value: number): string {
+  return formatQuantity(value, 's', { trim: true });
+}

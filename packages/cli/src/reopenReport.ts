@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import { basename } from 'node:path';
+import { InputError, type Sweep } from '@truesweep/core';
+import type { Job } from '@truesweep/jobs';
+import { readFileBytes } from '@truesweep/jobs/node';
+import { readDelimited } from '@truesweep/recordings';
+import { type Recheck, readReport, recheckReport } from '@truesweep/report';
+import { recheckSentence, verdictLabels } from '@truesweep/wording';
+import { inFile } from './inFile.js';
+import { readInput } from './readInput.js';
+import { wrapText } from './wrapText.js';
+
+/** A report that was opened: its job and what became of its recordings. */
+export interface OpenedReport {
+  readonly title: string;
+  readonly writtenAt: string;
+  readonly recordings: readonly Recheck[];
+}
+
+/**
+ * Opens a report and scores its recordings again: those whose samples it keeps, and those among the files.
+ *
+ * @throws InputError where the file is no report, or a named recording isn't the one that was judged.
+ */
+export async function reopenReport(path: string, files: readonly string[]): Promise<OpenedReport> {
+  const html = new TextDecoder().decode(await readInput(path));
+  const report = readReport(html, path);
+  const given = new Map<string, Sweep>();
+  for (const file of files) {
+    const bytes = await readFileBytes(file);
+    const sha256 = createHash('sha256').update(bytes).digest('hex');
+    const stored = report.recordings.find((one) => one.sha256 === sha256);
+    if (!stored) refuseOther(file, path);
+    given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+  }
+  return {
+    title: report.job.title,
+    writtenAt: report.writtenAt,
+    recordings: recheckReport(report, ({ sha256 }) => given.get(sha256)),
+  };
+}
+
+function readAgain(bytes: Uint8Array, file: string, { recordings }: Job): Sweep {
+  const { file: _, ...options } = recordings?.find(
+    (one) => basename(one.file) === basename(file),
+  ) ?? { file };
+  return readDelimited(bytes, { ...options, name: file }).sweep;
+}
+
+function refuseOther(file: string, path: string): never {
+  throw new InputError(
+    'not-in-report',
+    file,
+    `The report ${path} was made from other bytes than these (their SHA-256 differs); name the recording as it was when the report was written.`,
+  );
+}
+
+/** What became of a report's recordings, as lines of text. */
+export function printRechecks({ title, writtenAt, recordings }: OpenedReport): readonly string[] {
+  return [
+    ...wrapText(`${title} (${writtenAt})`, ''),
+    ...recordings.flatMap(({ name, stated, again }) =>
+      wrapText(
+        recheckSentence(verdictLabels[stated], again && verdictLabels[again]),
+        `  ${name}: `,
+      ),
+    ),
+  ];
+}

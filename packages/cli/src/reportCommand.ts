@@ -1,0 +1,28 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import type { Print } from './command.js';
+
+interface ReportOptions {
+  readonly job: string;
+  readonly out: string;
+  readonly markdown?: true;
+  readonly overwrite?: true;
+  readonly json?: true;
+}
+
+/** `truesweep report`: judges recordings and writes the report. */
+export function reportCommand(print: Print): Command {
+  return new Command('report')
+    .description(commandHelp.report)
+    .argument('[files...]', commandHelp.files)
+    .requiredOption('--job <file>', commandHelp.job)
+    .requiredOption('--out <file>', commandHelp.out)
+    .option('--markdown', commandHelp.markdown)
+    .option('--overwrite', commandHelp.overwrite)
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.reportMore)
+    .action(async (files: string[], options: ReportOptions) => {
+      const { writeReport } = await import('./writeReport.js');
+      print(await writeReport(files, options));
+    });
+}

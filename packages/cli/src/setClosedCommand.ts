@@ -1,0 +1,30 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import { jsonText, linesText, type Print } from './command.js';
+
+interface SetClosedOptions {
+  readonly reading: string;
+  readonly wanted: string;
+  readonly turned: string;
+  readonly then: string;
+  readonly uncertainty?: string;
+  readonly json?: true;
+}
+
+/** `truesweep set-closed`: tells how far to turn a sensor with slotted holes for the closed reading. */
+export function setClosedCommand(print: Print): Command {
+  return new Command('set-closed')
+    .description(commandHelp.setClosed)
+    .requiredOption('--reading <voltage>', commandHelp.readingNow)
+    .requiredOption('--wanted <voltage>', commandHelp.wanted)
+    .requiredOption('--turned <degrees>', commandHelp.turned)
+    .requiredOption('--then <voltage>', commandHelp.secondReading)
+    .option('--uncertainty <voltage>', commandHelp.uncertainty)
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.setClosedMore)
+    .action(async ({ json, ...entries }: SetClosedOptions) => {
+      const { printSetting, settingOf } = await import('./printSetting.js');
+      const setting = settingOf(entries);
+      print(json ? jsonText(setting) : linesText(printSetting(setting)));
+    });
+}

@@ -1,0 +1,26 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import { jsonText, linesText, type Print } from './command.js';
+
+interface TerminalsOptions {
+  readonly meterError?: string;
+  readonly meterOhms?: string;
+  readonly json?: true;
+}
+
+/** `truesweep terminals`: tells from ohmmeter readings which terminal is which. */
+export function terminalsCommand(print: Print): Command {
+  return new Command('terminals')
+    .description(commandHelp.terminals)
+    .argument('<readings...>', commandHelp.pinReadings)
+    .option('--meter-error <percent>', commandHelp.meterError, '1 %')
+    .option('--meter-ohms <resistance>', commandHelp.meterOhms, '1 Ω')
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.terminalsMore)
+    .action(async (readings: string[], options: TerminalsOptions) => {
+      const { pinsOf } = await import('./pinReadings.js');
+      const { printPins } = await import('./printPins.js');
+      const found = pinsOf(readings, options.meterError ?? '1 %', options.meterOhms ?? '1 Ω');
+      print(options.json ? jsonText(found) : linesText(printPins(found)));
+    });
+}

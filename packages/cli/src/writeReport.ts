@@ -1,0 +1,38 @@
+import { basename } from 'node:path';
+import { writeFileAtomically } from '@truesweep/jobs/node';
+import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
+import { writtenSentence } from '@truesweep/wording';
+import { jsonText } from './command.js';
+import { howRead } from './howRead.js';
+import { judgeFiles } from './judgeFiles.js';
+
+/** Judges recordings by a job and writes the report; tells what was written. */
+export async function writeReport(
+  files: readonly string[],
+  options: {
+    readonly job: string;
+    readonly out: string;
+    readonly markdown?: true;
+    readonly overwrite?: true;
+    readonly json?: true;
+  },
+): Promise<string> {
+  const { job: jobPath, out, markdown, overwrite, json } = options;
+  const { job, judged } = await judgeFiles(files, jobPath);
+  const report: Report = {
+    job,
+    writtenAt: new Date().toISOString(),
+    recordings: judged.map(({ file, bytes, sha256, sweep, reading, score }) => ({
+      name: basename(file),
+      bytes,
+      sha256,
+      howRead: howRead(reading),
+      sweep,
+      score,
+    })),
+  };
+  const text = markdown ? reportMarkdown(report) : reportHtml(report);
+  await writeFileAtomically(out, text, { overwrite: overwrite ?? false });
+  const verdicts = judged.map(({ file, score }) => ({ file, verdict: score.verdict }));
+  return json ? jsonText({ out, recordings: verdicts }) : `${writtenSentence(out)}\n`;
+}
