@@ -5,7 +5,7 @@ import { defineConfig } from 'astro/config';
 import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings'];
+const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'];
 
 export default defineConfig({
   // The folder of the address below which the site is served.

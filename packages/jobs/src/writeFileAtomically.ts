@@ -24,7 +24,8 @@ const wrongs: Readonly<Record<string, string>> = {
  * @throws InputError `file-exists` or `cannot-write`, with the path and what to do.
  *
  * @example
- * await writeFileAtomically('LICENSE', 'text') // throws InputError
+ * const refused = await writeFileAtomically('LICENSE', 'text').catch(({ code }) => code);
+ * refused // => 'file-exists'
  */
 export async function writeFileAtomically(
   path: string,

@@ -16,7 +16,9 @@ const newest = 1;
  * `parseJob` throws for a job that is none.
  *
  * @example
- * readReport('<p>no report</p>', 'note.html') // throws InputError
+ * const job = { version: 1, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const html = reportHtml({ job, writtenAt: '2026-05-04', recordings: [] });
+ * readReport(html).job.title // => 'Spare sensor'
  */
 export function readReport(html: string, path = 'report'): StoredReport {
   const start = html.indexOf(`id="${dataId}"`);

@@ -7,8 +7,8 @@ import { limitsSentence, scoreLabels } from './scoreLabels.js';
  * The checks as rows of a table, its head first: what was measured, its limit, the margin, how it came out.
  *
  * @example
- * const check = { check: 'departures', unit: 'count', measured: 2, highLimit: 0, margin: -2, outcome: 'fails', limitFrom: 'criteria' } as const;
- * checkRows([check])[1] // => ['Departures', '2', '≤ 0', '−2', 'fails']
+ * const departures = { check: 'departures', unit: 'count', measured: 2, highLimit: 0, margin: -2, outcome: 'fails', limitFrom: 'criteria' } as const;
+ * checkRows([departures])[1] // => ['Departures', '2', '≤ 0', '−2', 'fails']
  */
 export function checkRows(checks: readonly Check[]): readonly (readonly string[])[] {
   const { checks: title, measured, limit, margin, outcome } = scoreLabels;
