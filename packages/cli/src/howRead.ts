@@ -2,12 +2,13 @@ import type { DelimitedReading } from '@truesweep/recordings';
 import {
   columnSentence,
   delimiterLabels,
+  encodingLabels,
   readingSentence,
   unitFromLabels,
 } from '@truesweep/wording';
 
 /** How a file was read, as a sentence. */
-export function howRead({ columns, delimiter, rows }: DelimitedReading): string {
+export function howRead({ encoding, columns, delimiter, rows }: DelimitedReading): string {
   const described = (column: DelimitedReading['columns']['time' | 'signal']) =>
     columnSentence({
       number: column.index + 1,
@@ -20,5 +21,6 @@ export function howRead({ columns, delimiter, rows }: DelimitedReading): string 
     signal: described(columns.signal),
     rows: String(rows),
     delimiter: delimiterLabels[delimiter],
+    encoding: encodingLabels[encoding],
   });
 }

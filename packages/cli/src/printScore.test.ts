@@ -122,6 +122,7 @@ const judged: JudgedFile = {
   sha256: '0'.repeat(64),
   sweep: { time: Float64Array.of(0, 1), signal: Float64Array.of(1, 1) },
   reading: {
+    encoding: 'utf-8',
     delimiter: ';',
     decimal: ',',
     headerLines: 1,

@@ -11,3 +11,4 @@ export {
   type DelimitedRecording,
   readDelimited,
 } from './readDelimited.js';
+export type { TextEncoding } from './readText.js';

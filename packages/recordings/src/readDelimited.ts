@@ -8,12 +8,13 @@ import {
 } from './delimitedOptions.js';
 import { findDialect } from './findDialect.js';
 import { readTable } from './readTable.js';
+import { readText, type TextEncoding } from './readText.js';
 import { refuseNoRows } from './refuseNoRows.js';
 import { scanRows } from './scanRows.js';
-import { textStart } from './textStart.js';
 
 /** How a text file was read, so that a person can check it. */
 export interface DelimitedReading {
+  readonly encoding: TextEncoding;
   readonly delimiter: Delimiter;
   readonly decimal: DecimalSign;
   /** Lines before the first row of numbers. */
@@ -33,7 +34,7 @@ export interface DelimitedRecording {
 const headSize = 65_536;
 
 /**
- * Reads a recorded sweep from delimited text (UTF-8): one row a sample, a column of times and one of
+ * Reads a recorded sweep from delimited text (UTF-8, UTF-16, or the western single-byte code): one row a sample, a column of times and one of
  * voltages. Delimiter, decimal sign, headings, columns and units are found out from the first 64 KB
  * unless the options say them; lines before the table are passed over. Without headings the first
  * two columns of numbers are time and signal, in s and V.
@@ -44,7 +45,7 @@ const headSize = 65_536;
  * @param input The bytes of the file, or its text.
  * @returns The sweep in s and V, and how the file was read.
  * @throws InputError with `path` the name of the file and `place` its line and column: `empty-file`,
- * `binary-file`, `not-utf-8`, `no-numbers`, `one-column`, `one-sample`, `missing-field`, `extra-field`,
+ * `binary-file`, `no-numbers`, `one-column`, `one-sample`, `missing-field`, `extra-field`,
  * `not-a-number`, `not-finite`, `time-backwards`, `ambiguous-comma`, `heading-mismatch`,
  * `unknown-unit`, `no-time-column`, `no-signal-column`; for an option, with its name as `path`:
  * `not-one-of`, `no-such-column`, `ambiguous-column`, `same-column`.
@@ -62,8 +63,8 @@ export function readDelimited(
 ): DelimitedRecording {
   checkOptions(options);
   const path = options.name ?? 'recording';
-  const bytes = typeof input === 'string' ? new TextEncoder().encode(input) : input;
-  const start = textStart(bytes, path);
+  const given = typeof input === 'string' ? new TextEncoder().encode(input) : input;
+  const { bytes, start, encoding } = readText(given, path);
   const lines = headLines(bytes, start);
   const dialect = findDialect(lines, options) ?? refuseNoRows(lines, options, path);
   const table = readTable(lines, dialect, options, path);
@@ -72,7 +73,14 @@ export function readDelimited(
   const { time, signal } = scanRows(bytes, start, { ...dialect, fields, columns }, path);
   if (time.length < 2) refuseOne(dialect.firstRow, path);
   const { delimiter, decimal, firstRow } = dialect;
-  const reading = { delimiter, decimal, headerLines: firstRow, columns, rows: time.length };
+  const reading = {
+    encoding,
+    delimiter,
+    decimal,
+    headerLines: firstRow,
+    columns,
+    rows: time.length,
+  };
   return { sweep: { time, signal }, reading };
 }
 

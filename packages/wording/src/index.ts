@@ -62,6 +62,7 @@ export {
 export {
   columnSentence,
   delimiterLabels,
+  encodingLabels,
   movementSentence,
   readingSentence,
   supplyAssumedSentence,

@@ -13,6 +13,18 @@ export const delimiterLabels: Readonly<Record<',' | ';' | '\t' | '|' | ' ', stri
 };
 
 /**
+ * How a text file is encoded.
+ *
+ * @example
+ * encodingLabels['utf-16'] // => 'UTF-16'
+ */
+export const encodingLabels: Readonly<Record<'utf-8' | 'utf-16' | 'windows-1252', string>> = {
+  'utf-8': 'UTF-8',
+  'utf-16': 'UTF-16',
+  'windows-1252': 'Windows-1252',
+};
+
+/**
  * Where the unit of a column came from.
  *
  * @example
@@ -46,15 +58,16 @@ export function columnSentence(column: {
  *
  * @example
  * const columns = { time: 'column 1 in s (assumed)', signal: 'column 2 in V (assumed)' };
- * readingSentence({ ...columns, rows: '12001', delimiter: 'tabs' }).includes('12001 rows') // => true
+ * readingSentence({ ...columns, rows: '12001', delimiter: 'tabs', encoding: 'UTF-8' }).includes('12001 rows') // => true
  */
 export function readingSentence(reading: {
   readonly time: string;
   readonly signal: string;
   readonly rows: string;
   readonly delimiter: string;
+  readonly encoding: string;
 }): string {
-  return `Time from ${reading.time}, signal from ${reading.signal}; ${reading.rows} rows, fields parted by ${reading.delimiter}.`;
+  return `Time from ${reading.time}, signal from ${reading.signal}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.`;
 }
 
 /**
