@@ -1,7 +1,8 @@
-import { createHash } from 'node:crypto';
 import { dirname, join, resolve } from 'node:path';
 import { InputError, scoreSweep } from '@truesweep/core';
 import {
+  checkRecording,
+  identifyRecording,
   type Job,
   type JobRecording,
   jobCriteria,
@@ -32,14 +33,15 @@ export async function judgeFiles(
   });
   const criteria = jobCriteria(job);
   const judged: JudgedFile[] = [];
-  for (const { file: path, ...options } of recordingsOf(files, job, jobPath)) {
+  for (const { file: path, bytes, sha256, ...options } of recordingsOf(files, job, jobPath)) {
     const file = path === standardInput ? standardInputName : path;
     const one = await inFile(file, async () => {
       const content = await readInput(path);
+      const identity = await identifyRecording(content);
+      checkRecording({ file, ...(bytes && { bytes }), ...(sha256 && { sha256 }) }, identity);
       const { sweep, reading } = readDelimited(content, { ...options, name: file });
       const score = scoreSweep(sweep, expected, jobRecorder(job), criteria);
-      const sha256 = createHash('sha256').update(content).digest('hex');
-      return { file, bytes: content.length, sha256, sweep, reading, score, criteria };
+      return { file, ...identity, sweep, reading, score, criteria };
     });
     judged.push(one);
   }

@@ -1,7 +1,6 @@
-import { createHash } from 'node:crypto';
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
-import type { Job } from '@truesweep/jobs';
+import { identifyRecording, type Job } from '@truesweep/jobs';
 import { readFileBytes } from '@truesweep/jobs/node';
 import { readDelimited } from '@truesweep/recordings';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
@@ -28,7 +27,7 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
   const given = new Map<string, Sweep>();
   for (const file of files) {
     const bytes = await readFileBytes(file);
-    const sha256 = createHash('sha256').update(bytes).digest('hex');
+    const { sha256 } = await identifyRecording(bytes);
     const stored = report.recordings.find((one) => one.sha256 === sha256);
     if (!stored) refuseOther(file, path);
     given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));

@@ -8,7 +8,7 @@ import { run } from './run.js';
 let folder: string;
 const at = (name: string) => join(folder, name);
 
-const job = {
+const benchJob = {
   version: 1,
   title: 'Spare sensor',
   sensor: {
@@ -56,8 +56,8 @@ const rowsOf = (interval: number, row: (time: string, signal: string) => string)
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'truesweep-cli-'));
-  await writeFile(at('job.json'), JSON.stringify(job));
-  await writeFile(at('bare.json'), JSON.stringify({ ...job, recordings: [] }));
+  await writeFile(at('job.json'), JSON.stringify(benchJob));
+  await writeFile(at('bare.json'), JSON.stringify({ ...benchJob, recordings: [] }));
   await writeFile(
     at('sound.csv'),
     rowsOf(0.002, (time, signal) => `${time},${signal}`),
@@ -161,12 +161,12 @@ describe('bad jobs', () => {
   };
 
   test.each([
-    ['a negative resistance', JSON.stringify(job).replace('"limiter":"1k"', '"limiter":-5')],
-    ['no supply', JSON.stringify(job).replace('"volts":"5 V"', '')],
-    ['a limiter that is no number', JSON.stringify(job).replace('"1k"', '"NaN"')],
+    ['a negative resistance', JSON.stringify(benchJob).replace('"limiter":"1k"', '"limiter":-5')],
+    ['no supply', JSON.stringify(benchJob).replace('"volts":"5 V"', '')],
+    ['a limiter that is no number', JSON.stringify(benchJob).replace('"1k"', '"NaN"')],
     ['no JSON', '{ "version": 1 '],
     ['a later version', '{ "version": 9 }'],
-    ['a sensor without travel', JSON.stringify(job).replace('"90 %"', '"10 %"')],
+    ['a sensor without travel', JSON.stringify(benchJob).replace('"90 %"', '"10 %"')],
   ])('%s: 2, the file named, and nothing printed', async (_, text) => {
     const { code, out, err } = await withJob(text);
     expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -289,6 +289,14 @@ describe('the commands around the score', () => {
       expect(out).toContain(name);
     expect(out).toMatch(/(--|-l )exit-by-verdict/);
     expect((await truesweep('completion', 'sh')).err).toContain('name bash, zsh or fish');
+  });
+
+  test('a recording that the job names by its hash is not exchanged for another', async () => {
+    const listed = { ...benchJob, recordings: [{ file: 'sound.csv', sha256: '0'.repeat(64) }] };
+    await writeFile(at('hashed.json'), JSON.stringify(listed));
+    const { code, err } = await truesweep('score', '--job', at('hashed.json'));
+    expect(code).toBe(2);
+    expect(err).toContain('(recording-changed)');
   });
 
   test('the standard input can stand for one file only', async () => {

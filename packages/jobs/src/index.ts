@@ -6,3 +6,8 @@ export { jobRecorder } from './jobRecorder.js';
 export { jobTolerances } from './jobTolerances.js';
 export { parseJob } from './parseJob.js';
 export { readJob } from './readJob.js';
+export {
+  checkRecording,
+  identifyRecording,
+  type RecordingIdentity,
+} from './recordingIdentity.js';

@@ -52,6 +52,9 @@ export interface JobInstrument {
 export interface JobRecording extends Omit<DelimitedOptions, 'name'> {
   /** Path of the file, relative to the job's own file. */
   readonly file: string;
+  /** Size of the file, bytes, and the SHA-256 of its bytes; where they are given another file is refused. */
+  readonly bytes?: number;
+  readonly sha256?: string;
 }
 
 /** A saved job, version 1, with every quantity in SI units. */

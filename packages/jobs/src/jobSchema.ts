@@ -141,8 +141,19 @@ const criteria = fieldGroup('the criteria', {
   returns: maybe(countFrom(2)),
 });
 
+const hashField = v.custom<string>(
+  (value) => typeof value === 'string' && /^[0-9a-f]{64}$/.test(value),
+  ({ input }) =>
+    refusal(
+      'not-a-hash',
+      `is ${shown(input)}; it must be the SHA-256 of the file: 64 hexadecimal digits in lower case.`,
+    ),
+);
+
 const recording = fieldGroup('a recording', {
   file: textField,
+  bytes: maybe(countFrom(1)),
+  sha256: maybe(hashField),
   delimiter: maybe(oneOf<Delimiter>(',', ';', '\t', '|', ' ')),
   decimal: maybe(oneOf<DecimalSign>('.', ',')),
   timeColumn: maybe(columnField),

@@ -1,0 +1,55 @@
+import { InputError } from '@truesweep/core';
+import type { JobRecording } from './job.js';
+
+/** What tells a recording from others of the same name. */
+export interface RecordingIdentity {
+  /** Size of the file, bytes. */
+  readonly bytes: number;
+  /** SHA-256 (FIPS 180-4) of its bytes: 64 hexadecimal digits in lower case. */
+  readonly sha256: string;
+}
+
+/**
+ * Size and SHA-256 of a recording's bytes, for its entry in a job; in Node as in a browser.
+ *
+ * @example
+ * const identity = await identifyRecording(new TextEncoder().encode('abc'));
+ * identity.bytes // => 3
+ * identity.sha256.slice(0, 8) // => 'ba7816bf'
+ */
+export async function identifyRecording(bytes: Uint8Array): Promise<RecordingIdentity> {
+  const digest = await crypto.subtle.digest('SHA-256', Uint8Array.from(bytes));
+  const sha256 = Array.from(new Uint8Array(digest), (byte) =>
+    byte.toString(16).padStart(2, '0'),
+  ).join('');
+  return { bytes: bytes.length, sha256 };
+}
+
+/**
+ * Refuses a file that is not the recording that a job names, where the job says its size or hash.
+ *
+ * @throws InputError `recording-changed`, with the file's name as its path.
+ *
+ * @example
+ * checkRecording({ file: 'port.csv', bytes: 3 }, { bytes: 3, sha256: '' }) // => undefined
+ */
+export function checkRecording(
+  { file, bytes, sha256 }: Pick<JobRecording, 'file' | 'bytes' | 'sha256'>,
+  found: RecordingIdentity,
+): void {
+  const isOther =
+    (bytes !== undefined && bytes !== found.bytes) ||
+    (sha256 !== undefined && sha256 !== found.sha256);
+  if (!isOther) return;
+  const wanted =
+    sha256 === undefined ? `${bytes} bytes` : `${bytes ?? '?'} bytes, SHA-256 ${start(sha256)}`;
+  throw new InputError(
+    'recording-changed',
+    file,
+    `The file is another one than the job names (${found.bytes} bytes, SHA-256 ${start(found.sha256)}; the job says ${wanted}). Find the recording as it was, or take bytes and sha256 out of the job to judge this one.`,
+  );
+}
+
+function start(sha256: string): string {
+  return `${sha256.slice(0, 8)}…`;
+}
