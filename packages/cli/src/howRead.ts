@@ -8,7 +8,13 @@ import {
 } from '@truesweep/wording';
 
 /** How a file was read, as a sentence. */
-export function howRead({ encoding, columns, delimiter, rows }: DelimitedReading): string {
+export function howRead({
+  encoding,
+  columns,
+  delimiter,
+  rows,
+  withoutReading,
+}: DelimitedReading): string {
   const described = (column: DelimitedReading['columns']['time' | 'signal']) =>
     columnSentence({
       number: column.index + 1,
@@ -20,6 +26,7 @@ export function howRead({ encoding, columns, delimiter, rows }: DelimitedReading
     time: described(columns.time),
     signal: described(columns.signal),
     rows: String(rows),
+    withoutReading,
     delimiter: delimiterLabels[delimiter],
     encoding: encodingLabels[encoding],
   });

@@ -131,6 +131,7 @@ const judged: JudgedFile = {
       signal: { index: 2, name: '', unit: 'V', unitFrom: 'assumed' },
     },
     rows: 5000,
+    withoutReading: 0,
   },
   score: worn,
   criteria: defaultCriteria,

@@ -167,7 +167,7 @@ describe('readDelimited', () => {
     const { sweep } = readDelimited(`time (ms),wiper (V)\n${rows.join('\n')}`);
     expect(sweep.time).toHaveLength(50_000);
     expect(sweep.time[49_999]).toBe(49.999);
-    rows[40_000] = '40000,OL';
+    rows[40_000] = '40000,x';
     const error = refusal(`time (ms),wiper (V)\n${rows.join('\n')}`);
     expect(error.place).toEqual({ line: 40_002, column: 7 });
   });
@@ -225,19 +225,11 @@ describe('readDelimited', () => {
       8,
       /has 3 fields; every row must have 4/,
     ],
-    ['empty signal', 't,V\n0,0.5\n0.001,\n', 'missing-field', 3, 7, /signal is missing/],
     ['empty time', 't,V\n0,0.5\n,0.6\n', 'missing-field', 3, 1, /time is missing.*number in s/],
-    [
-      'over range',
-      't,V\n0,0.5\n0.001,OL\n0.002,0.6\n',
-      'not-a-number',
-      3,
-      7,
-      /“OL”, which is no reading/,
-    ],
-    ['over range at once', 't,V\n0,OL\n0.001,0.5\n0.002,0.6\n', 'not-a-number', 2, 3, /“OL”/],
     ['over range only', 't,V\n0,OL\n0.001,OL\n', 'not-a-number', 2, 3, /“OL”/],
-    ['not a number', 't;U (mV)\n0;500\n1;NaN\n', 'not-a-number', 3, 3, /“NaN”.*number in mV/],
+    ['not a number', 't;U (mV)\n0;500\n1;abc\n', 'not-a-number', 3, 3, /“abc”.*number in mV/],
+    ['no reading of the time', 't,V\n0,0.5\nOL,0.6\n', 'not-a-number', 3, 1, /“OL”/],
+    ['one reading among none', 't,V\n0,0.5\n1,OL\n2,OL\n', 'one-sample', 2, 1, /two or more rows/],
     [
       'unit in the field',
       't,V\n0,0.5\n1,0.6 V\n',
@@ -248,14 +240,6 @@ describe('readDelimited', () => {
     ],
     ['wrong decimal sign', 't;V\n0;0.5\n1;0,6\n', 'not-a-number', 3, 3, /“0,6”.*decimal point/],
     ['text at the end', 't,V\n0,0.5\n1,0.6\nend of file\n', 'not-a-number', 4, 1, /“end of file”/],
-    [
-      'infinity',
-      't,V\n0,0.5\n1,-Infinity\n',
-      'not-finite',
-      3,
-      3,
-      /“-Infinity”, which is not finite/,
-    ],
     ['beyond a double', 't,V\n0,0.5\n1,1e999\n', 'not-finite', 3, 3, /not finite/],
     ['infinite time', 't,V\n0,0.5\ninf,1\n', 'not-finite', 3, 1, /time is “inf”/],
     [
@@ -297,22 +281,6 @@ describe('readDelimited', () => {
     ['mega for milli', 'TIME_MS,WIPER_MV\n0,500\n1,600\n', 'unknown-unit', 1, 1, /MS/],
     ['a count and no time', 'sample,voltage\n1,0.5\n2,0.6\n', 'no-time-column', 1, 1, /timeColumn/],
     ['no voltage', 'time,supply\n1,0.5\n2,0.6\n', 'no-signal-column', 1, 1, /signalColumn/],
-    [
-      'over range after a clock',
-      'c;t;V\n9:01;0;OL\n9:01;1;0.5\n9:01;2;0.6\n',
-      'not-a-number',
-      2,
-      8,
-      /“OL”/,
-    ],
-    [
-      'over range in the second row',
-      '9:01;0;0.5\n9:01;1;OL\n9:01;2;0.6\n9:01;3;0.6\n',
-      'not-a-number',
-      2,
-      8,
-      /“OL”/,
-    ],
     ['characters before', 'µ;t;V\n—;0;0.5\n—;1;x\n', 'not-a-number', 3, 5, /“x”/],
   ];
 
@@ -421,6 +389,28 @@ describe('readDelimited', () => {
       }),
       { numRuns: 2000 * soak },
     );
+  });
+});
+
+describe('rows without a reading', () => {
+  it.each([
+    ['empty', 't,V\n0,0.5\n0.001,\n0.002,0.6\n'],
+    ['over range', 't,V\n0,0.5\n0.001,OL\n0.002,0.6\n'],
+    ['over range at once', 't,V\n-1,OL\n0,0.5\n0.002,0.6\n'],
+    ['not a number', 't,V\n0,0.5\n0.001,NaN\n0.002,0.6\n'],
+    ['infinite', 't,V\n0,0.5\n0.001,-inf\n0.002,0.6\n'],
+    ['after a clock', 'c;t;V\n9:01;-1;OL\n9:01;0;0.5\n9:01;0.002;0.6\n'],
+    ['in the second row', '9:01;0;0.5\n9:01;0.001;---\n9:01;0.002;0.6\n9:01;3;OL\n'],
+  ])('%s: left out and counted, so that a gap shows', (_, text) => {
+    const { sweep, reading } = readDelimited(text);
+    expect(sweep).toEqual({ time: Float64Array.of(0, 0.002), signal: Float64Array.of(0.5, 0.6) });
+    expect(reading.withoutReading).toBeGreaterThan(0);
+    expect(reading.rows).toBe(2);
+  });
+
+  it('their times run forwards too', () => {
+    const text = 't,V\n0,0.5\n5,OL\n1,0.6\n';
+    expect(() => readDelimited(text)).toThrow(expect.objectContaining({ code: 'time-backwards' }));
   });
 });
 

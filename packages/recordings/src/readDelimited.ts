@@ -22,6 +22,8 @@ export interface DelimitedReading {
   readonly columns: ReadColumns;
   /** Rows of numbers, which is the number of samples. */
   readonly rows: number;
+  /** Further rows, left out because they hold no reading: an empty field, `OL`, `NaN` and their like. */
+  readonly withoutReading: number;
 }
 
 /** A sweep read from delimited text, and how it was read. */
@@ -70,7 +72,12 @@ export function readDelimited(
   const table = readTable(lines, dialect, options, path);
   const columns = chooseColumns(table, options, path);
   const { fields } = table;
-  const { time, signal } = scanRows(bytes, start, { ...dialect, fields, columns }, path);
+  const { time, signal, withoutReading } = scanRows(
+    bytes,
+    start,
+    { ...dialect, fields, columns },
+    path,
+  );
   if (time.length < 2) refuseOne(dialect.firstRow, path);
   const { delimiter, decimal, firstRow } = dialect;
   const reading = {
@@ -80,6 +87,7 @@ export function readDelimited(
     headerLines: firstRow,
     columns,
     rows: time.length,
+    withoutReading,
   };
   return { sweep: { time, signal }, reading };
 }

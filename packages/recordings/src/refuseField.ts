@@ -2,7 +2,7 @@ import { InputError } from '@truesweep/core';
 import { unitPowers } from './delimitedOptions.js';
 import { isNoReading } from './lineKind.js';
 import { placeAt } from './placeAt.js';
-import type { FieldBounds } from './scanFields.js';
+import { type FieldBounds, fieldText } from './scanFields.js';
 import { scanNumber } from './scanNumber.js';
 import type { RowLayout } from './scanRows.js';
 
@@ -59,10 +59,6 @@ function readField(
   if (index >= count) return Number.NaN;
   const shift = unitPowers[columns[role].unit];
   return scanNumber(bytes, starts[index]!, ends[index]!, decimal.charCodeAt(0), shift);
-}
-
-function fieldText(bytes: Uint8Array, { starts, ends }: FieldBounds, index: number): string {
-  return new TextDecoder().decode(bytes.subarray(starts[index], ends[index]));
 }
 
 function describe(text: string, isInfinite: boolean): { code: string; wrong: string } {

@@ -90,3 +90,10 @@ function keepField(bytes: Uint8Array, start: number, end: number, bounds: FieldB
   bounds.count += 1;
   if (to > from) bounds.used = bounds.count;
 }
+
+const decoder = new TextDecoder();
+
+/** The text of a field of the line that was scanned. */
+export function fieldText(bytes: Uint8Array, { starts, ends }: FieldBounds, index: number): string {
+  return decoder.decode(bytes.subarray(starts[index], ends[index]));
+}

@@ -2,9 +2,10 @@ import { InputError } from '@truesweep/core';
 import type { ReadColumns } from './chooseColumns.js';
 import { unitPowers } from './delimitedOptions.js';
 import type { Dialect } from './findDialect.js';
+import { isNoReading } from './lineKind.js';
 import { placeAt } from './placeAt.js';
 import { refuseField } from './refuseField.js';
-import { type FieldBounds, scanFields } from './scanFields.js';
+import { type FieldBounds, fieldText, scanFields } from './scanFields.js';
 import { scanNumber } from './scanNumber.js';
 
 /** Where the rows of a file are and what is read from them. */
@@ -17,11 +18,14 @@ export interface RowLayout extends Dialect {
 export interface Samples {
   readonly time: Float64Array;
   readonly signal: Float64Array;
+  /** Rows that were left out because their signal is no reading: empty, over range, or not a number. */
+  readonly withoutReading: number;
 }
 
 /**
- * Reads the rows in one pass over the bytes, from the first row on; refuses the first field that is
- * missing or no number, the first row with a field too many, and time that runs backwards.
+ * Reads the rows in one pass over the bytes, from the first row on. A row whose signal says that there was no reading is left out,
+ * so that a gap shows; refused are the first field that is missing or no number, the first row with a field too many, and time that
+ * runs backwards.
  */
 export function scanRows(
   bytes: Uint8Array,
@@ -38,6 +42,7 @@ export function scanRows(
   let time = new Float64Array(1024);
   let signal = new Float64Array(1024);
   let count = 0;
+  let withoutReading = 0;
   let lineStart = skipLines(bytes, start, layout.firstRow);
   let previous = Number.NEGATIVE_INFINITY;
   for (; lineStart < bytes.length; lineStart = bounds.next) {
@@ -48,10 +53,16 @@ export function scanRows(
     const t = scanNumber(bytes, timeFrom, bounds.ends[timeColumn.index]!, decimal, timeShift);
     const v = scanNumber(bytes, signalFrom, bounds.ends[signalColumn.index]!, decimal, signalShift);
     const isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
-    if (!isWhole || !Number.isFinite(t) || !Number.isFinite(v)) {
+    const isReading = Number.isFinite(v);
+    if (!isWhole || !Number.isFinite(t) || !(isReading || lacksReading(bytes, bounds, layout))) {
       refuseField(bytes, start, bounds, layout, path);
     }
     if (t < previous) refuseTime(bytes, start, timeFrom, t, previous, path);
+    if (!isReading) {
+      previous = t;
+      withoutReading += 1;
+      continue;
+    }
     if (count === time.length) {
       time = grown(time);
       signal = grown(signal);
@@ -61,7 +72,12 @@ export function scanRows(
     previous = t;
     count += 1;
   }
-  return { time: time.slice(0, count), signal: signal.slice(0, count) };
+  return { time: time.slice(0, count), signal: signal.slice(0, count), withoutReading };
+}
+
+function lacksReading(bytes: Uint8Array, bounds: FieldBounds, { columns }: RowLayout): boolean {
+  const { index } = columns.signal;
+  return index < bounds.count && isNoReading(fieldText(bytes, bounds, index));
 }
 
 function fieldBounds(size: number): FieldBounds {

@@ -58,7 +58,7 @@ export function columnSentence(column: {
  *
  * @example
  * const columns = { time: 'column 1 in s (assumed)', signal: 'column 2 in V (assumed)' };
- * readingSentence({ ...columns, rows: '12001', delimiter: 'tabs', encoding: 'UTF-8' }).includes('12001 rows') // => true
+ * readingSentence({ ...columns, rows: '12001', delimiter: 'tabs', encoding: 'UTF-8', withoutReading: 0 }).includes('12001 rows') // => true
  */
 export function readingSentence(reading: {
   readonly time: string;
@@ -66,8 +66,12 @@ export function readingSentence(reading: {
   readonly rows: string;
   readonly delimiter: string;
   readonly encoding: string;
+  readonly withoutReading: number;
 }): string {
-  return `Time from ${reading.time}, signal from ${reading.signal}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.`;
+  const { withoutReading } = reading;
+  const left =
+    withoutReading === 0 ? '' : ` ${count(withoutReading, 'row')} without a reading left out.`;
+  return `Time from ${reading.time}, signal from ${reading.signal}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left}`;
 }
 
 /**
