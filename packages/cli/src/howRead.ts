@@ -25,6 +25,7 @@ export function howRead({
   return readingSentence({
     time: described(columns.time),
     signal: described(columns.signal),
+    ...(columns.supply && { supply: described(columns.supply) }),
     rows: String(rows),
     withoutReading,
     delimiter: delimiterLabels[delimiter],

@@ -158,6 +158,7 @@ const recording = fieldGroup('a recording', {
   decimal: maybe(oneOf<DecimalSign>('.', ',')),
   timeColumn: maybe(columnField),
   signalColumn: maybe(columnField),
+  supplyColumn: maybe(columnField),
   timeUnit: maybe(oneOf<TimeUnit>('s', 'ms', 'µs')),
   signalUnit: maybe(oneOf<SignalUnit>('V', 'mV')),
 });

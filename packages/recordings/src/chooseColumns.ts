@@ -15,10 +15,12 @@ export interface ReadColumn<Unit extends TimeUnit | SignalUnit> {
   readonly unitFrom: 'option' | 'heading' | 'assumed';
 }
 
-/** The two columns of a sweep. */
+/** The columns of a sweep. */
 export interface ReadColumns {
   readonly time: ReadColumn<TimeUnit>;
   readonly signal: ReadColumn<SignalUnit>;
+  /** Left out where none was named. */
+  readonly supply?: ReadColumn<SignalUnit>;
 }
 
 /**
@@ -36,20 +38,27 @@ export function chooseColumns(table: Table, options: DelimitedOptions, path: str
     guessTime(table, roles, wanted) ??
     refuseNone('time', table, path);
   const signal = wanted ?? guessSignal(table, roles, time) ?? refuseNone('signal', table, path);
-  if (time === signal) {
-    throw new InputError(
-      'same-column',
-      'options.signalColumn',
-      `Column ${time} is named for the time and for the signal; they must be two columns.`,
-    );
-  }
+  if (time === signal) refuseSame(time, 'the time and for the signal', 'signalColumn');
+  const supply = named(options.supplyColumn, 'supplyColumn', table);
+  if (supply === time) refuseSame(time, 'the time and for the supply', 'supplyColumn');
+  if (supply === signal) refuseSame(signal, 'the signal and for the supply', 'supplyColumn');
+  const volts = (index: number): ReadColumn<SignalUnit> => ({
+    ...place(index, table),
+    ...unitOf('signal', 'V', options.signalUnit, index, table, path),
+  });
   return {
     time: { ...place(time, table), ...unitOf('time', 's', options.timeUnit, time, table, path) },
-    signal: {
-      ...place(signal, table),
-      ...unitOf('signal', 'V', options.signalUnit, signal, table, path),
-    },
+    signal: volts(signal),
+    ...(supply !== undefined && { supply: volts(supply) }),
   };
+}
+
+function refuseSame(column: number, roles: string, option: string): never {
+  throw new InputError(
+    'same-column',
+    `options.${option}`,
+    `Column ${column} is named for ${roles}; they must be two columns.`,
+  );
 }
 
 function place(index: number, { headings }: Table): { index: number; name: string } {

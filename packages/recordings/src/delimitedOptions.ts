@@ -19,9 +19,14 @@ export interface DelimitedOptions {
   readonly timeColumn?: number | string;
   /** The column of the voltages, given like `timeColumn`. */
   readonly signalColumn?: number | string;
+  /**
+   * The column of the voltage across the sensor's end terminals, given like `timeColumn`. It is read only where it is named: a column
+   * headed “supply” may as well be the source before the limiting resistor.
+   */
+  readonly supplyColumn?: number | string;
   /** The unit of the times; it comes before what the heading says. */
   readonly timeUnit?: TimeUnit;
-  /** The unit of the voltages; it comes before what the heading says. */
+  /** The unit of the voltages, supply included; it comes before what the heading says. */
   readonly signalUnit?: SignalUnit;
 }
 

@@ -414,6 +414,28 @@ describe('rows without a reading', () => {
   });
 });
 
+describe('a recorded supply', () => {
+  const text = 't,supply (mV),wiper (V)\n0,4167,0.5\n1,4166,0.6\n2,4165,0.7\n';
+
+  it('is read where its column is named, and only there', () => {
+    const { sweep, reading } = readDelimited(text, { supplyColumn: 'supply' });
+    expect(sweep.supply).toEqual(Float64Array.of(4.167, 4.166, 4.165));
+    expect(sweep.signal).toEqual(Float64Array.of(0.5, 0.6, 0.7));
+    expect(reading.columns.supply).toMatchObject({ index: 1, unit: 'mV', unitFrom: 'heading' });
+    expect(readDelimited(text).sweep.supply).toBeUndefined();
+  });
+
+  it('must be there in every row, and be a column of its own', () => {
+    const broken = text.replace('4166', 'x');
+    expect(() => readDelimited(broken, { supplyColumn: 1 })).toThrow(
+      expect.objectContaining({ code: 'not-a-number', place: { line: 3, column: 3 } }),
+    );
+    expect(() => readDelimited(text, { supplyColumn: 2 })).toThrow(
+      expect.objectContaining({ code: 'same-column', path: 'options.supplyColumn' }),
+    );
+  });
+});
+
 describe('encodings', () => {
   const text = 'Zeit (µs);Spannung (V)\n0;0,5\n2;0,625\n';
   const utf16 = (littleEndian: boolean, mark: boolean): Uint8Array => {

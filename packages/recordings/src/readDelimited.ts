@@ -72,13 +72,13 @@ export function readDelimited(
   const table = readTable(lines, dialect, options, path);
   const columns = chooseColumns(table, options, path);
   const { fields } = table;
-  const { time, signal, withoutReading } = scanRows(
+  const { withoutReading, ...sweep } = scanRows(
     bytes,
     start,
     { ...dialect, fields, columns },
     path,
   );
-  if (time.length < 2) refuseOne(dialect.firstRow, path);
+  if (sweep.time.length < 2) refuseOne(dialect.firstRow, path);
   const { delimiter, decimal, firstRow } = dialect;
   const reading = {
     encoding,
@@ -86,10 +86,10 @@ export function readDelimited(
     decimal,
     headerLines: firstRow,
     columns,
-    rows: time.length,
+    rows: sweep.time.length,
     withoutReading,
   };
-  return { sweep: { time, signal }, reading };
+  return { sweep, reading };
 }
 
 /** The whole lines of the head of the file. */

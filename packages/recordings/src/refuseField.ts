@@ -9,7 +9,7 @@ import type { RowLayout } from './scanRows.js';
 /** A field that a row needs; without a role where the length of the row is wrong. */
 interface WrongField {
   readonly index: number;
-  readonly role?: 'time' | 'signal';
+  readonly role?: 'time' | 'signal' | 'supply';
 }
 
 /** Refuses a row: says which of its fields is missing, too many, or no finite number, and where. */
@@ -35,7 +35,7 @@ export function refuseField(
   throw new InputError(
     code,
     path,
-    `On line ${place.line} the ${role} ${wrong}; every row needs a number in ${layout.columns[role].unit} there, with a decimal ${sign}.`,
+    `On line ${place.line} the ${role} ${wrong}; every row needs a number in ${layout.columns[role]?.unit} there, with a decimal ${sign}.`,
     place,
   );
 }
@@ -43,8 +43,11 @@ export function refuseField(
 function firstWrong(bytes: Uint8Array, bounds: FieldBounds, layout: RowLayout): WrongField {
   const { columns, fields } = layout;
   if (bounds.used > fields) return { index: fields };
-  const wrong = (['time', 'signal'] as const)
-    .map((role) => ({ role, index: columns[role].index }))
+  const wrong = (['time', 'signal', 'supply'] as const)
+    .flatMap((role) => {
+      const column = columns[role];
+      return column ? [{ role, index: column.index }] : [];
+    })
     .filter((field) => !Number.isFinite(readField(bytes, bounds, layout, field)))
     .sort((one, other) => one.index - other.index);
   return wrong[0] ?? { index: bounds.count };
@@ -57,7 +60,7 @@ function readField(
   { index, role }: Required<WrongField>,
 ): number {
   if (index >= count) return Number.NaN;
-  const shift = unitPowers[columns[role].unit];
+  const shift = unitPowers[columns[role]?.unit ?? 'V'];
   return scanNumber(bytes, starts[index]!, ends[index]!, decimal.charCodeAt(0), shift);
 }
 

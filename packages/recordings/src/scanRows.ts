@@ -18,6 +18,7 @@ export interface RowLayout extends Dialect {
 export interface Samples {
   readonly time: Float64Array;
   readonly signal: Float64Array;
+  readonly supply?: Float64Array;
   /** Rows that were left out because their signal is no reading: empty, over range, or not a number. */
   readonly withoutReading: number;
 }
@@ -33,14 +34,16 @@ export function scanRows(
   layout: RowLayout,
   path: string,
 ): Samples {
-  const { time: timeColumn, signal: signalColumn } = layout.columns;
+  const { time: timeColumn, signal: signalColumn, supply: supplyColumn } = layout.columns;
   const delimiter = layout.delimiter.charCodeAt(0);
   const decimal = layout.decimal.charCodeAt(0);
   const timeShift = unitPowers[timeColumn.unit];
   const signalShift = unitPowers[signalColumn.unit];
+  const supplyShift = unitPowers[supplyColumn?.unit ?? 'V'];
   const bounds = fieldBounds(layout.fields + 1);
   let time = new Float64Array(1024);
   let signal = new Float64Array(1024);
+  let supply = new Float64Array(supplyColumn ? 1024 : 0);
   let count = 0;
   let withoutReading = 0;
   let lineStart = skipLines(bytes, start, layout.firstRow);
@@ -54,7 +57,17 @@ export function scanRows(
     const v = scanNumber(bytes, signalFrom, bounds.ends[signalColumn.index]!, decimal, signalShift);
     const isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
     const isReading = Number.isFinite(v);
-    if (!isWhole || !Number.isFinite(t) || !(isReading || lacksReading(bytes, bounds, layout))) {
+    let u = 0;
+    if (supplyColumn) {
+      const [from, to] = [bounds.starts[supplyColumn.index]!, bounds.ends[supplyColumn.index]!];
+      u = scanNumber(bytes, from, to, decimal, supplyShift);
+    }
+    if (
+      !isWhole ||
+      !Number.isFinite(t) ||
+      !Number.isFinite(u) ||
+      !(isReading || lacksReading(bytes, bounds, layout))
+    ) {
       refuseField(bytes, start, bounds, layout, path);
     }
     if (t < previous) refuseTime(bytes, start, timeFrom, t, previous, path);
@@ -66,13 +79,20 @@ export function scanRows(
     if (count === time.length) {
       time = grown(time);
       signal = grown(signal);
+      if (supplyColumn) supply = grown(supply);
     }
     time[count] = t;
     signal[count] = v;
+    if (supplyColumn) supply[count] = u;
     previous = t;
     count += 1;
   }
-  return { time: time.slice(0, count), signal: signal.slice(0, count), withoutReading };
+  return {
+    time: time.slice(0, count),
+    signal: signal.slice(0, count),
+    ...(supplyColumn && { supply: supply.slice(0, count) }),
+    withoutReading,
+  };
 }
 
 function lacksReading(bytes: Uint8Array, bounds: FieldBounds, { columns }: RowLayout): boolean {

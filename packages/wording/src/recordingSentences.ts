@@ -63,6 +63,7 @@ export function columnSentence(column: {
 export function readingSentence(reading: {
   readonly time: string;
   readonly signal: string;
+  readonly supply?: string;
   readonly rows: string;
   readonly delimiter: string;
   readonly encoding: string;
@@ -71,7 +72,7 @@ export function readingSentence(reading: {
   const { withoutReading } = reading;
   const left =
     withoutReading === 0 ? '' : ` ${count(withoutReading, 'row')} without a reading left out.`;
-  return `Time from ${reading.time}, signal from ${reading.signal}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left}`;
+  return `Time from ${reading.time}, signal from ${reading.signal}${reading.supply ? `, supply from ${reading.supply}` : ''}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left}`;
 }
 
 /**
