@@ -1,0 +1,94 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readDelimited } from '@truesweep/recordings';
+import Papa from 'papaparse';
+import { expect, test } from 'vitest';
+import { fastest } from './fastest.js';
+
+const megabytes = 200;
+const heading = 'time (s),wiper (V)\n';
+
+/** A two-column file: times to a tenth of a millisecond, volts to the millivolt. */
+function twoColumns(bytes: number): Uint8Array {
+  const file = new Uint8Array(bytes);
+  const encoder = new TextEncoder();
+  let at = encoder.encodeInto(heading, file).written;
+  for (let row = 0; at < bytes - 40; ) {
+    let text = '';
+    for (let k = 0; k < 1000; k++, row++) {
+      text += `${(row / 10_000).toFixed(4)},${(2 + 1.9 * Math.sin(row / 5000)).toFixed(3)}\n`;
+    }
+    const { written } = encoder.encodeInto(text, file.subarray(at));
+    at += written;
+    if (written < text.length) break;
+  }
+  return file.subarray(0, file.lastIndexOf(0x0a, at - 1) + 1);
+}
+
+/** The bound: a loop that knows the format beforehand, checks nothing and finds nothing out. */
+function fixedFormat(file: Uint8Array): readonly [Float64Array, Float64Array] {
+  const most = Math.ceil(file.length / 8);
+  const [time, signal] = [new Float64Array(most), new Float64Array(most)];
+  let count = 0;
+  for (let at = heading.length; at < file.length; at++) {
+    let mantissa = 0;
+    for (; file[at] !== 0x2c; at++)
+      if (file[at] !== 0x2e) mantissa = mantissa * 10 + file[at]! - 48;
+    time[count] = mantissa / 1e4;
+    mantissa = 0;
+    for (at++; file[at] !== 0x0a; at++)
+      if (file[at] !== 0x2e) mantissa = mantissa * 10 + file[at]! - 48;
+    signal[count++] = mantissa / 1e3;
+  }
+  return [time.subarray(0, count), signal.subarray(0, count)];
+}
+
+test('a two-column file of 200 MB', () => {
+  const file = twoColumns(megabytes * 1e6);
+  const bound = fastest(() => void fixedFormat(file), 3);
+  const own = fastest(() => void readDelimited(file), 3);
+  console.log(
+    `reading ${megabytes} MB: ${((100 * bound) / own).toFixed(0)} % of the speed of the bound (asked: at least 70), ${(megabytes / own).toFixed(0)} MB/s`,
+  );
+  const part = twoColumns(20e6);
+  const text = new TextDecoder().decode(part);
+  const papa = fastest(() => void Papa.parse(text, { dynamicTyping: true }), 3);
+  const partly = fastest(() => void readDelimited(part), 3);
+  console.log(`against papaparse: ${(papa / partly).toFixed(1)} × (asked: at least 10)`);
+  const { sweep } = readDelimited(part);
+  const [time, signal] = fixedFormat(part);
+  expect(sweep).toEqual({ time: time.slice(), signal: signal.slice() });
+}, 300_000);
+
+const program = fileURLToPath(new URL('../../packages/cli/dist/truesweep.js', import.meta.url));
+const job = fileURLToPath(new URL('../../examples/outboard-sensor.job.json', import.meta.url));
+
+/** The median time of nine runs of a program, s. */
+function medianTime(args: readonly string[]): number {
+  const times = Array.from({ length: 9 }, () => {
+    const begun = performance.now();
+    const { status } = spawnSync(process.execPath, args);
+    expect(status).toBe(0);
+    return performance.now() - begun;
+  });
+  return times.sort((a, b) => a - b)[4]! / 1000;
+}
+
+test('starting the command line', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'truesweep-bench-'));
+  const file = join(folder, 'long.csv');
+  const rows = twoColumns(1_300_000);
+  const hundredThousand = new TextDecoder().decode(rows).split('\n').slice(0, 100_001);
+  writeFileSync(file, `${hundredThousand.join('\n')}\n`);
+  const nothing = medianTime(['-e', '0']);
+  const help = medianTime([program, '--help']);
+  const score = medianTime([program, 'score', file, '--job', job]);
+  rmSync(folder, { recursive: true });
+  console.log(`truesweep --help: ${(help / nothing).toFixed(2)} × node -e 0 (asked: at most 2.5)`);
+  console.log(
+    `truesweep score of 100,000 samples: ${(score / nothing).toFixed(2)} × node -e 0 (asked: at most 6)`,
+  );
+}, 120_000);
