@@ -57,6 +57,10 @@ function checkBytes(bytes: Uint8Array, start: number, path: string): boolean {
   let index = start;
   while (index < bytes.length) {
     const byte = bytes[index]!;
+    if (byte >= 0x20 && byte < 0x80) {
+      index++;
+      continue;
+    }
     if (byte < 0x20 && isControl(byte)) refuse(byte, bytes, start, index, path);
     const length = byte < 0x80 ? 1 : sequenceLength(bytes, index);
     if (length === 0) isUtf8 = false;

@@ -1,7 +1,7 @@
 /** Powers of ten that a double holds exactly. */
-const exactPowers = Float64Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
+export const exactPowers = Float64Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
 /** Mantissas below this are exact, and one figure more cannot make them inexact. */
-const largestMantissa = 1e15;
+export const largestMantissa = 1e15;
 
 /** A power of ten beyond any double, however long its mantissa. */
 const farPower = 1e9;
