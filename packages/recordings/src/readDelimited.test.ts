@@ -228,6 +228,9 @@ describe('readDelimited', () => {
     ['empty time', 't,V\n0,0.5\n,0.6\n', 'missing-field', 3, 1, /time is missing.*number in s/],
     ['over range only', 't,V\n0,OL\n0.001,OL\n', 'not-a-number', 2, 3, /“OL”/],
     ['not a number', 't;U (mV)\n0;500\n1;abc\n', 'not-a-number', 3, 3, /“abc”.*number in mV/],
+    ['two decimal points', 't,V\n0,0.5\n1,0.6.1\n', 'not-a-number', 3, 3, /“0.6.1”/],
+    ['hexadecimal', 't,V\n0,0.5\n1,0x1F\n', 'not-a-number', 3, 3, /“0x1F”, which is no number/],
+    ['an exponent without a number', 't,V\n0,0.5\n1,2e\n', 'not-a-number', 3, 3, /“2e”/],
     ['no reading of the time', 't,V\n0,0.5\nOL,0.6\n', 'not-a-number', 3, 1, /“OL”/],
     ['one reading among none', 't,V\n0,0.5\n1,OL\n2,OL\n', 'one-sample', 2, 1, /two or more rows/],
     [
