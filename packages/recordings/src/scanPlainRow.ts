@@ -2,6 +2,7 @@ import { exactPowers, largestMantissa } from './scanNumber.js';
 
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
+const space = 0x20;
 const quote = 0x22;
 const minus = 0x2d;
 const zero = 0x30;
@@ -29,8 +30,12 @@ export function scanPlainRow(bytes: Uint8Array, start: number, row: PlainRow): n
   let at = start;
   for (let field = 0; field < places.length; field++) {
     const place = places[field]!;
-    if (place < 0) at = passedOver(bytes, at, delimiter);
-    else {
+    if (place < 0) {
+      const from = at;
+      at = passedOver(bytes, at, delimiter);
+      // Two spaces part fields as one does; here they would pass for an empty field between them.
+      if (at === from && delimiter === space) return -1;
+    } else {
       const negative = bytes[at] === minus;
       if (negative) at++;
       let mantissa = 0;
