@@ -224,6 +224,37 @@ test('a damaged file is read or refused, and nothing else', () => {
   );
 });
 
+/** What comes of a text: the sweep, or the code and the line of the refusal. */
+function outcome(text: string, delimiter: Dialect['delimiter']): unknown {
+  try {
+    return readDelimited(text, { delimiter, decimal: '.' }).sweep;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { code: error.code, line: error.place?.line };
+  }
+}
+
+test('a row read straight through is what it is field by field, whole or damaged', () => {
+  const cell = fc.oneof(
+    { weight: 12, arbitrary: fc.integer({ min: 0, max: 99_999 }).map((n) => String(n / 1000)) },
+    fc.constantFrom('', ' ', '-', '-0.5', '+1', '1e2', '.5', '5.', '0.1.2', '"3"', 'OL', 'x'),
+    fc.constantFrom('123456789012345', '1234567890123456', '0.00000000000000000000001'),
+  );
+  const delimiter = fc.constantFrom(',', ';', '\t', '|', ' ' as const);
+  const rows = fc.array(fc.array(cell, { minLength: 2, maxLength: 5 }), { maxLength: 4 });
+  fc.assert(
+    fc.property(delimiter, fc.integer({ min: 2, max: 4 }), rows, (sign, columns, more) => {
+      const heading = ['a', 'b', 't(s)', 'U(V)'].slice(4 - columns).join(sign);
+      const whole = [0, 1, 2].map((t) => [...[7, 8].slice(4 - columns), t, t / 2].join(sign));
+      const lines = [heading, ...whole, ...more.map((cells) => cells.join(sign))];
+      // A space at the end of every line changes nothing, and no such row is read straight through.
+      const straight = outcome(`${lines.join('\n')}\n`, sign);
+      expect(straight).toEqual(outcome(`${lines.join(' \n')} \n`, sign));
+    }),
+    { numRuns: 2000 * soak },
+  );
+});
+
 test.each([
   ['one endless line', '1,'.repeat(500_000)],
   ['one endless word', 'a'.repeat(1_000_000)],
