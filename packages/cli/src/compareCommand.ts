@@ -1,6 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 interface CompareOptions {
   readonly job: string;

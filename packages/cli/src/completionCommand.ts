@@ -1,7 +1,7 @@
 import { InputError } from '@truesweep/core';
 import { commandHelp, unknownShellSentence } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './command.js';
+import type { Print } from './print.js';
 
 /** `truesweep completion`: prints what a shell needs to complete commands and options. */
 export function completionCommand(print: Print, program: Command): Command {

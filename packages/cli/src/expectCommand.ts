@@ -1,6 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 interface ExpectOptions {
   readonly job: string;
@@ -15,7 +17,8 @@ export function expectCommand(print: Print): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.expectMore)
     .action(async ({ job, json }: ExpectOptions) => {
-      const { expectedReadings, printExpected } = await import('./printExpected.js');
+      const { expectedReadings } = await import('./expectedReadings.js');
+      const { printExpected } = await import('./printExpected.js');
       const { readJobInput } = await import('./readInput.js');
       const expected = expectedReadings(await readJobInput(job));
       print(json ? jsonText(expected) : linesText(printExpected(expected)));

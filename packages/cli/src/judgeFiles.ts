@@ -33,13 +33,13 @@ export async function judgeFiles(
   });
   const criteria = jobCriteria(job);
   const judged: JudgedFile[] = [];
-  for (const { file: path, bytes, sha256, ...options } of recordingsOf(files, job, jobPath)) {
+  for (const { file: path, ...listed } of recordingsOf(files, job, jobPath)) {
     const file = path === standardInput ? standardInputName : path;
     const one = await inFile(file, async () => {
       const content = await readInput(path);
       const identity = await identifyRecording(content);
-      checkRecording({ file, ...(bytes && { bytes }), ...(sha256 && { sha256 }) }, identity);
-      const { sweep, reading } = readDelimited(content, { ...options, name: file });
+      checkRecording({ ...listed, file }, identity);
+      const { sweep, reading } = readDelimited(content, { ...listed, name: file });
       const score = scoreSweep(sweep, expected, jobRecorder(job), criteria);
       return { file, ...identity, sweep, reading, score, criteria };
     });

@@ -1,12 +1,10 @@
 import type { Criteria, Score, Sweep } from '@truesweep/core';
+import type { RecordingIdentity } from '@truesweep/jobs';
 import type { DelimitedReading } from '@truesweep/recordings';
 
 /** A recording with how it was read, its score, and the criteria that it was judged by. */
-export interface JudgedFile {
+export interface JudgedFile extends RecordingIdentity {
   readonly file: string;
-  /** Size of the file, bytes, and the SHA-256 of its bytes. */
-  readonly bytes: number;
-  readonly sha256: string;
   readonly sweep: Sweep;
   readonly reading: DelimitedReading;
   readonly score: Score;

@@ -1,6 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 interface PlanOptions {
   readonly job: string;
@@ -25,7 +27,8 @@ export function planCommand(print: Print): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.planMore)
     .action(async ({ job, json, ...wishes }: PlanOptions) => {
-      const { planHookUp, printPlan } = await import('./printPlan.js');
+      const { planHookUp } = await import('./planHookUp.js');
+      const { printPlan } = await import('./printPlan.js');
       const { readJobInput } = await import('./readInput.js');
       const plan = planHookUp(await readJobInput(job), wishes);
       print(json ? jsonText(plan) : linesText(printPlan(plan)));

@@ -1,10 +1,4 @@
-import {
-  drawingEnvelope,
-  envelopeColumns,
-  type Finding,
-  formatQuantity,
-  type Sweep,
-} from '@truesweep/core';
+import { type Finding, formatQuantity, type Sweep, sweepColumns } from '@truesweep/core';
 import { plotWords } from '@truesweep/wording';
 import { plot } from 'simple-ascii-chart';
 import { width } from './wrapText.js';
@@ -12,19 +6,15 @@ import { width } from './wrapText.js';
 const height = 14;
 /** Room for the axis of volts. */
 const axis = 10;
-/** A recording whose stamps are all one is drawn as this long, s. */
-const shortest = 1e-6;
 
 /**
  * A sweep drawn with characters: in each column the reading that lies farthest from the middle one, so that a spike of one sample
  * shows; below it the numbers of the findings where they are.
  */
 export function plotSweep(sweep: Sweep, findings: readonly Finding[]): readonly string[] {
-  const { time, signal } = sweep;
-  const start = time[0]!;
-  const end = Math.max(time.at(-1)!, start + shortest);
   const columns = width - axis;
-  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+  const drawn = sweepColumns(sweep, columns);
+  const { start, end } = drawn;
   const points = Array.from(drawn.column, (column, i): [number, number] => [
     column,
     farthest(drawn.low, drawn.high, i),

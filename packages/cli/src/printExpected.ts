@@ -1,13 +1,4 @@
-import {
-  type Determined,
-  type ExpectedWindows,
-  formatQuantity,
-  type OperatingPoint,
-  operatingPoint,
-  positionAt,
-  type Volts,
-} from '@truesweep/core';
-import { type Job, jobCircuit, jobExpectation } from '@truesweep/jobs';
+import { type Determined, formatQuantity, type Volts } from '@truesweep/core';
 import {
   drawingWords,
   formatAlike,
@@ -16,43 +7,8 @@ import {
   windowWords,
 } from '@truesweep/wording';
 import { alignColumns } from './alignColumns.js';
+import type { ExpectedReadings } from './expectedReadings.js';
 import { printCautions } from './printCautions.js';
-
-/** What a sound sensor reads on a hook-up. */
-export interface ExpectedReadings {
-  readonly title: string;
-  /** Travel, a fraction, and reading, V. */
-  readonly curve: readonly { readonly travel: number; readonly volts: Volts }[];
-  readonly windows: ExpectedWindows;
-  /** Where the signal goes with the wiper lifted, V. */
-  readonly restLevel?: Volts;
-  /** Currents and heat with the throttle at each stop. */
-  readonly closed: OperatingPoint;
-  readonly open: OperatingPoint;
-}
-
-const steps = 10;
-
-/** Works out curve, windows and currents of a job. */
-export function expectedReadings(job: Job): ExpectedReadings {
-  const circuit = jobCircuit(job);
-  const { windows, restLevel } = jobExpectation(job);
-  const at = (travel: number): OperatingPoint =>
-    operatingPoint(circuit, positionAt(circuit.sensor, travel));
-  const curve = Array.from({ length: steps + 1 }, (_, i) => {
-    const travel = i / steps;
-    const { output } = at(travel);
-    return { travel, volts: typeof output === 'number' ? output : Number.NaN };
-  });
-  return {
-    title: job.title,
-    curve,
-    windows,
-    ...(restLevel !== undefined && { restLevel }),
-    closed: at(0),
-    open: at(1),
-  };
-}
 
 /** The expected readings as lines of text. */
 export function printExpected(expected: ExpectedReadings): readonly string[] {

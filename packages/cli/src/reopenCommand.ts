@@ -1,6 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 /** `truesweep reopen`: opens a report, and scores again what is at hand of its recordings. */
 export function reopenCommand(print: Print): Command {
@@ -11,7 +13,8 @@ export function reopenCommand(print: Print): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.reopenMore)
     .action(async (report: string, files: string[], { json }: { json?: true }) => {
-      const { printRechecks, reopenReport } = await import('./reopenReport.js');
+      const { printRechecks } = await import('./printRechecks.js');
+      const { reopenReport } = await import('./reopenReport.js');
       const opened = await reopenReport(report, files);
       print(json ? jsonText(opened) : linesText(printRechecks(opened)));
     });

@@ -4,10 +4,8 @@ import { identifyRecording, type Job } from '@truesweep/jobs';
 import { readFileBytes } from '@truesweep/jobs/node';
 import { readDelimited } from '@truesweep/recordings';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
-import { recheckSentence, verdictLabels } from '@truesweep/wording';
 import { inFile } from './inFile.js';
 import { readInput } from './readInput.js';
-import { wrapText } from './wrapText.js';
 
 /** A report that was opened: its job and what became of its recordings. */
 export interface OpenedReport {
@@ -28,8 +26,7 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
   for (const file of files) {
     const bytes = await readFileBytes(file);
     const { sha256 } = await identifyRecording(bytes);
-    const stored = report.recordings.find((one) => one.sha256 === sha256);
-    if (!stored) refuseOther(file, path);
+    if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, path);
     given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
   }
   return {
@@ -40,10 +37,8 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
 }
 
 function readAgain(bytes: Uint8Array, file: string, { recordings }: Job): Sweep {
-  const { file: _, ...options } = recordings?.find(
-    (one) => basename(one.file) === basename(file),
-  ) ?? { file };
-  return readDelimited(bytes, { ...options, name: file }).sweep;
+  const listed = recordings?.find((one) => basename(one.file) === basename(file));
+  return readDelimited(bytes, { ...listed, name: file }).sweep;
 }
 
 function refuseOther(file: string, path: string): never {
@@ -52,17 +47,4 @@ function refuseOther(file: string, path: string): never {
     file,
     `The report ${path} was made from other bytes than these (their SHA-256 differs); name the recording as it was when the report was written.`,
   );
-}
-
-/** What became of a report's recordings, as lines of text. */
-export function printRechecks({ title, writtenAt, recordings }: OpenedReport): readonly string[] {
-  return [
-    ...wrapText(`${title} (${writtenAt})`, ''),
-    ...recordings.flatMap(({ name, stated, again }) =>
-      wrapText(
-        recheckSentence(verdictLabels[stated], again && verdictLabels[again]),
-        `  ${name}: `,
-      ),
-    ),
-  ];
 }

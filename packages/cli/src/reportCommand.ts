@@ -1,6 +1,6 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './command.js';
+import type { Print } from './print.js';
 
 interface ReportOptions {
   readonly job: string;

@@ -1,7 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, type Print } from './command.js';
 import { exitCodeOf } from './exitCodes.js';
+import { jsonText } from './jsonText.js';
+import type { Print } from './print.js';
 
 interface ScoreOptions {
   readonly job: string;

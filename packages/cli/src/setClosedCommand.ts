@@ -1,6 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 interface SetClosedOptions {
   readonly reading: string;
@@ -23,7 +25,8 @@ export function setClosedCommand(print: Print): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.setClosedMore)
     .action(async ({ json, ...entries }: SetClosedOptions) => {
-      const { printSetting, settingOf } = await import('./printSetting.js');
+      const { printSetting } = await import('./printSetting.js');
+      const { settingOf } = await import('./settingOf.js');
       const setting = settingOf(entries);
       print(json ? jsonText(setting) : linesText(printSetting(setting)));
     });

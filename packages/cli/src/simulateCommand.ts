@@ -1,14 +1,14 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './command.js';
+import type { Print } from './print.js';
 
 interface SimulateOptions {
   readonly job: string;
   readonly wornAt?: string;
-  readonly wornWidth?: string;
-  readonly interval?: string;
-  readonly noise?: string;
-  readonly seed?: string;
+  readonly wornWidth: string;
+  readonly interval: string;
+  readonly noise: string;
+  readonly seed: string;
   readonly json?: true;
 }
 

@@ -1,6 +1,6 @@
 import { InputError, parseQuantity, type SimulatedMovement, simulateSweep } from '@truesweep/core';
 import { type Job, jobCircuit } from '@truesweep/jobs';
-import { jsonText } from './command.js';
+import { jsonText } from './jsonText.js';
 
 /** Three sweeps by hand with a rest at each stop, then let go from the open stop. */
 const movements: readonly SimulatedMovement[] = [
@@ -26,14 +26,14 @@ export function simulatedRecording(
   job: Job,
   entries: {
     readonly wornAt?: string;
-    readonly wornWidth?: string;
-    readonly interval?: string;
-    readonly noise?: string;
-    readonly seed?: string;
+    readonly wornWidth: string;
+    readonly interval: string;
+    readonly noise: string;
+    readonly seed: string;
   },
   json: boolean,
 ): string {
-  const { wornAt, wornWidth = '1 %', interval = '1 ms', noise = '1 mV', seed = '1' } = entries;
+  const { wornAt, wornWidth, interval, noise, seed } = entries;
   const { sweep, events } = simulateSweep({
     circuit: jobCircuit(job),
     movements,

@@ -1,10 +1,12 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import { jsonText, linesText, type Print } from './command.js';
+import { jsonText } from './jsonText.js';
+import { linesText } from './linesText.js';
+import type { Print } from './print.js';
 
 interface TerminalsOptions {
-  readonly meterError?: string;
-  readonly meterOhms?: string;
+  readonly meterError: string;
+  readonly meterOhms: string;
   readonly json?: true;
 }
 
@@ -18,9 +20,9 @@ export function terminalsCommand(print: Print): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.terminalsMore)
     .action(async (readings: string[], options: TerminalsOptions) => {
-      const { pinsOf } = await import('./pinReadings.js');
+      const { pinsOf } = await import('./pinsOf.js');
       const { printPins } = await import('./printPins.js');
-      const found = pinsOf(readings, options.meterError ?? '1 %', options.meterOhms ?? '1 Ω');
+      const found = pinsOf(readings, options.meterError, options.meterOhms);
       print(options.json ? jsonText(found) : linesText(printPins(found)));
     });
 }

@@ -2,8 +2,8 @@ import { basename } from 'node:path';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
 import { writtenSentence } from '@truesweep/wording';
-import { jsonText } from './command.js';
 import { howRead } from './howRead.js';
+import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
 
 /** Judges recordings by a job and writes the report; tells what was written. */

@@ -37,6 +37,7 @@ export type {
 export { type Criteria, defaultCriteria } from './criteria.js';
 export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
 export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
+export { type SweepColumns, sweepColumns } from './envelope/sweepColumns.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {

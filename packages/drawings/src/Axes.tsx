@@ -1,14 +1,11 @@
+import { AcrossAxis } from './AcrossAxis.js';
+import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { Words } from './Words.js';
 
 /** What {@link Axes} draws. */
 interface AxesProps {
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+  readonly plot: Plot;
   readonly height: number;
   /** Of the level axis, with a fine line across each. */
   readonly upTicks: readonly Tick[];
@@ -32,20 +29,10 @@ export function Axes({ plot, height, upTicks, acrossTicks, up, across }: AxesPro
           </Words>
         </g>
       ))}
-      {acrossTicks.map(({ at, text }) => (
-        <g key={text}>
-          <path d={`M${at},${plot.bottom}v4`} stroke-width="1" />
-          <Words x={at} y={plot.bottom + 18} anchor="middle">
-            {text}
-          </Words>
-        </g>
-      ))}
-      <path d={`M${plot.left},${plot.top}V${plot.bottom}H${plot.right}`} />
+      <AcrossAxis plot={plot} height={height} ticks={acrossTicks} name={across} />
+      <path d={`M${plot.left},${plot.top}V${plot.bottom}`} />
       <Words x={2} y={14} bold>
         {up}
-      </Words>
-      <Words x={plot.right} y={height - 8} anchor="end" bold>
-        {across}
       </Words>
     </g>
   );

@@ -1,5 +1,6 @@
 import type { Finding, Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
+import { AcrossAxis } from './AcrossAxis.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import { travelMapLayout } from './travelMapLayout.js';
@@ -56,18 +57,7 @@ export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
       {marks.map(({ number, kind, x, y }) => (
         <FindingSymbol key={number} kind={kind} x={x} y={y} />
       ))}
-      <path d={`M${plot.left},${plot.bottom}H${plot.right}`} />
-      {ticks.map(({ at, text }) => (
-        <g key={text}>
-          <path d={`M${at},${plot.bottom}v4`} stroke-width="1" />
-          <Words x={at} y={plot.bottom + 18} anchor="middle">
-            {text}
-          </Words>
-        </g>
-      ))}
-      <Words x={plot.right} y={height - 6} anchor="end" bold>
-        {`${drawingWords.travel}, %`}
-      </Words>
+      <AcrossAxis plot={plot} height={height} ticks={ticks} name={`${drawingWords.travel}, %`} />
     </Figure>
   );
 }

@@ -3,6 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
 import { plainNumber } from './plainNumber.js';
+import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
 
@@ -27,7 +28,7 @@ export interface CurveMarker {
 export interface CurveLayout {
   readonly width: number;
   readonly height: number;
-  readonly plot: { readonly left: number; right: number; top: number; bottom: number };
+  readonly plot: Plot;
   readonly travelTicks: readonly Tick[];
   readonly voltTicks: readonly Tick[];
   readonly voltUnit: string;

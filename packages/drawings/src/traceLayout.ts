@@ -1,14 +1,15 @@
 import {
-  drawingEnvelope,
   type ExpectedWindows,
-  envelopeColumns,
   type Finding,
   type Sweep,
+  type SweepColumns,
+  sweepColumns,
 } from '@truesweep/core';
 import { scaleLinear } from 'd3-scale';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
 import { plainNumber } from './plainNumber.js';
+import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
 
@@ -30,12 +31,7 @@ interface WindowBand {
 export interface TraceLayout {
   readonly width: number;
   readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+  readonly plot: Plot;
   readonly timeTicks: readonly Tick[];
   readonly voltTicks: readonly Tick[];
   readonly voltUnit: string;
@@ -49,8 +45,6 @@ const size = { width: 760, height: 360 };
 const plot = { left: 48, right: 704, top: 48, bottom: 316 };
 /** A mark is at least this wide, so that a dropout of milliseconds shows in a sweep of minutes. */
 const narrowestMark = 2;
-/** A recording whose stamps are all one is drawn as this long, s. */
-const shortest = 1e-6;
 /** Columns without a sample for this long are a gap. */
 const gapColumns = 3;
 
@@ -66,11 +60,8 @@ export function traceLayout(
   findings: readonly Finding[],
   windows?: ExpectedWindows,
 ): TraceLayout {
-  const { time, signal } = sweep;
-  const start = time[0]!;
-  const end = Math.max(time.at(-1)!, start + shortest);
-  const columns = plot.right - plot.left;
-  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+  const drawn = sweepColumns(sweep, plot.right - plot.left);
+  const { start, end } = drawn;
   const both = windows ? [windows.closed, windows.open] : [];
   const least = Math.min(0, ...drawn.low, ...both.map(({ low }) => low));
   const most = Math.max(0, ...drawn.high, ...both.map(({ high }) => high));
@@ -100,7 +91,7 @@ export function traceLayout(
 }
 
 function pieces(
-  { column, low, high }: ReturnType<typeof envelopeColumns>,
+  { column, low, high }: SweepColumns,
   y: (volts: number) => number,
 ): readonly (readonly Point[])[] {
   const found: Point[][] = [];

@@ -1,6 +1,7 @@
 import type { Finding, Score } from '@truesweep/core';
 import { scaleLinear } from 'd3-scale';
 import type { Point } from './circuitLayout.js';
+import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
 
@@ -25,12 +26,7 @@ interface MapMark extends Point {
 export interface TravelMapLayout {
   readonly width: number;
   readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+  readonly plot: Plot;
   readonly ticks: readonly Tick[];
   readonly rows: readonly MapRow[];
   readonly marks: readonly MapMark[];

@@ -1,3 +1,5 @@
+export { checkRecording } from './checkRecording.js';
+export { identifyRecording, type RecordingIdentity } from './identifyRecording.js';
 export type { Job, JobHookUp, JobInstrument, JobRecording, JobSensor } from './job.js';
 export { jobCircuit } from './jobCircuit.js';
 export { jobCriteria } from './jobCriteria.js';
@@ -6,8 +8,3 @@ export { jobRecorder } from './jobRecorder.js';
 export { jobTolerances } from './jobTolerances.js';
 export { parseJob } from './parseJob.js';
 export { readJob } from './readJob.js';
-export {
-  checkRecording,
-  identifyRecording,
-  type RecordingIdentity,
-} from './recordingIdentity.js';

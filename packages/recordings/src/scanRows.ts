@@ -25,9 +25,9 @@ export interface Samples {
 }
 
 /**
- * Reads the rows in one pass over the bytes, from the first row on. A row whose signal says that there was no reading is left out,
- * so that a gap shows; refused are the first field that is missing or no number, the first row with a field too many, and time that
- * runs backwards.
+ * Reads the rows in one pass over the bytes, from the first row on. A row whose signal says that there was no reading is
+ * left out, so that a gap shows; refused are the first field that is missing or no number, the first row with a field too
+ * many, and time that runs backwards.
  */
 export function scanRows(
   bytes: Uint8Array,
@@ -35,83 +35,58 @@ export function scanRows(
   layout: RowLayout,
   path: string,
 ): Samples {
-  const { time: timeColumn, signal: signalColumn, supply: supplyColumn } = layout.columns;
-  const delimiter = layout.delimiter.charCodeAt(0);
-  const decimal = layout.decimal.charCodeAt(0);
-  const timeShift = unitPowers[timeColumn.unit];
-  const signalShift = unitPowers[signalColumn.unit];
-  const supplyShift = unitPowers[supplyColumn?.unit ?? 'V'];
+  const row = plainRow(layout);
+  const { values } = row;
   const bounds = fieldBounds(layout.fields + 1);
+  let lineStart = skipLines(bytes, start, layout.firstRow);
+  let columns = Array.from(values, () => new Float64Array(expectedRows(bytes, lineStart)));
   let count = 0;
   let withoutReading = 0;
-  let lineStart = skipLines(bytes, start, layout.firstRow);
-  const rows = expectedRows(bytes, lineStart);
-  let time = new Float64Array(rows);
-  let signal = new Float64Array(rows);
-  let supply = new Float64Array(supplyColumn ? rows : 0);
   let previous = Number.NEGATIVE_INFINITY;
-  const plain = plainRow(layout);
-  const { values } = plain;
-  for (; lineStart < bytes.length; lineStart = bounds.next) {
-    const next = scanPlainRow(bytes, lineStart, plain);
-    if (next > 0 && values[0]! >= previous) {
-      if (count === time.length) {
-        time = grown(time);
-        signal = grown(signal);
-        if (supplyColumn) supply = grown(supply);
-      }
-      previous = values[0]!;
-      time[count] = previous;
-      signal[count] = values[1]!;
-      if (supplyColumn) supply[count] = values[2]!;
-      count += 1;
-      bounds.next = next;
-      continue;
+  while (lineStart < bytes.length) {
+    let next = scanPlainRow(bytes, lineStart, row);
+    const isPlain = next > 0 && values[0]! >= previous;
+    if (!isPlain) {
+      scanFields(bytes, lineStart, row.delimiter, bounds);
+      next = bounds.next;
     }
-    scanFields(bytes, lineStart, delimiter, bounds);
-    if (bounds.count <= 1 && bounds.used === 0) continue;
-    const timeFrom = bounds.starts[timeColumn.index]!;
-    const signalFrom = bounds.starts[signalColumn.index]!;
-    const t = scanNumber(bytes, timeFrom, bounds.ends[timeColumn.index]!, decimal, timeShift);
-    const v = scanNumber(bytes, signalFrom, bounds.ends[signalColumn.index]!, decimal, signalShift);
-    const isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
-    const isReading = Number.isFinite(v);
-    let u = 0;
-    if (supplyColumn) {
-      const [from, to] = [bounds.starts[supplyColumn.index]!, bounds.ends[supplyColumn.index]!];
-      u = scanNumber(bytes, from, to, decimal, supplyShift);
+    lineStart = next;
+    if (!isPlain) {
+      if (bounds.count <= 1 && bounds.used === 0) continue;
+      readFields(bytes, start, bounds, layout, row, path);
+      if (values[0]! < previous) refuseTime(bytes, start, bounds, layout, values, previous, path);
     }
-    if (
-      !isWhole ||
-      !Number.isFinite(t) ||
-      !Number.isFinite(u) ||
-      !(isReading || lacksReading(bytes, bounds, layout))
-    ) {
-      refuseField(bytes, start, bounds, layout, path);
-    }
-    if (t < previous) refuseTime(bytes, start, timeFrom, t, previous, path);
-    if (!isReading) {
-      previous = t;
+    previous = values[0]!;
+    if (!Number.isFinite(values[1]!)) {
       withoutReading += 1;
       continue;
     }
-    if (count === time.length) {
-      time = grown(time);
-      signal = grown(signal);
-      if (supplyColumn) supply = grown(supply);
-    }
-    time[count] = t;
-    signal[count] = v;
-    if (supplyColumn) supply[count] = u;
-    previous = t;
+    if (count === columns[0]!.length) columns = columns.map(grown);
+    for (let place = 0; place < values.length; place++) columns[place]![count] = values[place]!;
     count += 1;
   }
-  return {
-    time: time.subarray(0, count),
-    signal: signal.subarray(0, count),
-    ...(supplyColumn && { supply: supply.subarray(0, count) }),
-    withoutReading,
-  };
+  const [time, signal, supply] = columns.map((column) => column.subarray(0, count));
+  return { time: time!, signal: signal!, ...(supply && { supply }), withoutReading };
+}
+
+/** Reads the values of a row whose fields were found; refuses it where one is missing, though not the signal's for want of a reading. */
+function readFields(
+  bytes: Uint8Array,
+  start: number,
+  bounds: FieldBounds,
+  layout: RowLayout,
+  { decimal, places, shifts, values }: PlainRow,
+  path: string,
+): void {
+  let isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
+  for (const [field, place] of places.entries()) {
+    if (place < 0) continue;
+    const [from, to] = [bounds.starts[field]!, bounds.ends[field]!];
+    values[place] = scanNumber(bytes, from, to, decimal, shifts[place]!);
+    isWhole &&=
+      Number.isFinite(values[place]) || (place === 1 && lacksReading(bytes, bounds, layout));
+  }
+  if (!isWhole) refuseField(bytes, start, bounds, layout, path);
 }
 
 /** So many rows are measured to tell how many there are. */
@@ -127,7 +102,7 @@ function expectedRows(bytes: Uint8Array, firstRow: number): number {
   return Math.ceil((1.05 * rows * (bytes.length - firstRow)) / Math.max(1, at - firstRow)) + 16;
 }
 
-/** The layout of a row without spaces and quotes; a run of spaces parts fields as one, so such rows are never plain. */
+/** What is read from a row: time, signal, and the supply where there is one. */
 function plainRow({ delimiter, decimal, fields, columns }: RowLayout): PlainRow {
   const roles = [columns.time, columns.signal, ...(columns.supply ? [columns.supply] : [])];
   const places = new Int8Array(fields).fill(-1);
@@ -137,7 +112,7 @@ function plainRow({ delimiter, decimal, fields, columns }: RowLayout): PlainRow 
     decimal: decimal.charCodeAt(0),
     places,
     shifts: Int8Array.from(roles, ({ unit }) => unitPowers[unit]),
-    values: new Float64Array(3),
+    values: new Float64Array(roles.length),
   };
 }
 
@@ -176,12 +151,13 @@ function skipLines(bytes: Uint8Array, start: number, lines: number): number {
 function refuseTime(
   bytes: Uint8Array,
   start: number,
-  at: number,
-  time: number,
+  bounds: FieldBounds,
+  { columns }: RowLayout,
+  [time]: Float64Array,
   previous: number,
   path: string,
 ): never {
-  const place = placeAt(bytes, start, at);
+  const place = placeAt(bytes, start, bounds.starts[columns.time.index]!);
   throw new InputError(
     'time-backwards',
     path,

@@ -1,7 +1,7 @@
-export { readReport, storedSweep } from './readReport.js';
+export { readReport } from './readReport.js';
 export { type Recheck, recheckReport } from './recheckReport.js';
 export type {
-  RecordingIdentity,
+  NamedRecording,
   Report,
   ReportRecording,
   StoredEnvelope,
@@ -10,3 +10,4 @@ export type {
 } from './report.js';
 export { reportHtml } from './reportHtml.js';
 export { reportMarkdown } from './reportMarkdown.js';
+export { storedSweep } from './storedSweep.js';

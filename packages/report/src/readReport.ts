@@ -1,8 +1,7 @@
-import { InputError, type Sweep } from '@truesweep/core';
+import { InputError } from '@truesweep/core';
 import { parseJob } from '@truesweep/jobs';
-import { fromBase64 } from './base64.js';
 import { dataId } from './dataId.js';
-import type { StoredRecording, StoredReport } from './report.js';
+import type { StoredReport } from './report.js';
 
 /** The newest version of a report that this version reads. */
 const newest = 1;
@@ -67,21 +66,4 @@ function refuse(path: string): never {
     path,
     'The file holds no report of this program, or what it holds was changed; open the HTML file as it was written.',
   );
-}
-
-/**
- * The samples that a report kept of a recording; undefined where they were too many.
- *
- * @example
- * const stored = { samples: { time: 'AAAAAAAAAAAAAAAAAADwPw==', signal: 'AAAAAAAA8D8AAAAAAADwPw==' } };
- * storedSweep(stored)?.time // => Float64Array [0, 1]
- */
-export function storedSweep({ samples }: Pick<StoredRecording, 'samples'>): Sweep | undefined {
-  if (!samples) return undefined;
-  const { time, signal, supply } = samples;
-  return {
-    time: fromBase64(time),
-    signal: fromBase64(signal),
-    ...(supply !== undefined && { supply: fromBase64(supply) }),
-  };
 }

@@ -1,7 +1,7 @@
 import { InputError, type Sweep, scoreSweep, type Verdict } from '@truesweep/core';
 import { jobCriteria, jobExpectation, jobRecorder } from '@truesweep/jobs';
-import { storedSweep } from './readReport.js';
 import type { StoredRecording, StoredReport } from './report.js';
+import { storedSweep } from './storedSweep.js';
 
 /** What became of a recording of a report when it was opened. */
 export interface Recheck {

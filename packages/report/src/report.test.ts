@@ -2,11 +2,12 @@ import { simulateSweep } from '@truesweep/core';
 import { describe, expect, test } from 'vitest';
 import { exampleReport } from '../../../tests/exampleReport.js';
 import { fromBase64, toBase64 } from './base64.js';
-import { readReport, storedSweep } from './readReport.js';
+import { readReport } from './readReport.js';
 import { recheckReport } from './recheckReport.js';
 import type { Report } from './report.js';
 import { reportHtml } from './reportHtml.js';
 import { reportMarkdown } from './reportMarkdown.js';
+import { storedSweep } from './storedSweep.js';
 import { storeReport } from './storeReport.js';
 
 const worn = exampleReport(['worn.csv']);

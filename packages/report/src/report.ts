@@ -1,19 +1,15 @@
 import type { Score, Sweep } from '@truesweep/core';
-import type { Job } from '@truesweep/jobs';
+import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */
-export interface RecordingIdentity {
+export interface NamedRecording extends RecordingIdentity {
   readonly name: string;
-  /** Size of the file, bytes. */
-  readonly bytes: number;
-  /** SHA-256 of the file's bytes, 64 hexadecimal digits in lower case. */
-  readonly sha256: string;
   /** How the file was read, as a sentence. */
   readonly howRead: string;
 }
 
 /** A judged recording that a report is to be made of. */
-export interface ReportRecording extends RecordingIdentity {
+export interface ReportRecording extends NamedRecording {
   readonly sweep: Sweep;
   readonly score: Score;
 }
@@ -39,7 +35,7 @@ export interface StoredEnvelope {
 }
 
 /** A recording as a report keeps it. */
-export interface StoredRecording extends RecordingIdentity {
+export interface StoredRecording extends NamedRecording {
   readonly score: Score;
   readonly envelope: StoredEnvelope;
   /** All samples, where they were few enough: 64-bit floating point numbers, little-endian, in base 64. */

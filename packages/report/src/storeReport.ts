@@ -1,4 +1,4 @@
-import { drawingEnvelope, envelopeColumns, type Sweep } from '@truesweep/core';
+import { type Sweep, sweepColumns } from '@truesweep/core';
 import { toBase64 } from './base64.js';
 import type { Report, StoredEnvelope, StoredRecording, StoredReport } from './report.js';
 
@@ -7,8 +7,6 @@ const mostSampleBytes = 300_000;
 /** Of eight bytes base 64 makes this many. */
 const textBytes = 8 * (4 / 3);
 const columns = 640;
-/** A recording whose stamps are all one is kept as this long, s. */
-const shortest = 1e-6;
 
 /** What a report keeps of its recordings: all scores and envelopes, and the samples where there is room. */
 export function storeReport({ job, writtenAt, recordings }: Report): StoredReport {
@@ -39,17 +37,15 @@ function numbersOf({ time, supply }: Sweep): number {
   return time.length * (supply ? 3 : 2);
 }
 
-function storeEnvelope({ time, signal }: Sweep): StoredEnvelope {
-  const start = time[0]!;
-  const end = Math.max(time.at(-1)!, start + shortest);
-  const drawn = envelopeColumns(drawingEnvelope(time, signal), start, end, columns);
+function storeEnvelope(sweep: Sweep): StoredEnvelope {
+  const { start, end, column, low, high } = sweepColumns(sweep, columns);
   return {
     start,
     end,
     columns,
-    column: Array.from(drawn.column),
-    low: Array.from(drawn.low, shortened),
-    high: Array.from(drawn.high, shortened),
+    column: Array.from(column),
+    low: Array.from(low, shortened),
+    high: Array.from(high, shortened),
   };
 }
 

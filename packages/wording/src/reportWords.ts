@@ -8,7 +8,6 @@ import { formatQuantity } from '@truesweep/core';
  */
 export const reportWords = {
   title: 'Sweep report',
-  verdict: 'Verdict',
   conditions: 'Conditions',
   sensor: 'Sensor',
   track: 'Track',
@@ -22,7 +21,6 @@ export const reportWords = {
   closedWindow: 'Closed reading must lie in',
   openWindow: 'Open reading must lie in',
   restLevel: 'Reading with the wiper lifted',
-  recording: 'Recording',
   size: 'Size',
   hash: 'SHA-256',
   howRead: 'Read as',

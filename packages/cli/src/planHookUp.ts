@@ -1,0 +1,64 @@
+import {
+  type Amps,
+  type CurrentRating,
+  chooseLimiter,
+  type LimiterChoice,
+  type NoLimiter,
+  type PowerRating,
+  parseQuantity,
+  type Ratings,
+  type Watts,
+  type WrongConnection,
+  wrongConnections,
+} from '@truesweep/core';
+import { type Job, jobCircuit } from '@truesweep/jobs';
+
+/** A planned hook-up: the limiter's choice and what wrong connections do with the job's own limiter. */
+export interface HookUpPlan {
+  readonly title: string;
+  readonly limiter: number;
+  readonly choice: LimiterChoice | NoLimiter;
+  readonly connections: readonly WrongConnection[];
+}
+
+/** Ratings and wishes as they were typed. */
+export interface PlanWishes {
+  readonly wiperCurrent?: string;
+  readonly trackPower?: string;
+  readonly sourceCurrent?: string;
+  readonly span?: string;
+  readonly otherSource?: string;
+}
+
+/**
+ * Plans the hook-up of a job.
+ *
+ * @throws InputError for a wish that is no such quantity.
+ */
+export function planHookUp(job: Job, wishes: PlanWishes): HookUpPlan {
+  const { wiperCurrent, trackPower, sourceCurrent, span, otherSource } = wishes;
+  const ratings: Ratings = {
+    ...(wiperCurrent && { wiper: current(parseQuantity(wiperCurrent, 'A', '--wiper-current')) }),
+    ...(trackPower && { track: power(parseQuantity(trackPower, 'W', '--track-power')) }),
+    ...(sourceCurrent && {
+      source: current(parseQuantity(sourceCurrent, 'A', '--source-current')),
+    }),
+  };
+  const other = otherSource ? parseQuantity(otherSource, 'V', '--other-source') : undefined;
+  const circuit = jobCircuit(job);
+  const choice = chooseLimiter(circuit, ratings, {
+    ...(span && { span: parseQuantity(span, '%', '--span') }),
+    ...(other !== undefined && { otherSource: other }),
+  });
+  const connections = wrongConnections(circuit, ratings, other);
+  return { title: job.title, limiter: circuit.limiter, choice, connections };
+}
+
+/** A continuous rating alone is kept by every mistake too: what the part stands for a moment isn't known. */
+function current(amps: Amps): CurrentRating {
+  return { amps, shortTerm: amps };
+}
+
+function power(watts: Watts): PowerRating {
+  return { watts, shortTerm: watts };
+}

@@ -1,0 +1,2 @@
+/** Writes to the standard output. */
+export type Print = (text: string) => void;
