@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { type DelimitedOptions, readDelimited } from '@truesweep/recordings';
+import { type DelimitedOptions, delimitedReader, readDelimited } from '@truesweep/recordings';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { soak } from '../counts.js';
@@ -221,6 +221,53 @@ test('a damaged file is read or refused, and nothing else', () => {
       readOrRefused(damaged(fileOf(list, dialect).bytes, hits));
     }),
     { numRuns: Math.min(50_000, 3000 * soak) },
+  );
+});
+
+/** The recording, or what is said of it. */
+function said(read: () => unknown): unknown {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return error.message;
+  }
+}
+
+test('a file cut into pieces anywhere is read, or refused, as the whole one is', () => {
+  const cuts = fc.array(fc.nat(), { maxLength: 8 });
+  const lines = fc.constantFrom(1, 1, 6000);
+  fc.assert(
+    fc.property(
+      samples,
+      dialects,
+      damage,
+      fc.boolean(),
+      cuts,
+      lines,
+      (list, dialect, hits, isWhole, at, more) => {
+        const last = list.at(-1)!;
+        const long = [
+          ...list,
+          ...Array.from({ length: more }, (_, i): Sample => [last[0] + 7 * i, last[1]]),
+        ];
+        const { bytes: made, told } = fileOf(long, { ...dialect, delimiter: ';' });
+        const bytes = isWhole ? made : damaged(made, hits);
+        const options = { ...told, delimiter: ';', decimal: dialect.decimal } as const;
+        const inPieces = said(() => {
+          const reader = delimitedReader(options);
+          const places = [...at.map((place) => place % (bytes.length + 1)), bytes.length];
+          let from = 0;
+          for (const to of places.sort((one, other) => one - other)) {
+            reader.feed(bytes.subarray(from, to));
+            from = to;
+          }
+          return reader.end();
+        });
+        expect(inPieces).toEqual(said(() => readDelimited(bytes, options)));
+      },
+    ),
+    { numRuns: 300 * soak },
   );
 });
 

@@ -4,87 +4,147 @@ import { type HeadingRole, headingRole } from './headingRole.js';
 import type { Heading } from './readHeading.js';
 import type { Table } from './readTable.js';
 
-/** A column that was read, and where its unit came from. */
-export interface ReadColumn<Unit extends TimeUnit | SignalUnit> {
+/** A column that was read, and why it was taken for what it is. */
+export interface ChosenColumn {
   /** Counted from 0. */
   readonly index: number;
   /** The heading without its unit; empty where the file has no headings. */
   readonly name: string;
+  /** `place`: neither an option nor the heading said it; it is the first column that can be it. */
+  readonly chosenFrom: 'option' | 'heading' | 'place';
+}
+
+/** A column with a unit, and where the unit came from. */
+export interface ReadColumn<Unit extends TimeUnit | SignalUnit> extends ChosenColumn {
   readonly unit: Unit;
-  /** `assumed`: neither an option nor the heading said it. */
-  readonly unitFrom: 'option' | 'heading' | 'assumed';
+  /** `values`: the fields are times on a clock; `assumed`: neither an option nor the heading said it. */
+  readonly unitFrom: 'option' | 'heading' | 'values' | 'assumed';
+  /** Volts that one count or percent stands for. */
+  readonly voltsPerUnit?: number;
 }
 
 /** The columns of a sweep. */
 export interface ReadColumns {
-  readonly time: ReadColumn<TimeUnit>;
+  /** Left out where the times come from the sample rate. */
+  readonly time?: ReadColumn<TimeUnit>;
   readonly signal: ReadColumn<SignalUnit>;
-  /** Left out where none was named. */
+  /** Left out where none was named, like the next two. */
   readonly supply?: ReadColumn<SignalUnit>;
+  readonly second?: ReadColumn<SignalUnit>;
+  /** Read as written. */
+  readonly position?: ChosenColumn;
 }
+
+type Choice = Pick<ChosenColumn, 'index' | 'chosenFrom'>;
 
 /**
  * Chooses the columns: those that the options name, else those whose headings speak of time and of
  * the signal or a voltage, else the first two columns of numbers.
+ *
+ * @param rate Whether a sample rate is known: one that was told rules out a column of times, one that was found stands in for it.
  */
-export function chooseColumns(table: Table, options: DelimitedOptions, path: string): ReadColumns {
+export function chooseColumns(
+  table: Table,
+  options: DelimitedOptions,
+  rate: 'told' | 'found' | undefined,
+  path: string,
+): ReadColumns {
   const roles = Array.from({ length: table.fields }, (_, index): HeadingRole => {
     const heading = table.headings[index];
     return heading ? headingRole(heading) : 'unknown';
   });
-  const wanted = named(options.signalColumn, 'signalColumn', table);
+  const named = (column: number | string | undefined, option: string): Choice | undefined => {
+    const index = namedColumn(column, option, table);
+    return index === undefined ? undefined : { index, chosenFrom: 'option' };
+  };
+  const wanted = named(options.signalColumn, 'signalColumn');
   const time =
-    named(options.timeColumn, 'timeColumn', table) ??
-    guessTime(table, roles, wanted) ??
-    refuseNone('time', table, path);
-  const signal = wanted ?? guessSignal(table, roles, time) ?? refuseNone('signal', table, path);
-  if (time === signal) refuseSame(time, 'the time and for the signal', 'signalColumn');
-  const supply = named(options.supplyColumn, 'supplyColumn', table);
-  if (supply === time) refuseSame(time, 'the time and for the supply', 'supplyColumn');
-  if (supply === signal) refuseSame(signal, 'the signal and for the supply', 'supplyColumn');
-  const volts = (index: number): ReadColumn<SignalUnit> => ({
-    ...place(index, table),
-    ...unitOf('signal', 'V', options.signalUnit, index, table, path),
-  });
+    rate === 'told'
+      ? undefined
+      : (named(options.timeColumn, 'timeColumn') ??
+        guessTime(table, roles, wanted?.index, rate) ??
+        (rate === 'found' ? undefined : refuseNone('time', table, path)));
+  const signal =
+    wanted ?? guessSignal(table, roles, time?.index) ?? refuseNone('signal', table, path);
+  const supply = named(options.supplyColumn, 'supplyColumn');
+  const second = named(options.secondColumn, 'secondColumn');
+  const position = named(options.positionColumn, 'positionColumn');
+  refuseSame({ time, signal, supply, second, position });
+  const volts = (choice: Choice): ReadColumn<SignalUnit> => {
+    const column = {
+      ...place(choice, table),
+      ...unitOf('signal', 'V', options.signalUnit, choice.index, table, path),
+    };
+    if (column.unit !== 'counts' && column.unit !== '%') return column;
+    return { ...column, voltsPerUnit: scaleOf(column, options, table, path) };
+  };
   return {
-    time: { ...place(time, table), ...unitOf('time', 's', options.timeUnit, time, table, path) },
+    ...(time && {
+      time: { ...place(time, table), ...timeUnitOf(time.index, options, table, path) },
+    }),
     signal: volts(signal),
-    ...(supply !== undefined && { supply: volts(supply) }),
+    ...(supply && { supply: volts(supply) }),
+    ...(second && { second: volts(second) }),
+    ...(position && { position: place(position, table) }),
   };
 }
 
-function refuseSame(column: number, roles: string, option: string): never {
-  throw new InputError(
-    'same-column',
-    `options.${option}`,
-    `Column ${column} is named for ${roles}; they must be two columns.`,
-  );
+function refuseSame(choices: Readonly<Record<string, Choice | undefined>>): void {
+  const taken = new Map<number, string>();
+  for (const [role, choice] of Object.entries(choices)) {
+    if (!choice) continue;
+    const other = taken.get(choice.index);
+    taken.set(choice.index, role);
+    if (other === undefined) continue;
+    throw new InputError(
+      'same-column',
+      `options.${role}Column`,
+      `Column ${choice.index} is named for the ${other} and for the ${role}; they must be two columns.`,
+    );
+  }
 }
 
-function place(index: number, { headings }: Table): { index: number; name: string } {
-  return { index, name: headings[index]?.name ?? '' };
+function place(choice: Choice, { headings }: Table): ChosenColumn {
+  return { ...choice, name: headings[choice.index]?.name ?? '' };
 }
 
-function guessTime(table: Table, roles: readonly HeadingRole[], signal: number | undefined) {
-  const free = table.numeric.filter((index) => index !== signal);
-  return (
-    free.find((index) => roles[index] === 'time') ??
-    existing(roles.indexOf('time')) ??
-    free.find((index) => roles[index] === 'unknown')
-  );
+function guessTime(
+  { numeric, clock, headings, rising }: Table,
+  roles: readonly HeadingRole[],
+  signal: number | undefined,
+  rate: 'found' | undefined,
+): Choice | undefined {
+  const isTime = (index: number) => roles[index] === 'time';
+  const free = numeric.filter((index) => index !== signal);
+  const byHeading = free.find(isTime) ?? clock.find(isTime) ?? existing(roles.indexOf('time'));
+  if (byHeading !== undefined) return { index: byHeading, chosenFrom: 'heading' };
+  const unknown = free.find((index) => roles[index] === 'unknown');
+  const onClock = clock.find((index) => index !== signal);
+  const isRising = unknown !== undefined && rising.includes(unknown) && numeric.length > 1;
+  const byPlace =
+    onClock !== undefined && (headings.length > 0 || !isRising)
+      ? onClock
+      : rate === 'found' && (headings.length > 0 || !isRising)
+        ? undefined
+        : unknown;
+  return byPlace === undefined ? undefined : { index: byPlace, chosenFrom: 'place' };
 }
 
-function guessSignal({ numeric }: Table, roles: readonly HeadingRole[], time: number) {
+function guessSignal(
+  { numeric }: Table,
+  roles: readonly HeadingRole[],
+  time: number | undefined,
+): Choice | undefined {
   const free = numeric.filter((index) => index !== time);
-  const unknown = free.filter((index) => roles[index] === 'unknown');
-  return (
+  const byHeading =
     free.find((index) => roles[index] === 'signal') ??
     existing(roles.indexOf('signal')) ??
     free.find((index) => roles[index] === 'voltage') ??
-    existing(roles.indexOf('voltage')) ??
-    unknown.find((index) => index > time) ??
-    unknown[0]
-  );
+    existing(roles.indexOf('voltage'));
+  if (byHeading !== undefined) return { index: byHeading, chosenFrom: 'heading' };
+  const unknown = free.filter((index) => roles[index] === 'unknown');
+  const byPlace = unknown.find((index) => index > (time ?? -1)) ?? unknown[0];
+  return byPlace === undefined ? undefined : { index: byPlace, chosenFrom: 'place' };
 }
 
 function existing(index: number): number | undefined {
@@ -92,7 +152,7 @@ function existing(index: number): number | undefined {
 }
 
 /** The index of the column that an option names. */
-function named(
+function namedColumn(
   column: number | string | undefined,
   option: string,
   { headings, fields }: Table,
@@ -127,12 +187,26 @@ function refuseNone(
   path: string,
 ): never {
   const names = headings.map(({ text }) => `“${text}”`).join(', ');
+  const rate = role === 'time' ? ', or tell the sample rate by the option sampleRate' : '';
   throw new InputError(
     `no-${role}-column`,
     path,
-    `None of the columns ${names || 'of numbers'} is known to be the ${role}; name it by the option ${role}Column.`,
+    `None of the columns ${names || 'of numbers'} is known to be the ${role}; name it by the option ${role}Column${rate}.`,
     { line: headingLine + 1, column: 1 },
   );
+}
+
+/** The unit of the times; fields that are times on a clock need none. */
+function timeUnitOf(
+  index: number,
+  options: DelimitedOptions,
+  table: Table,
+  path: string,
+): Pick<ReadColumn<TimeUnit>, 'unit' | 'unitFrom'> {
+  if (options.timeUnit === undefined && table.clock.includes(index)) {
+    return { unit: 'clock', unitFrom: 'values' };
+  }
+  return unitOf<'time', TimeUnit>('time', 's', options.timeUnit, index, table, path);
 }
 
 /** The unit of a column: the option, else the heading, else the SI unit; refuses a unit not read here. */
@@ -154,17 +228,36 @@ function unitOf<Role extends 'time' | 'signal', Unit extends TimeUnit | SignalUn
     'unknown-unit',
     path,
     `The heading “${heading.text}” gives ${wrong} as the unit of the ${role}; ${
-      role === 'time' ? 's, ms and µs' : 'V and mV'
+      role === 'time' ? 's, ms, µs and times on a clock' : 'V, mV, counts and %'
     } are read, or name the unit by the option ${role}Unit.`,
-    { line: table.headingLine + 1, column: headingColumn(index, table) },
+    headingPlace(index, table),
   );
 }
 
-/** Where a heading begins in its line. */
-function headingColumn(index: number, { headings, headingText }: Table): number {
+/** Volts per count or percent, which no recording tells by itself. */
+function scaleOf(
+  { index, unit }: ReadColumn<SignalUnit>,
+  { voltsPerUnit }: DelimitedOptions,
+  table: Table,
+  path: string,
+): number {
+  if (voltsPerUnit !== undefined) return voltsPerUnit;
+  throw new InputError(
+    'no-scale',
+    path,
+    unit === '%'
+      ? 'The readings are in percent; say by the option voltsPerUnit how many volts one percent is: a hundredth of the voltage that stands for 100 %.'
+      : "The readings are in counts; say by the option voltsPerUnit how many volts one count is: the converter's reference divided by its number of counts.",
+    headingPlace(index, table),
+  );
+}
+
+/** Where a heading begins. */
+function headingPlace(index: number, { headings, headingText, headingLine }: Table) {
   let at = 0;
   for (const { text } of headings.slice(0, index)) {
     at = Math.max(headingText.indexOf(text, at), at) + text.length;
   }
-  return Math.max(headingText.indexOf(headings[index]?.text ?? '', at), at) + 1;
+  const column = Math.max(headingText.indexOf(headings[index]?.text ?? '', at), at) + 1;
+  return { line: headingLine + 1, column };
 }

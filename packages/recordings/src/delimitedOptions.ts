@@ -4,10 +4,12 @@ import { InputError } from '@truesweep/core';
 export type Delimiter = ',' | ';' | '\t' | '|' | ' ';
 /** The decimal sign of the numbers. */
 export type DecimalSign = '.' | ',';
-/** Units that a column of times is read in. */
-export type TimeUnit = 's' | 'ms' | 'µs';
-/** Units that a column of voltages is read in. */
-export type SignalUnit = 'V' | 'mV';
+/** What a column of times is read in: a unit, or `clock` for dates with times (ISO 8601) and times of day. */
+export type TimeUnit = 's' | 'ms' | 'µs' | 'clock';
+/** What a column of voltages is read in; counts and percent need a scale. */
+export type SignalUnit = 'V' | 'mV' | 'counts' | '%';
+/** What a column is read for. */
+export type ColumnRole = 'time' | 'signal' | 'supply' | 'second' | 'position';
 
 /** What is known about a text file beforehand; whatever is left out is found out from the file. */
 export interface DelimitedOptions {
@@ -24,26 +26,37 @@ export interface DelimitedOptions {
    * headed “supply” may as well be the source before the limiting resistor.
    */
   readonly supplyColumn?: number | string;
+  /** The column of the second track's voltages, given like `timeColumn`; read only where it is named. */
+  readonly secondColumn?: number | string;
+  /** The column of the shaft's positions, given like `timeColumn`; read as written and only where it is named. */
+  readonly positionColumn?: number | string;
   /** The unit of the times; it comes before what the heading says. */
   readonly timeUnit?: TimeUnit;
-  /** The unit of the voltages, supply included; it comes before what the heading says. */
+  /** The unit of the voltages, supply and second track included; it comes before what the heading says. */
   readonly signalUnit?: SignalUnit;
+  /** Volts that one count or one percent stands for. */
+  readonly voltsPerUnit?: number;
+  /** Samples per second, for a file without times; no column is read as times then. */
+  readonly sampleRate?: number;
 }
 
-/** Powers of ten from each unit to s or V. */
+/** Powers of ten from each unit to s or V; counts, percent and the clock have scales of their own. */
 export const unitPowers: Readonly<Record<TimeUnit | SignalUnit, number>> = {
   s: 0,
   ms: -3,
   µs: -6,
+  clock: 0,
   V: 0,
   mV: -3,
+  counts: 0,
+  '%': 0,
 };
 
 /** Every delimiter, the surest sign of a table first. */
 export const delimiters: readonly Delimiter[] = ['\t', ';', '|', ',', ' '];
 export const decimalSigns: readonly DecimalSign[] = ['.', ','];
-const timeUnits: readonly TimeUnit[] = ['s', 'ms', 'µs'];
-const signalUnits: readonly SignalUnit[] = ['V', 'mV'];
+const timeUnits: readonly TimeUnit[] = ['s', 'ms', 'µs', 'clock'];
+const signalUnits: readonly SignalUnit[] = ['V', 'mV', 'counts', '%'];
 
 /** Refuses an option that is given but is none of its values. */
 export function checkOptions(options: DelimitedOptions): void {
@@ -51,6 +64,14 @@ export function checkOptions(options: DelimitedOptions): void {
   oneOf(options.decimal, decimalSigns, 'decimal');
   oneOf(options.timeUnit, timeUnits, 'timeUnit');
   oneOf(options.signalUnit, signalUnits, 'signalUnit');
+  aboveZero(options.voltsPerUnit, 'voltsPerUnit', 'V');
+  aboveZero(options.sampleRate, 'sampleRate', 'Hz');
+  if (options.sampleRate === undefined || options.timeColumn === undefined) return;
+  throw new InputError(
+    'two-times',
+    'options.sampleRate',
+    'The options name a column of times and a sample rate as well; give one of the two.',
+  );
 }
 
 function oneOf(value: string | undefined, allowed: readonly string[], name: string): void {
@@ -60,5 +81,14 @@ function oneOf(value: string | undefined, allowed: readonly string[], name: stri
     'not-one-of',
     `options.${name}`,
     `${name} is ${JSON.stringify(value)}; it must be one of ${list}.`,
+  );
+}
+
+function aboveZero(value: number | undefined, name: string, unit: string): void {
+  if (value === undefined || (value > 0 && value < Number.POSITIVE_INFINITY)) return;
+  throw new InputError(
+    'out-of-range',
+    `options.${name}`,
+    `${name} is ${value} ${unit}; it must be a finite number above 0 ${unit}.`,
   );
 }

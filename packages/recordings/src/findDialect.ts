@@ -5,7 +5,7 @@ import {
   decimalSigns,
   delimiters,
 } from './delimitedOptions.js';
-import { isNumber } from './isNumber.js';
+import { isValue } from './isValue.js';
 import { isNoReading, lineKind } from './lineKind.js';
 import { splitLine } from './splitLine.js';
 
@@ -15,6 +15,8 @@ export interface Dialect {
   readonly decimal: DecimalSign;
   /** Index of the first line that is a row of numbers. */
   readonly firstRow: number;
+  /** How many values a row has at least: one where no times are read. */
+  readonly least: 1 | 2;
 }
 
 const sampleSize = 20;
@@ -22,21 +24,23 @@ const sampleSize = 20;
 /**
  * Finds the delimiter and decimal sign under which the first rows hold the largest share of numbers;
  * between equals the longer run of rows, then the surer delimiter and the point. Undefined where no
- * line has two numbers.
+ * line has the values that a row needs.
  */
 export function findDialect(
   lines: readonly string[],
   options: DelimitedOptions,
+  least: 1 | 2,
 ): Dialect | undefined {
   let best: Dialect | undefined;
   let bestShare = 0;
   let bestRows = 0;
   for (const { delimiter, decimal } of candidates(options)) {
-    const firstRow = findFirstRow(lines, delimiter, decimal);
+    const firstRow = findFirstRow(lines, delimiter, decimal, least);
     if (firstRow === undefined) continue;
-    const { share, rows } = judge(lines.slice(firstRow, firstRow + sampleSize), delimiter, decimal);
+    const sample = lines.slice(firstRow, firstRow + sampleSize);
+    const { share, rows } = judge(sample, delimiter, decimal, least);
     if (share > bestShare || (share === bestShare && rows > bestRows)) {
-      best = { delimiter, decimal, firstRow };
+      best = { delimiter, decimal, firstRow, least };
       bestShare = share;
       bestRows = rows;
     }
@@ -62,45 +66,61 @@ function findFirstRow(
   lines: readonly string[],
   delimiter: Delimiter,
   decimal: DecimalSign,
+  least: number,
 ): number | undefined {
   const cellsAt = (index: number) => splitLine(lines[index] ?? '', delimiter);
   for (let index = 0; index < lines.length; index++) {
-    if (!lines[index]?.includes(delimiter)) continue;
+    if (least > 1 && !lines[index]?.includes(delimiter)) continue;
     const row = cellsAt(index);
-    if (lineKind(row, decimal) !== 'row') continue;
+    if (lineKind(row, decimal, least) !== 'row') continue;
     const next = lines.findIndex((line, later) => later > index && line.trim() !== '');
-    if (next >= 0 && !follows(cellsAt(next), row, decimal)) continue;
+    if (next >= 0 && !follows(cellsAt(next), row, decimal, least)) continue;
     let first = index;
-    while (first > 0 && isRow(cellsAt(first - 1), row, decimal)) first -= 1;
+    while (first > 0 && isRow(cellsAt(first - 1), row, decimal, least)) first -= 1;
     return first;
   }
   return undefined;
 }
 
 /** Whether a line may be a row below another, whole or damaged. */
-function follows(cells: readonly string[], row: readonly string[], decimal: DecimalSign): boolean {
-  if (isRow(cells, row, decimal)) return true;
+function follows(
+  cells: readonly string[],
+  row: readonly string[],
+  decimal: DecimalSign,
+  least: number,
+): boolean {
+  if (isRow(cells, row, decimal, least)) return true;
   const shares = (cell: string, at: number) =>
-    isNumber(cell, decimal) && isNumber(row[at] ?? '', decimal);
+    isValue(cell, decimal) && isValue(row[at] ?? '', decimal);
   return cells.length === row.length && cells.some(shares);
 }
 
 /** Whether a line is a row like another one, but for readings that are missing. */
-function isRow(cells: readonly string[], row: readonly string[], decimal: DecimalSign): boolean {
-  const kind = lineKind(cells, decimal);
+function isRow(
+  cells: readonly string[],
+  row: readonly string[],
+  decimal: DecimalSign,
+  least: number,
+): boolean {
+  const kind = lineKind(cells, decimal, least);
   if (kind !== 'text') return kind !== 'blank';
   const isLike = (cell: string, at: number) =>
-    isNumber(cell, decimal) || isNoReading(cell) || !isNumber(row[at] ?? '', decimal);
-  const hasNumber = cells.some((cell) => isNumber(cell, decimal));
-  return hasNumber && cells.length === row.length && cells.every(isLike);
+    isValue(cell, decimal) || isNoReading(cell) || !isValue(row[at] ?? '', decimal);
+  const hasNumber = cells.some((cell) => isValue(cell, decimal));
+  return (hasNumber || least === 1) && cells.length === row.length && cells.every(isLike);
 }
 
 /** The share of numbers among the fields of the rows, and how many rows there are. */
-function judge(lines: readonly string[], delimiter: Delimiter, decimal: DecimalSign) {
+function judge(
+  lines: readonly string[],
+  delimiter: Delimiter,
+  decimal: DecimalSign,
+  least: number,
+) {
   const rows = lines
     .map((line) => splitLine(line, delimiter))
-    .filter((cells) => lineKind(cells, decimal) === 'row');
+    .filter((cells) => lineKind(cells, decimal, least) === 'row');
   const cells = rows.flat().filter((cell) => cell !== '');
-  const numbers = cells.filter((cell) => isNumber(cell, decimal));
+  const numbers = cells.filter((cell) => isValue(cell, decimal));
   return { share: numbers.length / cells.length, rows: rows.length };
 }

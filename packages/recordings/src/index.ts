@@ -1,5 +1,6 @@
-export type { ReadColumn, ReadColumns } from './chooseColumns.js';
+export type { ChosenColumn, ReadColumn, ReadColumns } from './chooseColumns.js';
 export type {
+  ColumnRole,
   DecimalSign,
   DelimitedOptions,
   Delimiter,
@@ -7,8 +8,14 @@ export type {
   TimeUnit,
 } from './delimitedOptions.js';
 export {
+  type DelimitedReader,
   type DelimitedReading,
   type DelimitedRecording,
-  readDelimited,
-} from './readDelimited.js';
-export type { TextEncoding } from './readText.js';
+  delimitedReader,
+} from './delimitedReader.js';
+export type { TextEncoding } from './findEncoding.js';
+export type { RecordingSource } from './piecesOf.js';
+export { readDelimited } from './readDelimited.js';
+export { readRecording } from './readRecording.js';
+export type { RowCounts, Samples } from './rowScanner.js';
+export { samplesOf } from './samplesOf.js';

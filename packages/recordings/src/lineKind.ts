@@ -1,23 +1,27 @@
 import type { DecimalSign } from './delimitedOptions.js';
-import { isNumber } from './isNumber.js';
+import { isValue } from './isValue.js';
 
-/** A row holds two numbers or more; a damaged row lost some; everything else that is written is text. */
+/** A row holds the values that one needs; a damaged row lost some; everything else that is written is text. */
 export type LineKind = 'row' | 'damaged' | 'text' | 'blank';
 
 /** What recorders write in the place of a reading: over range, no value. */
 const noReading =
   /^([+-]?(ol|o\.l|ovl|over|overload|overrange|inf|infinity|∞)|-+|n\/?a|nan|null|none|#n\/a)?$/i;
 
-/** Tells what a line is, going by its fields. */
-export function lineKind(cells: readonly string[], decimal: DecimalSign): LineKind {
+/**
+ * Tells what a line is, going by its fields.
+ *
+ * @param least How many values a row has at least: a time and a reading, or a reading alone where no times are read.
+ */
+export function lineKind(cells: readonly string[], decimal: DecimalSign, least: number): LineKind {
   const written = cells.filter((cell) => cell !== '');
   if (written.length === 0) return cells.length > 1 ? 'damaged' : 'blank';
-  const numbers = written.filter((cell) => isNumber(cell, decimal)).length;
-  if (numbers >= 2) return 'row';
-  if (numbers === 0) return 'text';
-  const others = written.filter((cell) => !isNumber(cell, decimal));
-  const startsWithNumber = others.length === 0 || written[0] !== others[0];
-  return startsWithNumber || others.every(isNoReading) ? 'damaged' : 'text';
+  const values = written.filter((cell) => isValue(cell, decimal)).length;
+  if (values >= least && (values > 1 || written.length === values)) return 'row';
+  if (values === 0) return 'text';
+  const others = written.filter((cell) => !isValue(cell, decimal));
+  const startsWithValue = others.length === 0 || written[0] !== others[0];
+  return startsWithValue || others.every(isNoReading) ? 'damaged' : 'text';
 }
 
 /** Whether a field says that there was no reading. */

@@ -122,8 +122,14 @@ describe('readDelimited', () => {
   it('tells how it read the columns', () => {
     const text = 'no;t [ms];wiper\n1;0;0.5\n2;1;0.6\n';
     expect(readDelimited(text).reading.columns).toEqual({
-      time: { index: 1, name: 't', unit: 'ms', unitFrom: 'heading' },
-      signal: { index: 2, name: 'wiper', unit: 'V', unitFrom: 'assumed' },
+      time: { index: 1, name: 't', chosenFrom: 'heading', unit: 'ms', unitFrom: 'heading' },
+      signal: {
+        index: 2,
+        name: 'wiper',
+        chosenFrom: 'heading',
+        unit: 'V',
+        unitFrom: 'assumed',
+      },
     });
     const named = {
       timeColumn: 'T [ms]',
@@ -132,8 +138,14 @@ describe('readDelimited', () => {
       signalUnit: 'mV',
     } as const;
     expect(readDelimited(text, named).reading.columns).toEqual({
-      time: { index: 1, name: 't', unit: 'µs', unitFrom: 'option' },
-      signal: { index: 0, name: 'no', unit: 'mV', unitFrom: 'option' },
+      time: {
+        index: 1,
+        name: 't',
+        chosenFrom: 'option',
+        unit: 'µs',
+        unitFrom: 'option',
+      },
+      signal: { index: 0, name: 'no', chosenFrom: 'option', unit: 'mV', unitFrom: 'option' },
     });
   });
 
@@ -198,7 +210,7 @@ describe('readDelimited', () => {
       'ambiguous-comma',
       2,
       2,
-      /delimiter and decimal/,
+      /one number, 0.5\) or part fields \(the fields 0 and 5/,
     ],
     ['one sample', 'time,voltage\n0,0.5\n', 'one-sample', 2, 1, /two or more rows/],
     [
@@ -250,7 +262,10 @@ describe('readDelimited', () => {
       /“0.6 V”, which is no number/,
     ],
     ['wrong decimal sign', 't;V\n0;0.5\n1;0,6\n', 'not-a-number', 3, 3, /“0,6”.*decimal point/],
-    ['text at the end', 't,V\n0,0.5\n1,0.6\nend of file\n', 'not-a-number', 4, 1, /“end of file”/],
+    ['text between', 't,V\n0,0.5\n1,0.6\npause\n2,0.7\n', 'not-a-number', 4, 1, /“pause”/],
+    ['a damaged row at the end', 't,V\n0,0.5\n1,0.6\nx,0.7\n', 'not-a-number', 4, 1, /time is “x”/],
+    ['one column, commas', '0,5\n0,6\n', 'ambiguous-comma', 1, 2, /0.5\).*0 and 5/],
+    ['thousands', '0;1,023\n1;1,045\n', 'ambiguous-comma', 1, 4, /1\.023.*1023/],
     ['beyond a double', 't,V\n0,0.5\n1,1e999\n', 'not-finite', 3, 3, /not finite/],
     ['infinite time', 't,V\n0,0.5\ninf,1\n', 'not-finite', 3, 1, /time is “inf”/],
     [
@@ -287,7 +302,7 @@ describe('readDelimited', () => {
       'unknown-unit',
       1,
       7,
-      /min.*s, ms and µs/,
+      /min.*s, ms, µs and times on a clock/,
     ],
     ['mega for milli', 'TIME_MS,WIPER_MV\n0,500\n1,600\n', 'unknown-unit', 1, 1, /MS/],
     ['a count and no time', 'sample,voltage\n1,0.5\n2,0.6\n', 'no-time-column', 1, 1, /timeColumn/],
@@ -308,6 +323,10 @@ describe('readDelimited', () => {
     [{ timeColumn: 0, signalColumn: 't' }, 'same-column', 'options.signalColumn'],
     [{ delimiter: ':' as Delimiter }, 'not-one-of', 'options.delimiter'],
     [{ timeUnit: 'min' as 's' }, 'not-one-of', 'options.timeUnit'],
+    [{ sampleRate: 0 }, 'out-of-range', 'options.sampleRate'],
+    [{ sampleRate: 100, timeColumn: 0 }, 'two-times', 'options.sampleRate'],
+    [{ voltsPerUnit: Number.NaN }, 'out-of-range', 'options.voltsPerUnit'],
+    [{ positionColumn: 1 }, 'same-column', 'options.positionColumn'],
   ])('refuses the options %o', (options, code, path) => {
     expect(refusal('t,V\n0,0.5\n1,0.6\n', options)).toMatchObject({ code, path });
   });
@@ -462,8 +481,8 @@ describe('encodings', () => {
   it.each([
     ['UTF-8', utf8, 'utf-8'],
     ['UTF-8 with its mark', Uint8Array.of(0xef, 0xbb, 0xbf, ...utf8), 'utf-8'],
-    ['UTF-16, little end first', utf16(true, true), 'utf-16'],
-    ['UTF-16, big end first', utf16(false, true), 'utf-16'],
+    ['UTF-16, little end first', utf16(true, true), 'utf-16le'],
+    ['UTF-16, big end first', utf16(false, true), 'utf-16be'],
     ['Latin-1', latin1, 'windows-1252'],
   ] as const)('%s is read to the same sweep', (_, file, encoding) => {
     const { sweep, reading } = readDelimited(file);
@@ -476,7 +495,125 @@ describe('encodings', () => {
     const view = new DataView(new ArrayBuffer(2 * plain.length));
     for (let i = 0; i < plain.length; i++) view.setUint16(2 * i, plain.charCodeAt(i), littleEndian);
     const { sweep, reading } = readDelimited(new Uint8Array(view.buffer));
-    expect(reading.encoding).toBe('utf-16');
+    expect(reading.encoding).toBe(littleEndian ? 'utf-16le' : 'utf-16be');
     expect(sweep.signal).toEqual(Float64Array.of(0.5, 0.625, 0.75, 0.5, 0.5));
+  });
+});
+
+describe('times on a clock', () => {
+  it.each([
+    ['a time of day', 'time,V\n10:59:59.9985,0.5\n10:59:59.9995,0.6\n11:00:00.001,0.7\n'],
+    ['midnight', 'time,V\n23:59:59.9985,0.5\n23:59:59.9995,0.6\n00:00:00.001,0.7\n'],
+    [
+      'dates',
+      'stamp,ch (V)\n2026-12-31T23:59:59.9985Z,0.5\n2026-12-31T23:59:59.9995Z,0.6\n2027-01-01T00:00:00.001Z,0.7\n',
+    ],
+    [
+      'zones that change',
+      't;V\n2026-10-25 02:59:59.9985+02:00;0.5\n2026-10-25 02:59:59.9995+0200;0.6\n2026-10-25 02:00:00.001+01:00;0.7\n',
+    ],
+    ['a decimal comma', 'V;clock\n0,5;07:00:00,0000\n0,6;07:00:00,0010\n0,7;07:00:00,0025\n'],
+    ['no headings', '8:00:00.0000;0.5\n8:00:00.0010;0.6\n8:00:00.0025;0.7\n'],
+  ])('%s: seconds since the first, as the decimals that they are', (_, text) => {
+    const { sweep, reading } = readDelimited(text);
+    expect(sweep).toEqual({
+      time: Float64Array.of(0, 0.001, 0.0025),
+      signal: Float64Array.of(0.5, 0.6, 0.7),
+    });
+    expect(reading.columns.time).toMatchObject({ unit: 'clock', unitFrom: 'values' });
+  });
+
+  it.each([
+    ['an hour back', 't,V\n03:00:00,0.5\n02:00:00,0.6\n', 'time-backwards', 3],
+    ['a date that comes', 't,V\n03:00:00,0.5\n2026-01-01T03:00:01,0.6\n', 'mixed-times', 3],
+    ['no such time', 't,V\n03:00:00,0.5\n03:00:01,0.5\n03:61:00,0.6\n', 'not-a-number', 4],
+    [
+      'no such date',
+      't,V\n2026-02-28T00:00:00,1\n2026-02-28T00:00:01,1\n2026-02-30T00:00:00,1\n',
+      'not-a-number',
+      4,
+    ],
+  ])('refuses %s', (_, text, code, line) => {
+    expect(refusal(text)).toMatchObject({ code, place: { line, column: 1 } });
+  });
+});
+
+describe('a file without times', () => {
+  const rows = '0.5\n0.6\n0.7\n';
+  const times = (rate: number) => Float64Array.of(0, 1 / rate, 2 / rate);
+
+  it.each<[string, string, DelimitedOptions, number, string]>([
+    ['one column, told', rows, { sampleRate: 48_000 }, 48_000, 'option'],
+    ['a heading, told', `wiper (V)\n${rows}`, { sampleRate: 3 }, 3, 'option'],
+    ['a rate above', `Sample rate: 10 kHz\n\nwiper\n${rows}`, {}, 10_000, 'preamble'],
+    ['a rate in its own field', `Sampling rate (S/s);1000\nwiper\n${rows}`, {}, 1000, 'preamble'],
+    ['a rate without a unit', `sample_rate=250\n${rows}`, {}, 250, 'preamble'],
+    ['an interval above', `# Sample interval: 0.5 ms\n${rows}`, {}, 2000, 'preamble'],
+    ['two channels', `Rate: 2 MS/s\nch1 (V),ch2 (V)\n0.5,1\n0.6,1\n0.7,1\n`, {}, 2e6, 'preamble'],
+    ['a count', `Sample rate 8 Hz\nno,V\n1,0.5\n2,0.6\n3,0.7\n`, {}, 8, 'preamble'],
+    ['times passed over', 't,V\n7,0.5\n8,0.6\n8,0.7\n', { sampleRate: 5 }, 5, 'option'],
+  ])('%s', (_, text, options, hertz, from) => {
+    const { sweep, reading } = readDelimited(text, options);
+    expect(sweep).toEqual({ time: times(hertz), signal: Float64Array.of(0.5, 0.6, 0.7) });
+    expect(reading.sampleRate).toEqual({ hertz, from });
+    expect(reading.columns.time).toBeUndefined();
+  });
+
+  it('counts rows without a reading too, so that the gap has its length', () => {
+    const { sweep } = readDelimited('0.5\nOL\n0.7\n0.8\n', { sampleRate: 10 });
+    expect(sweep.time).toEqual(Float64Array.of(0, 0.2, 0.3));
+  });
+
+  it('keeps to the times of a file that tells its rate as well', () => {
+    const { reading, sweep } = readDelimited('Sample rate: 10 Hz\nt (ms),V\n0,0.5\n99,0.6\n');
+    expect(sweep.time).toEqual(Float64Array.of(0, 0.099));
+    expect(reading.sampleRate).toBeUndefined();
+  });
+});
+
+describe('readings in counts and percent', () => {
+  it('are scaled by what one of them is', () => {
+    const text = 't,adc (counts)\n0,512\n1,1023\n';
+    const { sweep, reading } = readDelimited(text, { voltsPerUnit: 5 / 1024 });
+    expect(sweep.signal).toEqual(Float64Array.of(2.5, 1023 * (5 / 1024)));
+    expect(reading.columns.signal).toMatchObject({ unit: 'counts', voltsPerUnit: 5 / 1024 });
+    const percent = readDelimited('t;wiper (%)\n0;10,5\n1;90\n', { voltsPerUnit: 0.05 });
+    expect(percent.sweep.signal).toEqual(Float64Array.of(10.5 * 0.05, 90 * 0.05));
+  });
+
+  it('are refused without a scale', () => {
+    const error = refusal('t;wiper (%)\n0;10,5\n1;90\n');
+    expect(error).toMatchObject({ code: 'no-scale', place: { line: 1, column: 3 } });
+    expect(error.message).toMatch(/voltsPerUnit.*hundredth/);
+  });
+});
+
+describe('what stands around the rows', () => {
+  it('headings that stand again are passed over', () => {
+    const text = 'port\nt,V\n0,0.5\n1,0.6\nport\nt,V\n2,0.7\n';
+    const { sweep, reading } = readDelimited(text);
+    expect(sweep.signal).toEqual(Float64Array.of(0.5, 0.6, 0.7));
+    expect(reading).toMatchObject({ repeatedHeadings: 1, footerLines: 0 });
+  });
+
+  it('a recording that begins anew below them is refused with the place', () => {
+    const error = refusal('t,V\n0,0.5\n1,0.6\nt,V\n0,0.7\n');
+    expect(error).toMatchObject({ code: 'time-backwards', place: { line: 5, column: 1 } });
+    expect(error.message).toMatch(/line 4 the headings stand again.*split the file/);
+  });
+
+  it('text below the rows is passed over', () => {
+    const text = 't,V\n0,0.5\n1,0.6\n\nMinimum,0.5\nend of recording\n';
+    expect(readDelimited(text).reading).toMatchObject({ rows: 2, footerLines: 2 });
+  });
+});
+
+describe('further columns', () => {
+  it('a second track and the position are read where they are named', () => {
+    const text = 't,V,b (mV),shaft (%)\n0,0.5,4500,0\n1,0.6,4400,2.5\n';
+    const recording = readDelimited(text, { secondColumn: 'b', positionColumn: 3 });
+    expect(recording.second).toEqual(Float64Array.of(4.5, 4.4));
+    expect(recording.position).toEqual(Float64Array.of(0, 2.5));
+    expect(Object.keys(recording.sweep)).toEqual(['time', 'signal']);
   });
 });

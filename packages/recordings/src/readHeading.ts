@@ -19,6 +19,8 @@ const millisecond: HeadingUnit = { timeUnit: 'ms' };
 const microsecond: HeadingUnit = { timeUnit: 'µs' };
 const volt: HeadingUnit = { signalUnit: 'V' };
 const millivolt: HeadingUnit = { signalUnit: 'mV' };
+const counts: HeadingUnit = { signalUnit: 'counts' };
+const percent: HeadingUnit = { signalUnit: '%' };
 
 /** Units in which upper and lower case differ: MS and MV are mega, and so none of these. */
 const symbols: ReadonlyMap<string, HeadingUnit> = new Map([
@@ -27,6 +29,7 @@ const symbols: ReadonlyMap<string, HeadingUnit> = new Map([
   ...['us', 'usec', '\u00b5s', '\u03bcs'].map((text) => [text, microsecond] as const),
   ...['V', 'v'].map((text) => [text, volt] as const),
   ...['mV', 'mv'].map((text) => [text, millivolt] as const),
+  ['%', percent],
 ]);
 
 const words: ReadonlyMap<string, HeadingUnit> = new Map([
@@ -35,6 +38,8 @@ const words: ReadonlyMap<string, HeadingUnit> = new Map([
   ...['microsecond', 'microseconds'].map((text) => [text, microsecond] as const),
   ...['volt', 'volts'].map((text) => [text, volt] as const),
   ...['millivolt', 'millivolts'].map((text) => [text, millivolt] as const),
+  ...['counts', 'lsb'].map((text) => [text, counts] as const),
+  ['percent', percent],
 ]);
 
 /**

@@ -1,7 +1,7 @@
 import { InputError } from '@truesweep/core';
 import type { DelimitedOptions } from './delimitedOptions.js';
 import { candidates } from './findDialect.js';
-import { isNumber } from './isNumber.js';
+import { isValue as isValueOf } from './isValue.js';
 import { isNoReading } from './lineKind.js';
 import { splitLine } from './splitLine.js';
 
@@ -14,7 +14,7 @@ export function refuseNoRows(
   for (const [index, line] of lines.entries()) {
     for (const { delimiter, decimal } of candidates(options)) {
       const cells = splitLine(line, delimiter);
-      const isValue = (cell: string) => isNumber(cell, decimal);
+      const isValue = (cell: string) => isValueOf(cell, decimal);
       const isRow =
         cells.some(isValue) && cells.every((cell) => isValue(cell) || isNoReading(cell));
       if (!isRow) continue;
@@ -45,7 +45,7 @@ function refuseOneColumn(index: number, path: string): never {
   throw new InputError(
     'one-column',
     path,
-    'The file holds one column of numbers; it must hold a column of times and one of voltages.',
+    'The file holds one column of numbers; it must hold a column of times and one of voltages, or its sample rate must be told by the option sampleRate.',
     { line: index + 1, column: 1 },
   );
 }

@@ -65,8 +65,10 @@ export {
   encodingLabels,
   movementSentence,
   readingSentence,
+  sampleRateSentence,
   supplyAssumedSentence,
-  unitFromLabels,
+  takenFromLabels,
+  unitText,
   visibilitySentence,
 } from './recordingSentences.js';
 export {

@@ -1,10 +1,17 @@
 import { expect, test } from 'vitest';
 import { columnSentence, movementSentence } from './recordingSentences.js';
 
-test('a column with and without a heading', () => {
-  const column = { number: 2, name: 'wiper', unit: 'V', unitFrom: 'assumed' };
-  expect(columnSentence(column)).toBe('column 2 “wiper” in V (assumed)');
-  expect(columnSentence({ ...column, name: '' })).toBe('column 2 in V (assumed)');
+test('a column with and without a heading, and where its unit is none', () => {
+  const column = { number: 2, name: 'wiper', chosenFrom: 'place', unit: 'V' } as const;
+  expect(columnSentence({ ...column, unitFrom: 'assumed' })).toBe(
+    'column 2 “wiper” (the first that can be it) in V (assumed)',
+  );
+  expect(columnSentence({ ...column, name: '', chosenFrom: 'option', unitFrom: 'option' })).toBe(
+    'column 2 in V (as told)',
+  );
+  expect(columnSentence({ number: 3, name: 'shaft', chosenFrom: 'option' })).toBe(
+    'column 3 “shaft” (as told)',
+  );
 });
 
 test('movement, with and without the spring', () => {

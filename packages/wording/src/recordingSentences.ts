@@ -16,41 +16,77 @@ export const delimiterLabels: Readonly<Record<',' | ';' | '\t' | '|' | ' ', stri
  * How a text file is encoded.
  *
  * @example
- * encodingLabels['utf-16'] // => 'UTF-16'
+ * encodingLabels['utf-16le'] // => 'UTF-16'
  */
-export const encodingLabels: Readonly<Record<'utf-8' | 'utf-16' | 'windows-1252', string>> = {
+export const encodingLabels: Readonly<
+  Record<'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252', string>
+> = {
   'utf-8': 'UTF-8',
-  'utf-16': 'UTF-16',
+  'utf-16le': 'UTF-16',
+  'utf-16be': 'UTF-16 (high byte first)',
   'windows-1252': 'Windows-1252',
 };
 
+/** What a column, or its unit, was taken from. */
+type TakenFrom = 'option' | 'heading' | 'preamble' | 'values' | 'place' | 'assumed';
+
 /**
- * Where the unit of a column came from.
+ * What a column, its unit or the sample rate was taken from.
  *
  * @example
- * unitFromLabels.heading // => 'by its heading'
+ * takenFromLabels.heading // => 'by its heading'
  */
-export const unitFromLabels: Readonly<Record<'option' | 'heading' | 'assumed', string>> = {
+export const takenFromLabels: Readonly<Record<TakenFrom, string>> = {
   option: 'as told',
   heading: 'by its heading',
+  preamble: 'by a line before the table',
+  values: 'by its fields',
+  place: 'the first that can be it',
   assumed: 'assumed',
 };
 
 /**
- * What was read from a column of a file. Columns are counted from 1.
+ * What was read from a column of a file, and why it was taken for that. Columns are counted from 1.
  *
  * @example
- * const column = { number: 2, name: 'wiper', unit: 'V', unitFrom: 'by its heading' };
- * columnSentence(column) // => 'column 2 “wiper” in V (by its heading)'
+ * const column = { number: 2, name: 'wiper', chosenFrom: 'heading', unit: 'V', unitFrom: 'assumed' } as const;
+ * columnSentence(column) // => 'column 2 “wiper” (by its heading) in V (assumed)'
  */
 export function columnSentence(column: {
   readonly number: number;
   readonly name: string;
-  readonly unit: string;
-  readonly unitFrom: string;
+  readonly chosenFrom: TakenFrom;
+  readonly unit?: string;
+  readonly unitFrom?: TakenFrom;
 }): string {
   const name = column.name && ` “${column.name}”`;
-  return `column ${column.number}${name} in ${column.unit} (${column.unitFrom})`;
+  const chosen = takenFromLabels[column.chosenFrom];
+  if (column.unit === undefined) return `column ${column.number}${name} (${chosen})`;
+  const unit = takenFromLabels[column.unitFrom ?? 'assumed'];
+  const whyColumn = chosen === unit ? '' : ` (${chosen})`;
+  return `column ${column.number}${name}${whyColumn} in ${column.unit} (${unit})`;
+}
+
+/**
+ * What stands in for a column of times.
+ *
+ * @example
+ * sampleRateSentence('1 kHz', 'option') // => 'the sample rate of 1 kHz (as told)'
+ */
+export function sampleRateSentence(rate: string, from: TakenFrom): string {
+  return `the sample rate of ${rate} (${takenFromLabels[from]})`;
+}
+
+const unitNames: Readonly<Record<string, string>> = { clock: 'clock time' };
+
+/**
+ * The unit that a column is read in, with its scale where it has one.
+ *
+ * @example
+ * unitText('counts', '4.9 mV') // => 'counts of 4.9 mV'
+ */
+export function unitText(unit: string, scale?: string): string {
+  return scale === undefined ? (unitNames[unit] ?? unit) : `${unit} of ${scale}`;
 }
 
 /**
@@ -58,21 +94,37 @@ export function columnSentence(column: {
  *
  * @example
  * const columns = { time: 'column 1 in s (assumed)', signal: 'column 2 in V (assumed)' };
- * readingSentence({ ...columns, rows: '12001', delimiter: 'tabs', encoding: 'UTF-8', withoutReading: 0 }).includes('12001 rows') // => true
+ * const counts = { withoutReading: 0, repeatedHeadings: 0, footerLines: 0 };
+ * readingSentence({ ...columns, ...counts, rows: '12001', delimiter: 'tabs', encoding: 'UTF-8' }).includes('12001 rows') // => true
  */
 export function readingSentence(reading: {
   readonly time: string;
   readonly signal: string;
   readonly supply?: string;
+  readonly second?: string;
+  readonly position?: string;
   readonly rows: string;
   readonly delimiter: string;
   readonly encoding: string;
   readonly withoutReading: number;
+  readonly repeatedHeadings: number;
+  readonly footerLines: number;
 }): string {
-  const { withoutReading } = reading;
-  const left =
-    withoutReading === 0 ? '' : ` ${count(withoutReading, 'row')} without a reading left out.`;
-  return `Time from ${reading.time}, signal from ${reading.signal}${reading.supply ? `, supply from ${reading.supply}` : ''}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left}`;
+  const { withoutReading, repeatedHeadings, footerLines } = reading;
+  const sources = [
+    `Time from ${reading.time}`,
+    `signal from ${reading.signal}`,
+    ...(reading.supply ? [`supply from ${reading.supply}`] : []),
+    ...(reading.second ? [`second track from ${reading.second}`] : []),
+    ...(reading.position ? [`position from ${reading.position}`] : []),
+  ];
+  const left = [
+    withoutReading > 0 && ` ${count(withoutReading, 'row')} without a reading left out.`,
+    repeatedHeadings > 0 &&
+      ` Headings that stood again passed over (${count(repeatedHeadings, 'line')}).`,
+    footerLines > 0 && ` Text below the table passed over (${count(footerLines, 'line')}).`,
+  ];
+  return `${sources.join(', ')}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left.filter(Boolean).join('')}`;
 }
 
 /**

@@ -1,67 +1,72 @@
 import { InputError } from '@truesweep/core';
-import { unitPowers } from './delimitedOptions.js';
+import { columnRoles } from './columnRoles.js';
+import type { ColumnRole } from './delimitedOptions.js';
 import { isNoReading } from './lineKind.js';
-import { placeAt } from './placeAt.js';
+import { type LineStart, placeInLine } from './placeInLine.js';
+import { readValue } from './readValue.js';
+import type { RowLayout } from './rowLayout.js';
 import { type FieldBounds, fieldText } from './scanFields.js';
-import { scanNumber } from './scanNumber.js';
-import type { RowLayout } from './scanRows.js';
 
 /** A field that a row needs; without a role where the length of the row is wrong. */
 interface WrongField {
   readonly index: number;
-  readonly role?: 'time' | 'signal' | 'supply';
+  readonly role?: ColumnRole;
 }
 
-/** Refuses a row: says which of its fields is missing, too many, or no finite number, and where. */
-export function refuseField(
+/** What is wrong with a row: which of its fields is missing, too many, or no finite number, and where. */
+export function fieldError(
   bytes: Uint8Array,
-  start: number,
+  line: LineStart,
   bounds: FieldBounds,
   layout: RowLayout,
   path: string,
-): never {
+): InputError {
   const { index, role } = firstWrong(bytes, bounds, layout);
   const at = index < bounds.count ? bounds.starts[index]! : bounds.end;
-  const place = placeAt(bytes, start, at);
+  const place = placeInLine(bytes, line, at);
   if (role === undefined) {
     const wrong = `Line ${place.line} has ${bounds.count} fields; every row must have ${layout.fields}`;
     const code = bounds.count > layout.fields ? 'extra-field' : 'missing-field';
-    throw new InputError(code, path, `${wrong}.`, place);
+    return new InputError(code, path, `${wrong}.`, place);
   }
   const text = index < bounds.count ? fieldText(bytes, bounds, index) : '';
-  const isInfinite = Math.abs(readField(bytes, bounds, layout, { index, role })) === Infinity;
+  const isInfinite = Math.abs(readValue(bytes, bounds, layout, role)) === Infinity;
   const { code, wrong } = describe(text, isInfinite);
-  const sign = layout.decimal === '.' ? 'point' : 'comma';
-  throw new InputError(
+  return new InputError(
     code,
     path,
-    `On line ${place.line} the ${role} ${wrong}; every row needs a number in ${layout.columns[role]?.unit} there, with a decimal ${sign}.`,
+    `On line ${place.line} the ${roleNames[role]} ${wrong}; every row needs ${neededValue(role, layout)} there.`,
     place,
   );
+}
+
+const roleNames: Readonly<Record<ColumnRole, string>> = {
+  time: 'time',
+  signal: 'signal',
+  supply: 'supply',
+  second: "second track's signal",
+  position: 'position',
+};
+
+function neededValue(role: ColumnRole, { columns, decimal }: RowLayout): string {
+  const sign = decimal === '.' ? 'point' : 'comma';
+  if (role === 'position') return `a number with a decimal ${sign}`;
+  const unit = columns[role]?.unit;
+  if (unit === 'clock') return 'a time of day or a date with its time, to the second or finer,';
+  return `a number in ${unit} with a decimal ${sign}`;
 }
 
 function firstWrong(bytes: Uint8Array, bounds: FieldBounds, layout: RowLayout): WrongField {
   const { columns, fields } = layout;
   if (bounds.used > fields) return { index: fields };
-  const wrong = (['time', 'signal', 'supply'] as const)
+  const wrong = columnRoles
     .flatMap((role) => {
       const column = columns[role];
       return column ? [{ role, index: column.index }] : [];
     })
-    .filter((field) => !Number.isFinite(readField(bytes, bounds, layout, field)))
+    .filter(({ role }) => !Number.isFinite(readValue(bytes, bounds, layout, role)))
     .sort((one, other) => one.index - other.index);
   return wrong[0] ?? { index: bounds.count };
-}
-
-function readField(
-  bytes: Uint8Array,
-  { starts, ends, count }: FieldBounds,
-  { columns, decimal }: RowLayout,
-  { index, role }: Required<WrongField>,
-): number {
-  if (index >= count) return Number.NaN;
-  const shift = unitPowers[columns[role]?.unit ?? 'V'];
-  return scanNumber(bytes, starts[index]!, ends[index]!, decimal.charCodeAt(0), shift);
 }
 
 function describe(text: string, isInfinite: boolean): { code: string; wrong: string } {

@@ -1,0 +1,199 @@
+import { InputError, type Sweep } from '@truesweep/core';
+import { chooseColumns, type ReadColumns } from './chooseColumns.js';
+import {
+  checkOptions,
+  type DecimalSign,
+  type DelimitedOptions,
+  type Delimiter,
+} from './delimitedOptions.js';
+import { findDialect } from './findDialect.js';
+import { findEncoding, markLength, type TextEncoding } from './findEncoding.js';
+import { preambleRate } from './preambleRate.js';
+import { readTable } from './readTable.js';
+import { refuseControls } from './refuseControls.js';
+import { refuseNoRows } from './refuseNoRows.js';
+import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
+
+/** How a text file was read, so that a person can check it. */
+export interface DelimitedReading extends RowCounts {
+  readonly encoding: TextEncoding;
+  readonly delimiter: Delimiter;
+  readonly decimal: DecimalSign;
+  /** Lines before the first row of numbers. */
+  readonly headerLines: number;
+  readonly columns: ReadColumns;
+  /** Samples per second, where there was no column of times, and who told them. */
+  readonly sampleRate?: { readonly hertz: number; readonly from: 'option' | 'preamble' };
+}
+
+/** A sweep read from delimited text, and how it was read. */
+export interface DelimitedRecording {
+  readonly sweep: Sweep;
+  /** The second track's voltages, V, and the shaft's positions as written, where their columns were named. */
+  readonly second?: Float64Array;
+  readonly position?: Float64Array;
+  readonly reading: DelimitedReading;
+}
+
+/** Reads a text file that comes in pieces. */
+export interface DelimitedReader {
+  /** Takes the next bytes of the file. They may be changed only after the reader has ended. */
+  feed(bytes: Uint8Array): void;
+  /** Hands out the samples that were read so far, and lets go of them, so that a long recording need not fit into memory. */
+  take(): Samples;
+  /** Reads what is left; the samples are those that were not taken before. */
+  end(): DelimitedRecording;
+}
+
+/** How much of a file is looked at to find out how it is written, in bytes. */
+const headSize = 65_536;
+
+/**
+ * Reads delimited text that comes in pieces, cut anywhere; otherwise as {@link readDelimited}, with the same errors.
+ *
+ * @example
+ * const reader = delimitedReader({ name: 'idle.csv' });
+ * for (const piece of ['time (ms),sig', 'nal (V)\n0,0.5', '12\n1500,0.518\n']) reader.feed(new TextEncoder().encode(piece));
+ * reader.end().sweep.signal[0] // => 0.512
+ */
+export function delimitedReader(options: DelimitedOptions = {}): DelimitedReader {
+  checkOptions(options);
+  const path = options.name ?? 'recording';
+  const pieces: Uint8Array[] = [];
+  let size = 0;
+  let open: Opened | undefined;
+
+  const begin = (isWhole: boolean): Opened => {
+    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces, size);
+    pieces.length = 0;
+    open = opened(bytes, isWhole, options, path);
+    return open;
+  };
+  return {
+    feed(bytes) {
+      if (open) return open.scanner.scan(open.recode(bytes));
+      pieces.push(bytes);
+      size += bytes.length;
+      if (size >= headSize) begin(false);
+    },
+    take() {
+      return open ? open.scanner.take() : { time: new Float64Array(), signal: new Float64Array() };
+    },
+    end() {
+      const { scanner, recode, reading } = open ?? begin(true);
+      scanner.scan(recode());
+      const counts = scanner.end();
+      if (counts.rows < 2) refuseOne(reading.headerLines, path);
+      const { second, position, ...sweep } = scanner.take();
+      return {
+        sweep,
+        ...(second && { second }),
+        ...(position && { position }),
+        reading: { ...reading, ...counts },
+      };
+    },
+  };
+}
+
+/** A file whose head told how it is written. */
+interface Opened {
+  readonly scanner: RowScanner;
+  /** Further bytes as UTF-8; what is left where there are none. */
+  readonly recode: (bytes?: Uint8Array) => Uint8Array;
+  readonly reading: Omit<DelimitedReading, keyof RowCounts>;
+}
+
+function opened(
+  given: Uint8Array,
+  isWhole: boolean,
+  options: DelimitedOptions,
+  path: string,
+): Opened {
+  const encoding = findEncoding(
+    given.subarray(0, headSize),
+    isWhole && given.length <= headSize,
+    path,
+  );
+  const recode = recoder(encoding);
+  const bytes = recode(given);
+  const start = markLength(bytes);
+  const { lines, starts } = headLines(bytes, start, isWhole, path);
+  const told = options.sampleRate;
+  const found = told === undefined ? preambleRate(lines.slice(0, 100)) : undefined;
+  const dialect =
+    (told === undefined ? findDialect(lines, options, 2) : undefined) ??
+    (told !== undefined || found !== undefined ? findDialect(lines, options, 1) : undefined) ??
+    refuseNoRows(lines, options, path);
+  const table = readTable(lines, dialect, options, path);
+  const rate = told === undefined ? found : told;
+  const known = rate === undefined ? undefined : told === undefined ? 'found' : 'told';
+  const columns = chooseColumns(table, options, known, path);
+  const isRated = rate !== undefined && !columns.time;
+  const { delimiter, decimal, firstRow } = dialect;
+  const { fields, headingLines } = table;
+  const scanner = rowScanner(
+    { ...dialect, fields, headingLines, columns, ...(isRated && { sampleRate: rate }) },
+    firstRow + 1,
+    path,
+  );
+  scanner.scan(bytes.subarray(starts[firstRow]));
+  return {
+    scanner,
+    recode,
+    reading: {
+      encoding,
+      delimiter,
+      decimal,
+      headerLines: firstRow,
+      columns,
+      ...(isRated && {
+        sampleRate: { hertz: rate, from: told === undefined ? 'preamble' : 'option' },
+      }),
+    },
+  };
+}
+
+const nothing = new Uint8Array(0);
+
+/** What makes UTF-8 of pieces of a text. */
+function recoder(encoding: TextEncoding): (bytes?: Uint8Array) => Uint8Array {
+  if (encoding === 'utf-8') return (bytes = nothing) => bytes;
+  const decoder = new TextDecoder(encoding);
+  const encoder = new TextEncoder();
+  return (bytes) => encoder.encode(decoder.decode(bytes, { stream: bytes !== undefined }));
+}
+
+function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
+  const all = new Uint8Array(size);
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}
+
+/** The whole lines of the head of the file, and where each begins; refuses what is no text. */
+function headLines(bytes: Uint8Array, start: number, isWhole: boolean, path: string) {
+  const end = Math.min(bytes.length, start + headSize);
+  const starts = [start];
+  for (let at = start; at < end; at++) {
+    const isEnd = bytes[at] === 0x0a || (bytes[at] === 0x0d && bytes[at + 1] !== 0x0a);
+    if (isEnd) starts.push(at + 1);
+  }
+  for (const [index, from] of starts.entries()) {
+    refuseControls(bytes, { line: index + 1, start: from }, starts[index + 1] ?? end, path);
+  }
+  const lines = new TextDecoder().decode(bytes.subarray(start, end)).split(/\r\n|\n|\r/);
+  const isCut = (!isWhole || end < bytes.length) && lines.length > 1;
+  return { lines: isCut ? lines.slice(0, -1) : lines, starts };
+}
+
+function refuseOne(firstRow: number, path: string): never {
+  throw new InputError(
+    'one-sample',
+    path,
+    'The file holds one sample only; a sweep needs two or more rows of time and voltage.',
+    { line: firstRow + 1, column: 1 },
+  );
+}

@@ -1,0 +1,21 @@
+/** Where a recording comes from piece by piece: a stream of the web or of Node, or a file in a browser. */
+export type RecordingSource = ReadableStream<Uint8Array> | AsyncIterable<Uint8Array> | Blob;
+
+/** The pieces of a recording. A stream is let go of where reading ends early. */
+export async function* piecesOf(source: RecordingSource): AsyncGenerator<Uint8Array> {
+  if (Symbol.asyncIterator in source) {
+    yield* source as AsyncIterable<Uint8Array>;
+    return;
+  }
+  // Not every browser can iterate a stream.
+  const reader = (source instanceof Blob ? source.stream() : source).getReader();
+  try {
+    for (;;) {
+      const { done, value } = await reader.read();
+      if (done) return;
+      yield value;
+    }
+  } finally {
+    await reader.cancel();
+  }
+}

@@ -1,0 +1,298 @@
+import { InputError } from '@truesweep/core';
+import { type ClockTime, clockTime, nextTime, type RunningClock, secondsOf } from './clockTime.js';
+import { columnRoles } from './columnRoles.js';
+import { type ColumnRole, unitPowers } from './delimitedOptions.js';
+import { fieldError } from './fieldError.js';
+import { isNoReading } from './lineKind.js';
+import { placeInLine } from './placeInLine.js';
+import { readValue } from './readValue.js';
+import { refuseControls } from './refuseControls.js';
+import type { RowLayout } from './rowLayout.js';
+import { type FieldBounds, fieldText, scanFields } from './scanFields.js';
+import { type PlainRow, scanPlainRow } from './scanPlainRow.js';
+import { longestLine, wholeLines } from './wholeLines.js';
+
+/** Samples of a recording: times in s, voltages in V, positions as written. */
+export interface Samples {
+  readonly time: Float64Array;
+  readonly signal: Float64Array;
+  readonly supply?: Float64Array;
+  readonly second?: Float64Array;
+  readonly position?: Float64Array;
+}
+
+/** What was counted while rows were read. */
+export interface RowCounts {
+  /** Rows that hold a sample. */
+  readonly rows: number;
+  /** Rows that were left out because a reading is missing in them: empty, over range, or not a number. */
+  readonly withoutReading: number;
+  /** Lines of headings that stood again between the rows. */
+  readonly repeatedHeadings: number;
+  /** Lines of text below the last row. */
+  readonly footerLines: number;
+}
+
+/** Reads rows that come in pieces. */
+export interface RowScanner {
+  /** Reads the rows that these bytes complete. */
+  scan(bytes: Uint8Array): void;
+  /** Reads the last row, which may want its line end. */
+  end(): RowCounts;
+  /** Hands out the samples that were read so far, and lets go of them. */
+  take(): Samples;
+}
+
+/**
+ * Reads the rows in one pass over the bytes. A row that lacks a reading is left out, so that a gap shows; refused are the first field that
+ * is missing or no number, the first row with a field too many, and time that runs backwards. Text between the rows is refused
+ * too, unless it is the headings again; text below the last row is passed over.
+ *
+ * @param firstLine The number of the first line that is scanned, counted from 1.
+ */
+export function rowScanner(layout: RowLayout, firstLine: number, path: string): RowScanner {
+  const roles = columnRoles.filter((role) => role === 'time' || layout.columns[role] !== undefined);
+  const row = plainRow(layout, roles);
+  const { values } = row;
+  const scales = roles.map((role) => scaleOf(layout, role));
+  const rate = layout.sampleRate ?? 0;
+  const isOnClock = layout.columns.time?.unit === 'clock';
+  const bounds = fieldBounds(layout.fields + 1);
+  let columns = roles.map(() => new Float64Array(0));
+  let kept = 0;
+  let line = firstLine;
+  let rows = 0;
+  let withoutReading = 0;
+  let repeatedHeadings = 0;
+  let headingsAt = 0;
+  let footerLines = 0;
+  let footer: InputError | undefined;
+  let previous = Number.NEGATIVE_INFINITY;
+  let clock: RunningClock | undefined;
+
+  /** Reads the values of a line field by field; whether it is a row. */
+  const readFields = (bytes: Uint8Array, start: number): boolean => {
+    if (bounds.count <= 1 && bounds.used === 0) return false;
+    refuseControls(bytes, { line, start }, bounds.end, path);
+    if (layout.headingLines.length > 0 && isHeading(bytes, start, bounds.end, layout)) {
+      repeatedHeadings += 1;
+      headingsAt = line;
+      footer = undefined;
+      footerLines = 0;
+      return false;
+    }
+    let isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
+    for (const [place, role] of roles.entries()) {
+      const column = layout.columns[role];
+      if (!column) continue;
+      values[place] = readValue(bytes, bounds, layout, role);
+      isWhole &&=
+        Number.isFinite(values[place]) ||
+        (place > 0 &&
+          column.index < bounds.count &&
+          isNoReading(fieldText(bytes, bounds, column.index)));
+    }
+    if (!isWhole) {
+      const error = fieldError(bytes, { line, start }, bounds, layout, path);
+      if (!isText(bytes, bounds, layout, values)) throw footer ?? error;
+      footer ??= error;
+      footerLines += 1;
+      return false;
+    }
+    if (isOnClock) values[0] = onClock(clockAt(bytes, bounds, layout), bytes, start);
+    if (values[0]! < previous && rate === 0) {
+      const at = placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
+      refuseTime(at, values[0]!, previous, headingsAt, path);
+    }
+    return true;
+  };
+
+  const onClock = (time: ClockTime, bytes: Uint8Array, start: number): number => {
+    const next = nextTime(time, clock);
+    if (!next) {
+      const at = placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
+      throw new InputError(
+        'mixed-times',
+        path,
+        `On line ${line} a time ${time.day === undefined ? 'without' : 'with'} a date follows one ${time.day === undefined ? 'with' : 'without'}; all times must have a date or none.`,
+        at,
+      );
+    }
+    clock = next;
+    return secondsOf(next);
+  };
+
+  const append = (): void => {
+    if (kept === columns[0]!.length)
+      columns = columns.map((column) => sized(column, 2 * kept + 16));
+    for (let place = 0; place < values.length; place++) columns[place]![kept] = values[place]!;
+    kept += 1;
+    rows += 1;
+  };
+
+  const scanLines = (bytes: Uint8Array): void => {
+    const before = kept;
+    const room = kept + expectedRows(bytes);
+    if (room > columns[0]!.length) columns = columns.map((column) => sized(column, room));
+    for (let at = 0; at < bytes.length; line++) {
+      const next = scanPlainRow(bytes, at, row);
+      const isPlain = next > 0 && !isOnClock && !(values[0]! < previous);
+      if (isPlain) at = next;
+      else {
+        scanFields(bytes, at, row.delimiter, bounds);
+        if (bounds.end - at > longestLine) refuseEndless(line, path);
+        const isRow = readFields(bytes, at);
+        at = bounds.next;
+        if (!isRow) continue;
+      }
+      if (footer) throw footer;
+      if (rate > 0) values[0] = (rows + withoutReading) / rate;
+      previous = values[0]!;
+      if (isPlain || values.every(Number.isFinite)) append();
+      else withoutReading += 1;
+    }
+    for (const [place, scale] of scales.entries()) {
+      if (scale === 1) continue;
+      const column = columns[place]!;
+      for (let at = before; at < kept; at++) column[at] = column[at]! * scale;
+    }
+  };
+
+  const lines = wholeLines(() => refuseEndless(line, path));
+  return {
+    scan(bytes) {
+      for (const run of lines.next(bytes)) scanLines(run);
+    },
+    end() {
+      const last = lines.rest();
+      if (last.length > 0) scanLines(last);
+      return { rows, withoutReading, repeatedHeadings, footerLines };
+    },
+    take() {
+      const taken = Object.fromEntries(
+        roles.map((role, place) => [role, columns[place]!.subarray(0, kept)]),
+      );
+      columns = roles.map(() => new Float64Array(0));
+      kept = 0;
+      return taken as unknown as Samples;
+    },
+  };
+}
+
+/** So many rows are measured to tell how many there are. */
+const measuredRows = 1000;
+
+/** About as many rows as the bytes hold, rather more than fewer. */
+function expectedRows(bytes: Uint8Array): number {
+  let [at, rows] = [0, 0];
+  for (; at < bytes.length && rows < measuredRows; rows++) {
+    const end = bytes.indexOf(0x0a, at);
+    at = end < 0 ? bytes.length : end + 1;
+  }
+  return Math.ceil((1.05 * rows * bytes.length) / Math.max(1, at)) + 16;
+}
+
+/** What is read from a row, and by what powers of ten. */
+function plainRow(
+  { delimiter, decimal, fields, columns }: RowLayout,
+  roles: readonly ColumnRole[],
+): PlainRow {
+  const places = new Int8Array(fields).fill(-1);
+  for (const [place, role] of roles.entries()) {
+    const column = columns[role];
+    if (column) places[column.index] = place;
+  }
+  return {
+    delimiter: delimiter.charCodeAt(0),
+    decimal: decimal.charCodeAt(0),
+    places,
+    shifts: Int8Array.from(roles, (role) => {
+      const column = columns[role];
+      return column && 'unit' in column ? unitPowers[column.unit] : 0;
+    }),
+    values: new Float64Array(roles.length),
+  };
+}
+
+function scaleOf({ columns }: RowLayout, role: ColumnRole): number {
+  const column = columns[role];
+  return (column && 'voltsPerUnit' in column && column.voltsPerUnit) || 1;
+}
+
+function clockAt(bytes: Uint8Array, bounds: FieldBounds, { columns }: RowLayout): ClockTime {
+  return clockTime(fieldText(bytes, bounds, columns.time!.index))!;
+}
+
+const decoder = new TextDecoder();
+
+function isHeading(
+  bytes: Uint8Array,
+  start: number,
+  end: number,
+  { headingLines }: RowLayout,
+): boolean {
+  const text = decoder.decode(bytes.subarray(start, end)).trim();
+  return headingLines.some((heading) => heading.trim() === text);
+}
+
+/**
+ * Whether a line that is no row is no damaged row either, but text: it begins with a word, or neither its time nor its signal is a number
+ * or stands for one.
+ */
+function isText(
+  bytes: Uint8Array,
+  bounds: FieldBounds,
+  { columns }: RowLayout,
+  values: Float64Array,
+): boolean {
+  const { index } = columns.time ?? columns.signal;
+  if (index >= bounds.count) return true;
+  const first = fieldText(bytes, bounds, index);
+  if (isNoReading(first) || (columns.time && Number.isFinite(values[0]))) return false;
+  return /^\p{L}{3}/u.test(first) || !Number.isFinite(values[1]);
+}
+
+function fieldBounds(size: number): FieldBounds {
+  return {
+    starts: new Float64Array(size),
+    ends: new Float64Array(size),
+    count: 0,
+    used: 0,
+    end: 0,
+    next: 0,
+  };
+}
+
+function sized(values: Float64Array<ArrayBuffer>, size: number): Float64Array<ArrayBuffer> {
+  const larger = new Float64Array(size);
+  larger.set(values);
+  return larger;
+}
+
+function refuseEndless(line: number, path: string): never {
+  throw new InputError(
+    'endless-line',
+    path,
+    `Line ${line} is longer than 64 KB; every sample must stand in a line of its own.`,
+    { line, column: 1 },
+  );
+}
+
+function refuseTime(
+  place: { readonly line: number; readonly column: number },
+  time: number,
+  previous: number,
+  headingsAt: number,
+  path: string,
+): never {
+  const again =
+    headingsAt > 0
+      ? ` On line ${headingsAt} the headings stand again: another recording begins there; split the file.`
+      : '';
+  throw new InputError(
+    'time-backwards',
+    path,
+    `Time runs backwards on line ${place.line}: ${time} s follows ${previous} s; times must stay equal or rise from row to row.${again}`,
+    place,
+  );
+}
