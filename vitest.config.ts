@@ -56,7 +56,12 @@ export default defineConfig({
           benchmark: { enabled: true, include: ['tests/bench/**/*.bench.ts'] },
         }),
         // Measures what is published: between separate sources the runner puts a call for every imported name.
-        resolve: { alias: { '@truesweep/core': source('core/dist/index.js') } },
+        resolve: {
+          alias: {
+            '@truesweep/core': source('core/dist/index.js'),
+            '@truesweep/recordings': source('recordings/dist/index.js'),
+          },
+        },
       },
     ],
   },

@@ -63,6 +63,35 @@ test('a two-column file of 200 MB', () => {
   expect(sweep).toEqual({ time: time.slice(), signal: signal.slice() });
 }, 300_000);
 
+/** Reads a file in pieces, in a process of its own, and prints by how much its memory grew at most, MB. */
+const streaming = `
+import { createReadStream } from 'node:fs';
+import { samplesOf } from '@truesweep/recordings';
+const before = process.memoryUsage.rss();
+let [most, count] = [before, 0];
+for await (const { time } of samplesOf(createReadStream(process.argv[1]))) {
+  count += time.length;
+  most = Math.max(most, process.memoryUsage.rss());
+}
+console.log(JSON.stringify({ count, grown: (most - before) / 1e6 }));
+`;
+
+test('a file of 200 MB in pieces', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'truesweep-bench-'));
+  const file = join(folder, 'long.csv');
+  const bytes = twoColumns(megabytes * 1e6);
+  writeFileSync(file, bytes);
+  const args = ['--input-type=module', '--eval', streaming, file];
+  const { stdout } = spawnSync(process.execPath, args, { cwd: here, encoding: 'utf8' });
+  rmSync(folder, { recursive: true });
+  const { count, grown } = JSON.parse(stdout) as { count: number; grown: number };
+  console.log(
+    `streaming ${megabytes} MB: ${grown.toFixed(0)} MB of extra memory (asked: under 150)`,
+  );
+  expect(count).toBe(fixedFormat(bytes)[0].length);
+}, 120_000);
+
+const here = fileURLToPath(new URL('.', import.meta.url));
 const program = fileURLToPath(new URL('../../packages/cli/dist/truesweep.js', import.meta.url));
 const job = fileURLToPath(new URL('../../examples/outboard-sensor.job.json', import.meta.url));
 

@@ -9,7 +9,7 @@ import { readValue } from './readValue.js';
 import { refuseControls } from './refuseControls.js';
 import type { RowLayout } from './rowLayout.js';
 import { type FieldBounds, fieldText, scanFields } from './scanFields.js';
-import { type PlainRow, scanPlainRow } from './scanPlainRow.js';
+import { type PlainRow, type SampleColumns, scanPlainRows } from './scanPlainRow.js';
 import { longestLine, wholeLines } from './wholeLines.js';
 
 /** Samples of a recording: times in s, voltages in V, positions as written. */
@@ -58,8 +58,11 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
   const rate = layout.sampleRate ?? 0;
   const isOnClock = layout.columns.time?.unit === 'clock';
   const bounds = fieldBounds(layout.fields + 1);
-  let columns = roles.map(() => new Float64Array(0));
-  let kept = 0;
+  const samples: SampleColumns = {
+    columns: roles.map(() => new Float64Array(0)),
+    kept: 0,
+    previous: Number.NEGATIVE_INFINITY,
+  };
   let line = firstLine;
   let rows = 0;
   let withoutReading = 0;
@@ -67,7 +70,6 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
   let headingsAt = 0;
   let footerLines = 0;
   let footer: InputError | undefined;
-  let previous = Number.NEGATIVE_INFINITY;
   let clock: RunningClock | undefined;
 
   /** Reads the values of a line field by field; whether it is a row. */
@@ -100,9 +102,9 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
       return false;
     }
     if (isOnClock) values[0] = onClock(clockAt(bytes, bounds, layout), bytes, start);
-    if (values[0]! < previous && rate === 0) {
+    if (values[0]! < samples.previous && rate === 0) {
       const at = placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
-      refuseTime(at, values[0]!, previous, headingsAt, path);
+      refuseTime(at, values[0]!, samples.previous, headingsAt, path);
     }
     return true;
   };
@@ -123,38 +125,59 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
   };
 
   const append = (): void => {
-    if (kept === columns[0]!.length)
-      columns = columns.map((column) => sized(column, 2 * kept + 16));
-    for (let place = 0; place < values.length; place++) columns[place]![kept] = values[place]!;
-    kept += 1;
+    makeRoom(samples.kept + 1);
+    for (const [place, value] of values.entries()) samples.columns[place]![samples.kept] = value;
+    samples.kept += 1;
     rows += 1;
   };
 
+  const makeRoom = (least: number): void => {
+    const room = samples.columns[0]!.length;
+    if (room >= least) return;
+    const size = Math.max(least, 2 * room);
+    samples.columns = samples.columns.map((column) => sized(column, size));
+  };
+
+  /** Reads the rows that can be read straight through; where the first that can't begins. */
+  const scanPlain = (bytes: Uint8Array, at: number): number => {
+    const from = samples.kept;
+    makeRoom(from + 1);
+    const next = scanPlainRows(bytes, at, row, samples);
+    const [times] = samples.columns;
+    for (let index = from; rate > 0 && index < samples.kept; index++) {
+      times![index] = (rows + withoutReading + index - from) / rate;
+    }
+    line += samples.kept - from;
+    rows += samples.kept - from;
+    return next;
+  };
+
   const scanLines = (bytes: Uint8Array): void => {
-    const before = kept;
-    const room = kept + expectedRows(bytes);
-    if (room > columns[0]!.length) columns = columns.map((column) => sized(column, room));
-    for (let at = 0; at < bytes.length; line++) {
-      const next = scanPlainRow(bytes, at, row);
-      const isPlain = next > 0 && !isOnClock && !(values[0]! < previous);
-      if (isPlain) at = next;
-      else {
-        scanFields(bytes, at, row.delimiter, bounds);
-        if (bounds.end - at > longestLine) refuseEndless(line, path);
-        const isRow = readFields(bytes, at);
-        at = bounds.next;
-        if (!isRow) continue;
+    const before = samples.kept;
+    makeRoom(before + expectedRows(bytes));
+    let at = 0;
+    while (at < bytes.length) {
+      const next = isOnClock || footer ? at : scanPlain(bytes, at);
+      if (next > at) {
+        at = next;
+        continue;
       }
+      scanFields(bytes, at, row.delimiter, bounds);
+      if (bounds.end - at > longestLine) refuseEndless(line, path);
+      const isRow = readFields(bytes, at);
+      at = bounds.next;
+      line += 1;
+      if (!isRow) continue;
       if (footer) throw footer;
       if (rate > 0) values[0] = (rows + withoutReading) / rate;
-      previous = values[0]!;
-      if (isPlain || values.every(Number.isFinite)) append();
+      else samples.previous = values[0]!;
+      if (values.every(Number.isFinite)) append();
       else withoutReading += 1;
     }
     for (const [place, scale] of scales.entries()) {
       if (scale === 1) continue;
-      const column = columns[place]!;
-      for (let at = before; at < kept; at++) column[at] = column[at]! * scale;
+      const column = samples.columns[place]!;
+      for (let at = before; at < samples.kept; at++) column[at] = column[at]! * scale;
     }
   };
 
@@ -170,10 +193,10 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
     },
     take() {
       const taken = Object.fromEntries(
-        roles.map((role, place) => [role, columns[place]!.subarray(0, kept)]),
+        roles.map((role, place) => [role, samples.columns[place]!.subarray(0, samples.kept)]),
       );
-      columns = roles.map(() => new Float64Array(0));
-      kept = 0;
+      samples.columns = roles.map(() => new Float64Array(0));
+      samples.kept = 0;
       return taken as unknown as Samples;
     },
   };

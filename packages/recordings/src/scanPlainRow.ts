@@ -6,6 +6,7 @@ const space = 0x20;
 const quote = 0x22;
 const minus = 0x2d;
 const zero = 0x30;
+const nine = 0x39;
 
 /** What a row must be like to be read straight through. */
 export interface PlainRow {
@@ -36,24 +37,24 @@ export function scanPlainRow(bytes: Uint8Array, start: number, row: PlainRow): n
       // Two spaces part fields as one does; here they would pass for an empty field between them.
       if (at === from && delimiter === space) return -1;
     } else {
-      const negative = bytes[at] === minus;
-      if (negative) at++;
+      let byte = bytes[at]!;
+      const negative = byte === minus;
+      if (negative) byte = bytes[++at]!;
+      const first = at;
       let mantissa = 0;
-      let figures = 0;
-      let digit = bytes[at]! - zero;
-      for (; digit >= 0 && digit <= 9; digit = bytes[++at]! - zero) {
-        mantissa = mantissa * 10 + digit;
-        figures++;
-      }
       let power = shifts[place]!;
-      if (bytes[at] === decimal) {
-        const point = at;
-        digit = bytes[++at]! - zero;
-        for (; digit >= 0 && digit <= 9; digit = bytes[++at]! - zero) {
-          mantissa = mantissa * 10 + digit;
+      for (; byte >= zero && byte <= nine; byte = bytes[++at]!) {
+        mantissa = mantissa * 10 + byte - zero;
+      }
+      let figures = at - first;
+      if (byte === decimal) {
+        const point = ++at;
+        byte = bytes[at]!;
+        for (; byte >= zero && byte <= nine; byte = bytes[++at]!) {
+          mantissa = mantissa * 10 + byte - zero;
         }
-        figures += at - point - 1;
-        power -= at - point - 1;
+        figures += at - point;
+        power -= at - point;
       }
       if (figures === 0 || mantissa >= largestMantissa || power < -22 || power > 22) return -1;
       const size = power < 0 ? mantissa / exactPowers[-power]! : mantissa * exactPowers[power]!;
@@ -72,5 +73,41 @@ function passedOver(bytes: Uint8Array, start: number, delimiter: number): number
     const byte = bytes[at];
     if (byte === delimiter || byte === lineFeed || byte === carriageReturn || byte === quote) break;
   }
+  return at;
+}
+
+/** Samples that rows are added to, and the time of the last row. */
+export interface SampleColumns {
+  columns: Float64Array<ArrayBuffer>[];
+  kept: number;
+  previous: number;
+}
+
+/**
+ * Reads rows straight through as long as they are plain, their times don't run backwards, and the columns have room.
+ *
+ * @returns Where the first row that isn't begins.
+ */
+export function scanPlainRows(
+  bytes: Uint8Array,
+  start: number,
+  row: PlainRow,
+  samples: SampleColumns,
+): number {
+  const { values } = row;
+  const { columns } = samples;
+  const room = columns[0]!.length;
+  let { kept, previous } = samples;
+  let at = start;
+  while (at < bytes.length && kept < room) {
+    const next = scanPlainRow(bytes, at, row);
+    if (next < 0 || values[0]! < previous) break;
+    for (let place = 0; place < values.length; place++) columns[place]![kept] = values[place]!;
+    previous = values[0]!;
+    kept += 1;
+    at = next;
+  }
+  samples.kept = kept;
+  samples.previous = previous;
   return at;
 }
