@@ -39,7 +39,7 @@ export async function judgeFiles(
       const content = await readInput(path);
       const identity = await identifyRecording(content);
       checkRecording({ ...listed, file }, identity);
-      const { sweep, reading } = readDelimited(content, { ...listed, name: file });
+      const { sweep, reading } = readDelimited(content, { ...listed.text, name: file });
       const score = scoreSweep(sweep, expected, jobRecorder(job), criteria);
       return { file, ...identity, sweep, reading, score, criteria };
     });

@@ -186,7 +186,9 @@ describe('the whole text', () => {
     expect(flat).toContain('The shortest dropout that surely shows lasts 4\u00a0ms');
     expect(flat).toContain('is 48\u00a0mV (1.5\u00a0% of the span), set by the criteria');
     expect(flat).toContain('Time from column 1 “time” in ms (by its heading)');
-    expect(flat).toContain('signal from column 3 in V (assumed); 5000 rows');
+    expect(flat).toContain(
+      'signal from column 3 (the first that can be it) in V (assumed); 5000 rows',
+    );
     expect(flat).toContain('The supply was not recorded');
     expect(flat).toContain('1 opening and 1 closing, 1 of them by the spring with 1 rebound');
   });

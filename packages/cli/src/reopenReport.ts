@@ -38,7 +38,7 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
 
 function readAgain(bytes: Uint8Array, file: string, { recordings }: Job): Sweep {
   const listed = recordings?.find((one) => basename(one.file) === basename(file));
-  return readDelimited(bytes, { ...listed, name: file }).sweep;
+  return readDelimited(bytes, { ...listed?.text, name: file }).sweep;
 }
 
 function refuseOther(file: string, path: string): never {

@@ -9,7 +9,7 @@ let folder: string;
 const at = (name: string) => join(folder, name);
 
 const benchJob = {
-  version: 1,
+  version: 2,
   title: 'Spare sensor',
   sensor: {
     name: 'Outboard throttle sensor',
@@ -20,7 +20,10 @@ const benchJob = {
   },
   hookUp: { source: { volts: '5 V' }, limiter: '1k' },
   instrument: { name: 'Bench logger', inputResistance: '10M' },
-  recordings: [{ file: 'sound.csv' }, { file: 'odd.txt', timeColumn: 1, signalColumn: 0 }],
+  recordings: [
+    { file: 'sound.csv' },
+    { file: 'odd.txt', text: { timeColumn: 1, signalColumn: 0 } },
+  ],
 };
 
 /** A recording of a sound sensor by a recorder of the given sample interval. */

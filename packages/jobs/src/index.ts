@@ -8,3 +8,4 @@ export { jobRecorder } from './jobRecorder.js';
 export { jobTolerances } from './jobTolerances.js';
 export { parseJob } from './parseJob.js';
 export { readJob } from './readJob.js';
+export { writeJob } from './writeJob.js';

@@ -49,17 +49,19 @@ export interface JobInstrument {
 }
 
 /** A recorded file, and what is known beforehand of how it is written. */
-export interface JobRecording extends Omit<DelimitedOptions, 'name'> {
+export interface JobRecording {
   /** Path of the file, relative to the job's own file. */
   readonly file: string;
   /** Size of the file, bytes, and the SHA-256 of its bytes; where they are given another file is refused. */
   readonly bytes?: number;
   readonly sha256?: string;
+  /** How a delimited text is read; what is left out is found out from the file. */
+  readonly text?: Omit<DelimitedOptions, 'name'>;
 }
 
-/** A saved job, version 1, with every quantity in SI units. */
+/** A saved job, version 2, with every quantity in SI units. */
 export interface Job {
-  readonly version: 1;
+  readonly version: 2;
   readonly title: string;
   readonly sensor: JobSensor;
   readonly hookUp: JobHookUp;

@@ -6,7 +6,7 @@ import type { Job } from './job.js';
  *
  * @example
  * const job = parseJob({
- *   version: 1,
+ *   version: 2,
  *   title: 'Spare sensor from the shelf',
  *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000, pullDown: '10k' },

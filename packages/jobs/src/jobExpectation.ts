@@ -10,7 +10,7 @@ import { jobTolerances } from './jobTolerances.js';
  *
  * @example
  * const job = parseJob({
- *   version: 1,
+ *   version: 2,
  *   title: 'Spare sensor from the shelf',
  *   sensor: { name: 'Outboard throttle sensor', track: 4000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000 },

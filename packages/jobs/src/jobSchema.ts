@@ -2,9 +2,11 @@ import type { Criteria } from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
 import { fieldGroup } from './fieldGroup.js';
+import { jsonSchemaOf } from './jsonSchemaOf.js';
 import {
   ampsField,
   fractionField,
+  hertzField,
   ohmsField,
   secondsField,
   signedVoltsField,
@@ -17,9 +19,12 @@ import { refusal, shown } from './refusal.js';
 
 const maybe = v.exactOptional;
 
-const textField = v.custom<string>(
-  (value) => typeof value === 'string' && value.trim() !== '',
-  ({ input }) => refusal('not-a-text', `is ${shown(input)}; it must be a text that isn't empty.`),
+const textField = v.pipe(
+  v.custom<string>(
+    (value) => typeof value === 'string' && value.trim() !== '',
+    ({ input }) => refusal('not-a-text', `is ${shown(input)}; it must be a text that isn't empty.`),
+  ),
+  jsonSchemaOf({ type: 'string', minLength: 1 }),
 );
 
 const oneOf = <Text extends string>(...texts: readonly Text[]) =>
@@ -29,25 +34,34 @@ const oneOf = <Text extends string>(...texts: readonly Text[]) =>
   });
 
 const countFrom = (low: number) =>
-  v.custom<number>(
-    (value) => Number.isInteger(value) && (value as number) >= low,
-    ({ input }) =>
-      refusal('not-a-count', `is ${shown(input)}; it must be a whole number, ${low} or more.`),
+  v.pipe(
+    v.custom<number>(
+      (value) => Number.isInteger(value) && (value as number) >= low,
+      ({ input }) =>
+        refusal('not-a-count', `is ${shown(input)}; it must be a whole number, ${low} or more.`),
+    ),
+    jsonSchemaOf({ type: 'integer', minimum: low }),
   );
 
-const factorField = v.custom<number>(
-  (value) => typeof value === 'number' && value > 0 && value <= 1e6,
-  ({ input }) =>
-    refusal('out-of-range', `is ${shown(input)}; it must be a number above 0, at most 1e6.`),
+const factorField = v.pipe(
+  v.custom<number>(
+    (value) => typeof value === 'number' && value > 0 && value <= 1e6,
+    ({ input }) =>
+      refusal('out-of-range', `is ${shown(input)}; it must be a number above 0, at most 1e6.`),
+  ),
+  jsonSchemaOf({ type: 'number', exclusiveMinimum: 0, maximum: 1e6 }),
 );
 
-const columnField = v.custom<number | string>(
-  (value) => typeof value === 'string' || (Number.isInteger(value) && (value as number) >= 0),
-  ({ input }) =>
-    refusal(
-      'not-a-column',
-      `is ${shown(input)}; it must be a heading, or the column's number counted from 0.`,
-    ),
+const columnField = v.pipe(
+  v.custom<number | string>(
+    (value) => typeof value === 'string' || (Number.isInteger(value) && (value as number) >= 0),
+    ({ input }) =>
+      refusal(
+        'not-a-column',
+        `is ${shown(input)}; it must be a heading, or the column's number counted from 0.`,
+      ),
+  ),
+  jsonSchemaOf({ anyOf: [{ type: 'string' }, { type: 'integer', minimum: 0 }] }),
 );
 
 const sensor = v.pipe(
@@ -141,42 +155,88 @@ const criteria = fieldGroup('the criteria', {
   returns: maybe(countFrom(2)),
 });
 
-const hashField = v.custom<string>(
-  (value) => typeof value === 'string' && /^[0-9a-f]{64}$/.test(value),
-  ({ input }) =>
-    refusal(
-      'not-a-hash',
-      `is ${shown(input)}; it must be the SHA-256 of the file: 64 hexadecimal digits in lower case.`,
-    ),
+const hashField = v.pipe(
+  v.custom<string>(
+    (value) => typeof value === 'string' && /^[0-9a-f]{64}$/.test(value),
+    ({ input }) =>
+      refusal(
+        'not-a-hash',
+        `is ${shown(input)}; it must be the SHA-256 of the file: 64 hexadecimal digits in lower case.`,
+      ),
+  ),
+  jsonSchemaOf({ type: 'string', pattern: '^[0-9a-f]{64}$' }),
 );
 
-const recording = fieldGroup('a recording', {
-  file: textField,
-  bytes: maybe(countFrom(1)),
-  sha256: maybe(hashField),
+const textReading = {
   delimiter: maybe(oneOf<Delimiter>(',', ';', '\t', '|', ' ')),
   decimal: maybe(oneOf<DecimalSign>('.', ',')),
   timeColumn: maybe(columnField),
   signalColumn: maybe(columnField),
   supplyColumn: maybe(columnField),
-  timeUnit: maybe(oneOf<TimeUnit>('s', 'ms', 'µs')),
-  signalUnit: maybe(oneOf<SignalUnit>('V', 'mV')),
+  timeUnit: maybe(oneOf<TimeUnit>('s', 'ms', 'µs', 'clock')),
+  signalUnit: maybe(oneOf<SignalUnit>('V', 'mV', 'counts', '%')),
+};
+
+const identity = {
+  file: textField,
+  bytes: maybe(countFrom(1)),
+  sha256: maybe(hashField),
+};
+
+const recording = fieldGroup('a recording', {
+  ...identity,
+  text: maybe(
+    fieldGroup('how a text is read', {
+      ...textReading,
+      secondColumn: maybe(columnField),
+      positionColumn: maybe(columnField),
+      voltsPerUnit: maybe(someVoltsField),
+      sampleRate: maybe(hertzField),
+    }),
+  ),
 });
 
-/** A job of version 1 as it stands in JSON, read into SI units. */
-export const jobSchema = fieldGroup('a job', {
-  version: v.literal(1, ({ input }) =>
-    refusal('not-a-version', `is ${shown(input)}; this program reads version 1.`),
-  ),
+/** A recording of version 1, in which how a text is read stood beside the file's name. */
+const recordingOfVersion1 = v.pipe(
+  fieldGroup('a recording', { ...identity, ...textReading }),
+  v.transform(({ file, bytes, sha256, ...text }) => ({
+    file,
+    ...(bytes !== undefined && { bytes }),
+    ...(sha256 !== undefined && { sha256 }),
+    ...(Object.keys(text).length > 0 && { text }),
+  })),
+);
+
+const listOf = <Item extends v.GenericSchema>(item: Item) =>
+  v.array(item, ({ input }) =>
+    refusal('not-a-list', `is ${shown(input)}; it must be a list: [{ "file": … }].`),
+  );
+
+const notAVersion = ({ input }: { readonly input: unknown }) =>
+  refusal('not-a-version', `is ${shown(input)}; this program reads the versions 1 and 2.`);
+
+const shared = {
   title: textField,
   sensor,
   hookUp,
   instrument,
   criteria: maybe(criteria),
-  recordings: maybe(
-    v.array(recording, ({ input }) =>
-      refusal('not-a-list', `is ${shown(input)}; it must be a list: [{ "file": … }].`),
-    ),
-  ),
   notes: maybe(textField),
+};
+
+/** A job as it stands in JSON, read into SI units. */
+export const jobSchema = fieldGroup('a job', {
+  version: v.literal(2, notAVersion),
+  ...shared,
+  recordings: maybe(listOf(recording)),
 });
+
+/** A job of version 1, read into one of version 2. */
+export const jobSchemaOfVersion1 = v.pipe(
+  fieldGroup('a job', {
+    version: v.literal(1, notAVersion),
+    ...shared,
+    recordings: maybe(listOf(recordingOfVersion1)),
+  }),
+  v.transform((job) => ({ ...job, version: 2 as const })),
+);

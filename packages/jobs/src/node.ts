@@ -1,3 +1,4 @@
 export { loadJob } from './loadJob.js';
 export { readFileBytes } from './readFileBytes.js';
+export { saveJob } from './saveJob.js';
 export { writeFileAtomically } from './writeFileAtomically.js';

@@ -8,7 +8,7 @@ import { jobTolerances } from './jobTolerances.js';
 import { parseJob } from './parseJob.js';
 
 const least = {
-  version: 1,
+  version: 2,
   title: 'Spare sensor from the shelf',
   sensor: { name: 'Outboard throttle sensor', track: 5000 },
   hookUp: { source: { volts: 5 }, limiter: 1000 },
@@ -43,7 +43,13 @@ const whole = {
     uncertainty: '5 mV',
   },
   criteria: { dropout: '20 ms', returns: 4, visibleSpan: '2 %' },
-  recordings: [{ file: 'sound.csv', decimal: ',', timeColumn: 0, signalColumn: 'wiper' }],
+  recordings: [
+    { file: 'sound.csv', text: { decimal: ',', timeColumn: 0, signalColumn: 'wiper' } },
+    {
+      file: 'fast.csv',
+      text: { sampleRate: '10 kHz', signalUnit: 'counts', voltsPerUnit: '5 mV' },
+    },
+  ],
   notes: 'Bench 2',
 };
 
@@ -67,6 +73,32 @@ function changed(path: string, value: unknown): unknown {
   return copy;
 }
 
+describe('a job of version 1', () => {
+  const old = {
+    ...least,
+    version: 1,
+    recordings: [{ file: 'a.csv', bytes: 9, decimal: ',', timeColumn: 0 }, { file: 'b.csv' }],
+  };
+
+  test('is read into one of version 2', () => {
+    expect(parseJob(old)).toEqual({
+      ...least,
+      version: 2,
+      recordings: [
+        { file: 'a.csv', bytes: 9, text: { decimal: ',', timeColumn: 0 } },
+        { file: 'b.csv' },
+      ],
+    });
+  });
+
+  test('is refused with its own paths, and knows no later field', () => {
+    const wrong = refused({ ...old, recordings: [{ file: 'a.csv', decimal: ';' }] });
+    expect(wrong).toMatchObject({ code: 'not-one-of', path: 'job.recordings[0].decimal' });
+    const later = refused({ ...old, recordings: [{ file: 'a.csv', text: {} }] });
+    expect(later).toMatchObject({ code: 'unknown-field', path: 'job.recordings[0].text' });
+  });
+});
+
 describe('a job that is right', () => {
   test('may name no more than what it must', () => {
     expect(parseJob(least)).toEqual(least);
@@ -75,6 +107,13 @@ describe('a job that is right', () => {
   test('has all its quantities in SI units', () => {
     expect(parseJob(whole)).toEqual({
       ...whole,
+      recordings: [
+        whole.recordings[0],
+        {
+          file: 'fast.csv',
+          text: { sampleRate: 10_000, signalUnit: 'counts', voltsPerUnit: 0.005 },
+        },
+      ],
       sensor: {
         name: 'Outboard throttle sensor',
         track: 5000,
@@ -172,12 +211,17 @@ describe('a job that is wrong is refused', () => {
     ['criteria.returns', 2.5, 'not-a-count', 'job.criteria.returns'],
     ['criteria.visibleSteps', '3', 'out-of-range', 'job.criteria.visibleSteps'],
     ['recordings', {}, 'not-a-list', 'job.recordings'],
-    ['recordings', [{ file: 'a.csv', decimal: ';' }], 'not-one-of', 'job.recordings[0].decimal'],
     [
       'recordings',
-      [{ file: 'a.csv', timeColumn: -1 }],
+      [{ file: 'a.csv', text: { decimal: ';' } }],
+      'not-one-of',
+      'job.recordings[0].text.decimal',
+    ],
+    [
+      'recordings',
+      [{ file: 'a.csv', text: { timeColumn: -1 } }],
       'not-a-column',
-      'job.recordings[0].timeColumn',
+      'job.recordings[0].text.timeColumn',
     ],
     ['version', 0, 'not-a-version', 'job.version'],
     ['version', '1', 'not-a-version', 'job.version'],
@@ -194,9 +238,9 @@ describe('a job that is wrong is refused', () => {
   });
 
   test('a later version, whatever else it holds', () => {
-    const error = refused({ version: 2, sensors: [] });
+    const error = refused({ version: 3, sensors: [] });
     expect(error.code).toBe('newer-version');
-    expect(error.message).toContain('version 2');
+    expect(error.message).toContain('version 3');
   });
 
   test('a mistyped field, with the nearest known one offered', () => {

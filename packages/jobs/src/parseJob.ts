@@ -1,12 +1,13 @@
 import { InputError } from '@truesweep/core';
 import * as v from 'valibot';
 import type { Job } from './job.js';
-import { jobSchema } from './jobSchema.js';
+import { jobSchema, jobSchemaOfVersion1 } from './jobSchema.js';
 import { inputErrorOf } from './refusal.js';
 
 /**
  * Reads a job from unknown JSON. A quantity is a number in the SI unit or a text such as `"4k7"`, `"5 V"` or
- * `"2 %"`; a tolerance is a fraction or a text such as `"±5 %"`. Every number of the result is in SI units.
+ * `"2 %"`; a tolerance is a fraction or a text such as `"±5 %"`. Every number of the result is in SI units. A job of version 1 is
+ * read into one of version 2: how a recording is read moves into its group `text`.
  *
  * @throws InputError with the path of the field, such as `job.hookUp.limiter`: `newer-version` for a job that a
  * later program wrote, `missing`, `unknown-field` (with the nearest known one), `negative`, `out-of-range`,
@@ -15,7 +16,7 @@ import { inputErrorOf } from './refusal.js';
  *
  * @example
  * const job = parseJob({
- *   version: 1,
+ *   version: 2,
  *   title: 'Spare sensor from the shelf',
  *   sensor: { name: 'Outboard throttle sensor', track: '4k7', tolerances: { track: '±20 %' } },
  *   hookUp: { source: { volts: '5 V' }, limiter: '1 kΩ' },
@@ -25,19 +26,25 @@ import { inputErrorOf } from './refusal.js';
  * job.sensor.tolerances // => { track: 0.2 }
  */
 export function parseJob(json: unknown): Job {
-  refuseNewer(json);
-  const result = v.safeParse(jobSchema, json, { abortPipeEarly: true });
+  const version = versionOf(json);
+  if (version > 2) refuseNewer(version);
+  const schema = version === 1 ? jobSchemaOfVersion1 : jobSchema;
+  const result = v.safeParse(schema, json, { abortPipeEarly: true });
   if (result.success) return result.output;
   throw inputErrorOf(result.issues);
 }
 
-function refuseNewer(json: unknown): void {
-  if (typeof json !== 'object' || json === null || !('version' in json)) return;
+/** The version that a job says, or 0 where it says none. */
+function versionOf(json: unknown): number {
+  if (typeof json !== 'object' || json === null || !('version' in json)) return 0;
   const { version } = json;
-  if (typeof version !== 'number' || !Number.isInteger(version) || version <= 1) return;
+  return typeof version === 'number' && Number.isInteger(version) ? version : 0;
+}
+
+function refuseNewer(version: number): never {
   throw new InputError(
     'newer-version',
     'job.version',
-    `The job is of version ${version}; this program reads version 1. Open it with a newer truesweep.`,
+    `The job is of version ${version}; this program reads the versions 1 and 2. Open it with a newer truesweep.`,
   );
 }

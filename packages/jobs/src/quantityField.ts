@@ -1,32 +1,38 @@
 import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
 import * as v from 'valibot';
+import { jsonSchemaOf } from './jsonSchemaOf.js';
 import { refusal, shown } from './refusal.js';
 
-/** What a quantity may be: a sentence's end and the test for it. */
+/** What a quantity may be: a sentence's end, the test for it, and the same in the words of JSON Schema. */
 interface Range {
   readonly wanted: string;
   readonly holds: (value: number) => boolean;
+  readonly limits: Readonly<Record<string, number>>;
 }
 
 const between = (low: number, high: number, unit: QuantityUnit): Range => ({
   wanted: `from ${formatQuantity(low, unit, { trim: true })} to ${formatQuantity(high, unit, { trim: true })}`,
   holds: (value) => value >= low && value <= high,
+  limits: { minimum: low, maximum: high },
 });
 
 const above0 = (unit: QuantityUnit): Range => ({
   wanted: `above 0 ${unit}`,
   holds: (value) => value > 0 && value < Number.POSITIVE_INFINITY,
+  limits: { exclusiveMinimum: 0 },
 });
 
 const fractionRange: Range = {
   wanted: 'a fraction from 0 to 1, or a text such as "5 %"',
   holds: (value) => value >= 0 && value <= 1,
+  limits: { minimum: 0, maximum: 1 },
 };
 
 /** Resistances that the core computes with. */
 const ohmsRange: Range = {
   wanted: '0 Ω, or from 1 pΩ to 10¹⁸ Ω',
   holds: (value) => value === 0 || (value >= 1e-12 && value <= 1e18),
+  limits: { minimum: 0, maximum: 1e18 },
 };
 
 /** A number in the SI unit, or a text such as `4k7`, read into the SI unit. */
@@ -49,6 +55,13 @@ function quantityField(unit: QuantityUnit, range: Range, prepare = (text: string
       const code = value < 0 ? 'negative' : 'out-of-range';
       return refuse(code, `is ${shown(given)}; it must be ${range.wanted}.`);
     }),
+    jsonSchemaOf({
+      description: `${unit === '%' ? 'A fraction' : `A number in ${unit}`}, or a text with its unit; ${range.wanted}.`,
+      anyOf: [
+        { type: 'number', ...range.limits },
+        { type: 'string', minLength: 1 },
+      ],
+    }),
   );
 }
 
@@ -67,6 +80,7 @@ export const ohmsField = quantityField('Ω', ohmsRange);
 export const someOhmsField = quantityField('Ω', {
   wanted: 'from 1 pΩ to 10¹⁸ Ω',
   holds: (value) => value >= 1e-12 && value <= 1e18,
+  limits: { minimum: 1e-12, maximum: 1e18 },
 });
 /** A voltage of a source: `5`, `"5 V"`. */
 export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
@@ -75,6 +89,7 @@ export const signedVoltsField = quantityField('V', between(-1e6, 1e6, 'V'));
 /** A voltage above 0 V. */
 export const someVoltsField = quantityField('V', above0('V'));
 export const ampsField = quantityField('A', above0('A'));
+export const hertzField = quantityField('Hz', above0('Hz'));
 export const secondsField = quantityField('s', above0('s'));
 /** A fraction: `0.05`, `"5 %"`. */
 export const fractionField = quantityField('%', fractionRange);

@@ -1,0 +1,17 @@
+import { type JsonSchema, toJsonSchema } from '@valibot/to-json-schema';
+import { jobSchema } from './jobSchema.js';
+
+/**
+ * The definition of a job's file in JSON Schema, made from the schema that jobs are read with. It says less: that a text can be read as a
+ * quantity, and that fields agree with each other, only the program tells.
+ */
+export function jobJsonSchema(): JsonSchema {
+  const definition = toJsonSchema(jobSchema, {
+    target: 'draft-2020-12',
+    typeMode: 'output',
+    ignoreActions: ['check', 'raw_transform'],
+    overrideSchema: ({ valibotSchema: { type } }) =>
+      type === 'custom' || type === 'unknown' ? {} : undefined,
+  });
+  return { title: 'A truesweep job, version 2', ...definition };
+}

@@ -1,0 +1,18 @@
+import type { Job } from './job.js';
+
+/**
+ * The text of a job's file: JSON of the newest version with every quantity in SI units.
+ *
+ * @example
+ * const text = writeJob({
+ *   version: 2,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 4700 },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000 },
+ *   instrument: { name: 'Bench logger', inputResistance: 1e7 },
+ * });
+ * readJob(text).sensor.track // => 4700
+ */
+export function writeJob(job: Job): string {
+  return `${JSON.stringify(job, undefined, 2)}\n`;
+}
