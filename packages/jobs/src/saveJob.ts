@@ -10,6 +10,7 @@ import { writeJob } from './writeJob.js';
  * @throws InputError `file-exists` or `cannot-write`, with the path and what to do.
  *
  * @example
+ * import { loadJob } from '@truesweep/jobs/node';
  * const job = await loadJob('examples/outboard-sensor.job.json');
  * const refused = await saveJob('LICENSE', job).catch(({ code }) => code);
  * refused // => 'file-exists'

@@ -3,6 +3,7 @@ import type { DelimitedOptions, SignalUnit, TimeUnit } from './delimitedOptions.
 import { type HeadingRole, headingRole } from './headingRole.js';
 import type { Heading } from './readHeading.js';
 import type { Table } from './readTable.js';
+import type { TakenFrom } from './takenFrom.js';
 
 /** A column that was read, and why it was taken for what it is. */
 export interface ChosenColumn {
@@ -10,15 +11,13 @@ export interface ChosenColumn {
   readonly index: number;
   /** The heading without its unit; empty where the file has no headings. */
   readonly name: string;
-  /** `place`: neither an option nor the heading said it; it is the first column that can be it. */
-  readonly chosenFrom: 'option' | 'heading' | 'place';
+  readonly chosenFrom: Extract<TakenFrom, 'option' | 'heading' | 'place'>;
 }
 
 /** A column with a unit, and where the unit came from. */
 export interface ReadColumn<Unit extends TimeUnit | SignalUnit> extends ChosenColumn {
   readonly unit: Unit;
-  /** `values`: the fields are times on a clock; `assumed`: neither an option nor the heading said it. */
-  readonly unitFrom: 'option' | 'heading' | 'values' | 'assumed';
+  readonly unitFrom: Extract<TakenFrom, 'option' | 'heading' | 'values' | 'assumed'>;
   /** Volts that one count or percent stands for. */
   readonly voltsPerUnit?: number;
 }

@@ -13,6 +13,7 @@ import { readTable } from './readTable.js';
 import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
+import type { TakenFrom } from './takenFrom.js';
 
 /** How a text file was read, so that a person can check it. */
 export interface DelimitedReading extends RowCounts {
@@ -23,7 +24,10 @@ export interface DelimitedReading extends RowCounts {
   readonly headerLines: number;
   readonly columns: ReadColumns;
   /** Samples per second, where there was no column of times, and who told them. */
-  readonly sampleRate?: { readonly hertz: number; readonly from: 'option' | 'preamble' };
+  readonly sampleRate?: {
+    readonly hertz: number;
+    readonly from: Extract<TakenFrom, 'option' | 'preamble'>;
+  };
 }
 
 /** A sweep read from delimited text, and how it was read. */
