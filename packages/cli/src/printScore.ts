@@ -26,6 +26,7 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
   if (short) return lines;
   return [
     ...lines,
+    ...paragraph(scoreLabels.abrupt, sentences.abrupt),
     ...(findings.length > 0 ? ['', ...printFindings(findings), '', ...evidence(sentences)] : []),
     '',
     ...printChecks(score.checks),

@@ -1,3 +1,4 @@
+export type { AbruptDeparture } from './acCoupled/abruptDepartures.js';
 export type { CaptureQuality, Recorder, ReferenceReadings } from './capture/captureQuality.js';
 export { chanceOfSamples } from './capture/chanceOfSamples.js';
 export type { ClipLevels } from './capture/clipLevels.js';

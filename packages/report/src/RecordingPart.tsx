@@ -30,7 +30,7 @@ export function RecordingPart(props: {
   const { id, recording, expected, criteria } = props;
   const { name, bytes, sha256, howRead, sweep, score } = recording;
   const { verdict, findings } = score;
-  const { cause, next, places, tests, codes, movement, couldShow } = scoreSentences(
+  const { cause, next, abrupt, places, tests, codes, movement, couldShow } = scoreSentences(
     score,
     criteria,
   );
@@ -47,6 +47,7 @@ export function RecordingPart(props: {
       <dl class="reasons">
         <Sentences label={scoreLabels.cause} sentences={cause} />
         <Sentences label={scoreLabels.next} sentences={next} />
+        <Sentences label={scoreLabels.abrupt} sentences={abrupt} />
       </dl>
       <h3>{reportWords.trace}</h3>
       <TraceDrawing

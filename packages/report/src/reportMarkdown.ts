@@ -49,7 +49,11 @@ function recordingParts(
   return [
     `## ${plain(name)}`,
     `**${verdictLabels[verdict].toUpperCase()}** ${verdictMeanings[verdict]}`,
-    list([...labelled(scoreLabels.cause, said.cause), ...labelled(scoreLabels.next, said.next)]),
+    list([
+      ...labelled(scoreLabels.cause, said.cause),
+      ...labelled(scoreLabels.next, said.next),
+      ...labelled(scoreLabels.abrupt, said.abrupt),
+    ]),
     ...(findings.length > 0 ? [table(findingRows(findings))] : []),
     table(checkRows(checks)),
     limitSources(checks),

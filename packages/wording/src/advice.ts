@@ -37,5 +37,7 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
     `Record again with less noise or a finer range, so that a departure of ${visible} of the span can be seen.`,
   'record-whole-strokes': () =>
     'Record again from the closed stop to the open stop and back, with a rest at each.',
+  'couple-directly': () =>
+    'Record again with the recorder coupled directly (DC): through a capacitor no recording can pass a sensor.',
   'change-range': () => 'Record again on a range of the recorder that holds both end readings.',
 };

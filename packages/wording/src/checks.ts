@@ -13,6 +13,7 @@ export const checkLabels: Readonly<Record<CheckCode, string>> = {
   gaps: 'Longest gap in movement',
   clipping: 'Samples at range edge',
   supply: 'Supply strays by',
+  coupling: 'Direct coupling',
   'whole-strokes': 'Whole strokes both ways',
   departures: 'Departures',
   'closed-end': 'Closed reading',

@@ -1,6 +1,20 @@
 import type { DeliberateTest } from '@truesweep/core';
 
 /**
+ * What a recording through a capacitor shows of departures.
+ *
+ * @param listed Those that are named, each with its time, length and depth.
+ * @param more How many others there are.
+ *
+ * @example
+ * abruptSentence(['0.75 s for 16 ms by −617 mV'], 0).startsWith('Departures at 0.75 s for 16 ms by −617 mV.') // => true
+ */
+export function abruptSentence(listed: readonly string[], more: number): string {
+  const rest = more > 0 ? ` and ${more} more` : '';
+  return `Departures at ${listed.join('; ')}${rest}. The recorder is coupled through a capacitor, so neither their travel nor the level that they went to can be told, and the cause stays open.`;
+}
+
+/**
  * How often the passes over a place showed something there.
  *
  * @example

@@ -8,6 +8,7 @@ export const scoreLabels = {
   cause: 'Cause',
   next: 'Next',
   findings: 'Findings',
+  abrupt: 'Abrupt',
   checks: 'Checks',
   movement: 'Movement',
   file: 'File',

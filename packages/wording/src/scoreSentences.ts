@@ -3,6 +3,7 @@ import { adviceSentences } from './advice.js';
 import { causeLabels, causeMeanings } from './causes.js';
 import { visibleSetByLabels } from './checks.js';
 import {
+  abruptSentence,
   blindSentence,
   morePassesSentence,
   narrowestSpotSentence,
@@ -19,6 +20,8 @@ const mostPlaces = 3;
 export interface ScoreSentences {
   readonly cause: readonly string[];
   readonly next: readonly string[];
+  /** Departures in a recording through a capacitor. */
+  readonly abrupt: readonly string[];
   /** Where departures came again. */
   readonly places: readonly string[];
   /** What would part the track from a connection. */
@@ -49,6 +52,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
   return {
     cause: causeSentences(score),
     next: nextSteps(score, criteria),
+    abrupt: abruptDepartures(score),
     places: again.map(({ travel, seen, passes }) =>
       spotSentence({ travel: percent(travel), seen: String(seen), passes: String(passes) }),
     ),
@@ -60,6 +64,15 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
     movement: movement(score),
     couldShow: visibility(score),
   };
+}
+
+function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
+  if (abrupt.length === 0) return [];
+  const listed = abrupt.slice(0, mostPlaces).map(({ start, end, depth }) => {
+    const lasts = formatQuantity(end - start, 's', { digits: 2 });
+    return `${formatQuantity(start, 's')} for ${lasts} by ${formatQuantity(depth, 'V')}`;
+  });
+  return [abruptSentence(listed, abrupt.length - listed.length)];
 }
 
 function causeSentences({ causes }: Score): readonly string[] {

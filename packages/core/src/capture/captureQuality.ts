@@ -20,6 +20,8 @@ export interface Recorder {
   readonly range?: { readonly low: Volts; readonly high: Volts };
   /** Standard uncertainty of a reading, V. */
   readonly uncertainty?: Volts;
+  /** `ac`: a capacitor in its input lets the level sag toward zero; `dc` when left out. */
+  readonly coupling?: 'dc' | 'ac';
   /** Readings of source and zero with this instrument before and after the sweep; they replace the uncertainty. */
   readonly before?: ReferenceReadings;
   readonly after?: ReferenceReadings;

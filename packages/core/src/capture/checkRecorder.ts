@@ -7,7 +7,21 @@ const most = 1e12;
 const leastReading = 1e-3;
 
 /** Refuses what no recorder can be; each field may be left out. */
-export function checkRecorder({ resolution, range, uncertainty, before, after }: Recorder): void {
+export function checkRecorder({
+  resolution,
+  range,
+  uncertainty,
+  coupling = 'dc',
+  before,
+  after,
+}: Recorder): void {
+  if (coupling !== 'dc' && coupling !== 'ac') {
+    throw new InputError(
+      'not-one-of',
+      'recorder.coupling',
+      `recorder.coupling is ${JSON.stringify(coupling)}; it must be "dc" or "ac".`,
+    );
+  }
   if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');
   if (uncertainty !== undefined) finiteBetween(uncertainty, 0, most, 'recorder.uncertainty', 'V');
   if (range) {

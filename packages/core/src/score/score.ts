@@ -1,3 +1,4 @@
+import type { AbruptDeparture } from '../acCoupled/abruptDepartures.js';
 import type { CaptureQuality } from '../capture/captureQuality.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { Fraction, Seconds, Travel, Volts } from '../units.js';
@@ -56,6 +57,7 @@ export type CheckCode =
   | 'gaps'
   | 'clipping'
   | 'supply'
+  | 'coupling'
   | 'whole-strokes'
   | 'departures'
   | 'closed-end'
@@ -130,7 +132,8 @@ export type Advice =
   | 'record-faster'
   | 'record-quieter'
   | 'record-whole-strokes'
-  | 'change-range';
+  | 'change-range'
+  | 'couple-directly';
 
 /** A judged sweep: the verdict with everything that led to it. */
 export interface Score {
@@ -140,6 +143,8 @@ export interface Score {
   readonly advice: readonly Advice[];
   readonly checks: readonly Check[];
   readonly findings: readonly Finding[];
+  /** Of a recorder that is coupled through a capacitor, in the place of findings: departures without travel and level. */
+  readonly abrupt?: readonly AbruptDeparture[];
   /** Where departures came at one travel, the most often seen first. */
   readonly spots: readonly Spot[];
   /**

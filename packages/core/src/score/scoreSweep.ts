@@ -1,3 +1,4 @@
+import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
@@ -37,6 +38,9 @@ import { sharesOf, weighCauses } from './weighCauses.js';
  * visible limit, faster than a hand can move, is a departure. Where departures come from is weighed by their form,
  * time and travel. The ends and the closed reading are compared with what the hook-up must show.
  *
+ * A recorder that is coupled through a capacitor shows abrupt departures only: they fail the sweep with the cause left open, and nothing
+ * passes it.
+ *
  * With a supply channel, or readings of source and zero, the signal is judged as a ratio: then leave the source's
  * tolerance out of the expectation.
  *
@@ -70,6 +74,10 @@ export function scoreSweep(
     );
   }
   const ordered = inOrder(sweep);
+  if (recorder.coupling === 'ac') {
+    const whole = prepareSweep(ordered.sweep, scale.span, recorder, criteria, ordered.disordered);
+    return scoreAcCoupled(ordered.sweep, whole, expected, recorder, criteria);
+  }
   const hookUp = hookUpLevels(expected.circuit);
   const ratio = ratiometric(ordered.sweep, hookUp, recorder);
   const judged = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
