@@ -1,16 +1,37 @@
 import { formatQuantity } from '@truesweep/core';
-import type { ColumnRole, DelimitedReading } from '@truesweep/recordings';
+import type { ColumnRole, DelimitedReading, SoundReading } from '@truesweep/recordings';
 import {
   columnSentence,
   delimiterLabels,
   encodingLabels,
   readingSentence,
   sampleRateSentence,
+  soundSentence,
   unitText,
 } from '@truesweep/wording';
 
 /** How a file was read, as a sentence. */
-export function howRead(reading: DelimitedReading): string {
+export function howRead(reading: DelimitedReading | SoundReading): string {
+  return 'coding' in reading ? soundRead(reading) : textRead(reading);
+}
+
+function soundRead(reading: SoundReading): string {
+  const { coding, bits, channels, signalChannel, supplyChannel, secondChannel } = reading;
+  return soundSentence({
+    coding: `${coding}, ${bits} bits`,
+    channels,
+    signal: signalChannel + 1,
+    ...(supplyChannel !== undefined && { supply: supplyChannel + 1 }),
+    ...(secondChannel !== undefined && { second: secondChannel + 1 }),
+    rate: formatQuantity(reading.hertz, 'Hz'),
+    fullScale: formatQuantity(reading.range.high, 'V'),
+    samples: String(reading.rows),
+    withoutReading: reading.withoutReading,
+    isCut: reading.isCut,
+  });
+}
+
+function textRead(reading: DelimitedReading): string {
   const { columns, sampleRate } = reading;
   const described = (role: ColumnRole): string | undefined => {
     const column = columns[role];

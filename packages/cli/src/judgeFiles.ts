@@ -7,9 +7,8 @@ import {
   type JobRecording,
   jobCriteria,
   jobExpectation,
-  jobRecorder,
+  readJobRecording,
 } from '@truesweep/jobs';
-import { readDelimited } from '@truesweep/recordings';
 import { nothingToScoreSentence, oneInputSentence, standardInputName } from '@truesweep/wording';
 import { inFile } from './inFile.js';
 import type { JudgedFile } from './judgedFile.js';
@@ -39,9 +38,9 @@ export async function judgeFiles(
       const content = await readInput(path);
       const identity = await identifyRecording(content);
       checkRecording({ ...listed, file }, identity);
-      const { sweep, reading } = readDelimited(content, { ...listed.text, name: file });
-      const score = scoreSweep(sweep, expected, jobRecorder(job), criteria);
-      return { file, ...identity, sweep, reading, score, criteria };
+      const { sweep, reading, recorder } = readJobRecording(content, { ...listed, file }, job);
+      const score = scoreSweep(sweep, expected, recorder, criteria);
+      return { file, ...identity, sweep, reading, recorder, score, criteria };
     });
     judged.push(one);
   }

@@ -1,12 +1,13 @@
-import type { Criteria, Score, Sweep } from '@truesweep/core';
+import type { Criteria, Recorder, Score, Sweep } from '@truesweep/core';
 import type { RecordingIdentity } from '@truesweep/jobs';
-import type { DelimitedReading } from '@truesweep/recordings';
+import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
 
 /** A recording with how it was read, its score, and the criteria that it was judged by. */
 export interface JudgedFile extends RecordingIdentity {
   readonly file: string;
   readonly sweep: Sweep;
-  readonly reading: DelimitedReading;
+  readonly reading: DelimitedReading | SoundReading;
+  readonly recorder: Recorder;
   readonly score: Score;
   readonly criteria: Criteria;
 }

@@ -135,6 +135,7 @@ const judged: JudgedFile = {
     repeatedHeadings: 0,
     footerLines: 0,
   },
+  recorder: {},
   score: worn,
   criteria: defaultCriteria,
 };

@@ -1,8 +1,7 @@
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
-import { identifyRecording, type Job } from '@truesweep/jobs';
+import { identifyRecording, type Job, readJobRecording } from '@truesweep/jobs';
 import { readFileBytes } from '@truesweep/jobs/node';
-import { readDelimited } from '@truesweep/recordings';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
 import { inFile } from './inFile.js';
 import { readInput } from './readInput.js';
@@ -36,9 +35,9 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
   };
 }
 
-function readAgain(bytes: Uint8Array, file: string, { recordings }: Job): Sweep {
-  const listed = recordings?.find((one) => basename(one.file) === basename(file));
-  return readDelimited(bytes, { ...listed?.text, name: file }).sweep;
+function readAgain(bytes: Uint8Array, file: string, job: Job): Sweep {
+  const listed = job.recordings?.find((one) => basename(one.file) === basename(file));
+  return readJobRecording(bytes, { ...listed, file }, job).sweep;
 }
 
 function refuseOther(file: string, path: string): never {

@@ -52,6 +52,29 @@ function recording(interval: number): { time: Float64Array; signal: Float64Array
   }).sweep;
 }
 
+/** The samples of a sound file of one channel at 8 kHz, 16 bits, so many volts at full scale. */
+function soundFile(signal: Float64Array, volts: number): Uint8Array {
+  const bytes = new Uint8Array(44 + 2 * signal.length);
+  const view = new DataView(bytes.buffer);
+  const size = 2 * signal.length;
+  const words = [
+    0x46464952,
+    36 + size,
+    0x45564157,
+    0x20746d66,
+    16,
+    0x10001,
+    8000,
+    16_000,
+    0x100002,
+  ];
+  for (const [i, word] of [...words, 0x61746164, size].entries()) view.setUint32(4 * i, word, true);
+  for (const [i, one] of signal.entries()) {
+    view.setInt16(44 + 2 * i, Math.round((one / volts) * 32_768), true);
+  }
+  return bytes;
+}
+
 const rowsOf = (interval: number, row: (time: string, signal: string) => string) => {
   const { time, signal } = recording(interval);
   return Array.from(time, (t, i) => `${row(t.toFixed(3), signal[i]!.toFixed(3))}\n`).join('');
@@ -300,6 +323,42 @@ describe('the commands around the score', () => {
     const { code, err } = await truesweep('score', '--job', at('hashed.json'));
     expect(code).toBe(2);
     expect(err).toContain('(recording-changed)');
+  });
+
+  describe('a sound recording', () => {
+    const sound = { fullScale: '3 V', attenuation: 2, microphoneBias: 'off' };
+    const job = (more: object, recording: object) => ({
+      ...benchJob,
+      instrument: { ...benchJob.instrument, ...more },
+      recordings: [{ file: 'sweep.wav', ...recording }],
+    });
+
+    beforeAll(async () => {
+      await writeFile(at('sweep.wav'), soundFile(recording(1 / 8000).signal, 6));
+    });
+
+    const judged = async (json: object) => {
+      await writeFile(at('wav.json'), JSON.stringify(json));
+      return await truesweep('score', '--exit-by-verdict', '--job', at('wav.json'));
+    };
+
+    test('through a direct input it is judged like any other', async () => {
+      const { code, out } = await judged(job({ coupling: 'dc' }, { sound }));
+      expect(code).toBe(0);
+      expect(out.replaceAll(/\s+/g, ' ')).toContain('signal from channel 1 of 1');
+    });
+
+    test('through a capacitor it cannot pass', async () => {
+      const { code, out } = await judged(job({ coupling: 'ac' }, { sound }));
+      expect(code).toBeGreaterThan(0);
+      expect(out).toContain('INCONCLUSIVE');
+      expect(out.replaceAll(/\s+/g, ' ')).toContain('coupled directly (DC)');
+    });
+
+    test('without its scale or its coupling it is refused, with what to write', async () => {
+      expect((await judged(job({ coupling: 'dc' }, {}))).err).toMatch(/“fullScale”|"fullScale"/);
+      expect((await judged(job({}, { sound }))).err).toContain('(no-coupling)');
+    });
   });
 
   test('the standard input can stand for one file only', async () => {

@@ -22,11 +22,12 @@ export async function writeReport(
   const report: Report = {
     job,
     writtenAt: new Date().toISOString(),
-    recordings: judged.map(({ file, bytes, sha256, sweep, reading, score }) => ({
+    recordings: judged.map(({ file, bytes, sha256, sweep, reading, recorder, score }) => ({
       name: basename(file),
       bytes,
       sha256,
       howRead: howRead(reading),
+      recorder,
       sweep,
       score,
     })),

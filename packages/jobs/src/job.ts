@@ -1,5 +1,5 @@
 import type { Amps, Criteria, Fraction, Ohms, Position, Volts } from '@truesweep/core';
-import type { DelimitedOptions } from '@truesweep/recordings';
+import type { DelimitedOptions, SoundOptions } from '@truesweep/recordings';
 
 /** The sensor on the bench, as its maker or the ohmmeter says. */
 export interface JobSensor {
@@ -46,6 +46,8 @@ export interface JobInstrument {
   readonly range?: { readonly low: Volts; readonly high: Volts };
   /** Standard uncertainty of a reading, V. */
   readonly uncertainty?: Volts;
+  /** `ac`: a capacitor in its input lets the level sag toward zero; for a sound recording it must be said. */
+  readonly coupling?: 'dc' | 'ac';
 }
 
 /** A recorded file, and what is known beforehand of how it is written. */
@@ -57,6 +59,8 @@ export interface JobRecording {
   readonly sha256?: string;
   /** How a delimited text is read; what is left out is found out from the file. */
   readonly text?: Omit<DelimitedOptions, 'name'>;
+  /** What a sound recording doesn't tell by itself; such a file can't be read without it. */
+  readonly sound?: Omit<SoundOptions, 'name'>;
 }
 
 /** A saved job, version 2, with every quantity in SI units. */

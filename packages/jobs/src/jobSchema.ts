@@ -135,6 +135,7 @@ const instrument = fieldGroup('an instrument', {
     ),
   ),
   uncertainty: maybe(someVoltsField),
+  coupling: maybe(oneOf<'dc' | 'ac'>('dc', 'ac')),
 });
 
 const criteria = fieldGroup('the criteria', {
@@ -192,6 +193,16 @@ const recording = fieldGroup('a recording', {
       positionColumn: maybe(columnField),
       voltsPerUnit: maybe(someVoltsField),
       sampleRate: maybe(hertzField),
+    }),
+  ),
+  sound: maybe(
+    fieldGroup("what a sound recording doesn't tell", {
+      fullScale: someVoltsField,
+      attenuation: factorField,
+      microphoneBias: oneOf('off'),
+      signalChannel: maybe(countFrom(0)),
+      supplyChannel: maybe(countFrom(0)),
+      secondChannel: maybe(countFrom(0)),
     }),
   ),
 });

@@ -19,3 +19,6 @@ export { readDelimited } from './readDelimited.js';
 export { readRecording } from './readRecording.js';
 export type { RowCounts, Samples } from './rowScanner.js';
 export { samplesOf } from './samplesOf.js';
+export { readSound, type SoundReading, type SoundRecording } from './sound/readSound.js';
+export { isSound } from './sound/soundFormat.js';
+export type { SoundOptions } from './sound/soundOptions.js';

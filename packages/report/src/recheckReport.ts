@@ -30,7 +30,8 @@ export function recheckReport(
     const { name, score } = recording;
     const sweep = sweepOf(recording) ?? keptSweep(recording);
     if (!sweep) return { name, stated: score.verdict };
-    const again = scoreSweep(sweep, expected, jobRecorder(job), jobCriteria(job)).verdict;
+    const recorder = recording.recorder ?? jobRecorder(job);
+    const again = scoreSweep(sweep, expected, recorder, jobCriteria(job)).verdict;
     return { name, stated: score.verdict, again };
   });
 }

@@ -1,4 +1,4 @@
-import type { Score, Sweep } from '@truesweep/core';
+import type { Recorder, Score, Sweep } from '@truesweep/core';
 import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */
@@ -6,6 +6,8 @@ export interface NamedRecording extends RecordingIdentity {
   readonly name: string;
   /** How the file was read, as a sentence. */
   readonly howRead: string;
+  /** What was known of the recorder, where the file told more than the job. */
+  readonly recorder?: Recorder;
 }
 
 /** A judged recording that a report is to be made of. */

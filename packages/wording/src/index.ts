@@ -66,6 +66,7 @@ export {
   movementSentence,
   readingSentence,
   sampleRateSentence,
+  soundSentence,
   supplyAssumedSentence,
   takenFromLabels,
   unitText,

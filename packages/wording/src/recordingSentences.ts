@@ -128,6 +128,40 @@ export function readingSentence(reading: {
 }
 
 /**
+ * How a sound file was read. Channels are counted from 1.
+ *
+ * @example
+ * const format = { coding: 'PCM, 16 bits', channels: 2, signal: 1, rate: '44.1 kHz', fullScale: '6 V' };
+ * const sentence = soundSentence({ ...format, samples: '90000', withoutReading: 0, isCut: false });
+ * sentence.startsWith('Sound (PCM, 16 bits) at 44.1 kHz, ±6 V at full scale: signal from channel 1 of 2') // => true
+ */
+export function soundSentence(sound: {
+  readonly coding: string;
+  readonly channels: number;
+  readonly signal: number;
+  readonly supply?: number;
+  readonly second?: number;
+  readonly rate: string;
+  readonly fullScale: string;
+  readonly samples: string;
+  readonly withoutReading: number;
+  readonly isCut: boolean;
+}): string {
+  const channels = [
+    `signal from channel ${sound.signal} of ${sound.channels}`,
+    ...(sound.supply === undefined ? [] : [`supply from channel ${sound.supply}`]),
+    ...(sound.second === undefined ? [] : [`second track from channel ${sound.second}`]),
+  ];
+  const notes = [
+    sound.withoutReading > 0 &&
+      ` ${count(sound.withoutReading, 'sample')} without a reading left out.`,
+    sound.isCut &&
+      ' The file ends before the samples that it announces; those that are there were read.',
+  ];
+  return `Sound (${sound.coding}) at ${sound.rate}, ±${sound.fullScale} at full scale: ${channels.join(', ')}; ${sound.samples} samples.${notes.filter(Boolean).join('')}`;
+}
+
+/**
  * What the recording could show.
  *
  * @example

@@ -1,0 +1,68 @@
+import { InputError, type Recorder, type Sweep } from '@truesweep/core';
+import {
+  type DelimitedReading,
+  isSound,
+  readDelimited,
+  readSound,
+  type SoundReading,
+} from '@truesweep/recordings';
+import type { Job, JobRecording } from './job.js';
+import { jobRecorder } from './jobRecorder.js';
+
+/** A recording that was read as its job says. */
+export interface ReadRecording {
+  readonly sweep: Sweep;
+  readonly reading: DelimitedReading | SoundReading;
+  /** What is known of the recorder, from the job and from the file. */
+  readonly recorder: Recorder;
+}
+
+/**
+ * Reads a recording as its job says: delimited text, or a sound recording.
+ *
+ * @param bytes The whole file.
+ * @param recording The file's name, for errors, and how it is read.
+ * @throws InputError as `readDelimited` and `readSound` do; for a sound recording `no-scale` where the job doesn't say what its full scale
+ * is, and `no-coupling` where it doesn't say how the instrument's input is coupled.
+ *
+ * @example
+ * const job = parseJob({
+ *   version: 2,
+ *   title: 'Spare sensor from the shelf',
+ *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   hookUp: { source: { volts: 5 }, limiter: 1000 },
+ *   instrument: { name: 'Bench logger', inputResistance: '10M', resolution: '1 mV' },
+ * });
+ * const bytes = new TextEncoder().encode('t (s),U (V)\n0,0.5\n1,0.6\n');
+ * const { sweep, recorder } = readJobRecording(bytes, { file: 'a.csv' }, job);
+ * sweep.signal[1] // => 0.6
+ * recorder // => { resolution: 0.001 }
+ */
+export function readJobRecording(
+  bytes: Uint8Array,
+  { file, text, sound }: Pick<JobRecording, 'file' | 'text' | 'sound'>,
+  job: Job,
+): ReadRecording {
+  const recorder = jobRecorder(job);
+  if (!isSound(bytes)) {
+    const { sweep, reading } = readDelimited(bytes, { ...text, name: file });
+    return { sweep, reading, recorder };
+  }
+  if (!sound) {
+    throw new InputError(
+      'no-scale',
+      file,
+      'The file is a sound recording, which tells no voltages: say in the job, with the recording, “sound”: { "fullScale": …, "attenuation": …, "microphoneBias": "off" }.',
+    );
+  }
+  if (recorder.coupling === undefined) {
+    throw new InputError(
+      'no-coupling',
+      file,
+      'The file is a sound recording: say in the job, with the instrument, whether its input is coupled through a capacitor ("coupling": "ac"), as most sound inputs are, or directly ("dc").',
+    );
+  }
+  const { sweep, reading } = readSound(bytes, { ...sound, name: file });
+  const { range } = reading;
+  return { sweep, reading, recorder: { range, ...recorder } };
+}
