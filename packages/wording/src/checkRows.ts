@@ -22,11 +22,12 @@ export function checkRows(checks: readonly Check[]): readonly (readonly string[]
  * limitSources([]) // => 'Limits: the others are criteria. ± is twice the standard uncertainty.'
  */
 export function limitSources(checks: readonly Check[]): string {
-  const others = new Set(checks.map(({ limitFrom }) => limitFrom));
+  const limited = checks.filter(({ lowLimit, highLimit }) => (lowLimit ?? highLimit) !== undefined);
+  const others = new Set(limited.map(({ limitFrom }) => limitFrom));
   others.delete('criteria');
   const named = [...others].map((source) => ({
     source: limitSourceLabels[source],
-    checks: checks
+    checks: limited
       .filter(({ limitFrom }) => limitFrom === source)
       .map(({ check }) => checkLabels[check].toLowerCase()),
   }));

@@ -1,6 +1,23 @@
 import type { DeliberateTest } from '@truesweep/core';
 
 /**
+ * Said of the movement in a recording through a capacitor.
+ *
+ * @example
+ * movementUnknownSentence.includes('capacitor') // => true
+ */
+export const movementUnknownSentence = 'Not to be told through a capacitor.';
+
+/**
+ * What a recording through a capacitor could have shown.
+ *
+ * @example
+ * onlyLeapsSentence.includes('faster') // => true
+ */
+export const onlyLeapsSentence =
+  'Only leaps faster and larger than any movement of a throttle show: deep dropouts, but no shallow or slow ones, no readings of the ends.';
+
+/**
  * What a recording through a capacitor shows of departures.
  *
  * @param listed Those that are named, each with its time, length and depth.

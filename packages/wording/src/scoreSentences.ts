@@ -6,7 +6,9 @@ import {
   abruptSentence,
   blindSentence,
   morePassesSentence,
+  movementUnknownSentence,
   narrowestSpotSentence,
+  onlyLeapsSentence,
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
@@ -61,8 +63,8 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
       ...(inQuestion && testsNotDone.length > 0 ? [testsNotDoneSentence(testsNotDone)] : []),
     ],
     codes: codes.length > 0 ? [troubleCodesSentence(codes)] : [],
-    movement: movement(score),
-    couldShow: visibility(score),
+    movement: score.abrupt ? movementUnknownSentence : movement(score),
+    couldShow: score.abrupt ? [onlyLeapsSentence] : visibility(score),
   };
 }
 

@@ -50,7 +50,7 @@ export function scoreAcCoupled(
     rests: [],
     snaps: [],
     quality,
-    couldShow: { blind: [[0, 1]] },
+    couldShow: { blind: [] },
     closedReadings: {},
     testsNotDone: [],
     supplyAssumed: true,
