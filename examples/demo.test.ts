@@ -9,6 +9,8 @@ test('the demo judges its three recordings as they were made', async () => {
   const code = await run(['score', '--json', '--job', 'examples/outboard-sensor.job.json'], {
     print,
     printError: print,
+    width: 80,
+    colour: false,
   });
   expect(code).toBe(0);
   const judged: { file: string; score: { verdict: string; causes: { cause: string }[] } }[] =

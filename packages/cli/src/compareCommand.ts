@@ -1,8 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface CompareOptions {
   readonly job: string;
@@ -10,7 +10,7 @@ interface CompareOptions {
 }
 
 /** `truesweep compare`: prints what changed between two recordings of one sensor. */
-export function compareCommand(print: Print): Command {
+export function compareCommand(terminal: Terminal): Command {
   return new Command('compare')
     .description(commandHelp.compare)
     .argument('<before>', commandHelp.before)
@@ -25,6 +25,8 @@ export function compareCommand(print: Print): Command {
       const { judged } = await judgeFiles([before, after], job);
       const [first, second] = judged;
       const comparison = compareSweeps(first!.score, second!.score);
-      print(json ? jsonText(comparison) : linesText(printComparison(before, after, comparison)));
+      terminal.print(
+        json ? jsonText(comparison) : layOut(printComparison(before, after, comparison), terminal),
+      );
     });
 }

@@ -1,10 +1,10 @@
 import { InputError } from '@truesweep/core';
 import { commandHelp, unknownShellSentence } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './print.js';
+import type { Terminal } from './terminal.js';
 
 /** `truesweep completion`: prints what a shell needs to complete commands and options. */
-export function completionCommand(print: Print, program: Command): Command {
+export function completionCommand(terminal: Terminal, program: Command): Command {
   return new Command('completion')
     .description(commandHelp.completion)
     .argument('<shell>', commandHelp.shell)
@@ -12,7 +12,7 @@ export function completionCommand(print: Print, program: Command): Command {
     .action((shell: string) => {
       const write = scripts[shell];
       if (!write) throw new InputError('not-one-of', 'shell', unknownShellSentence(shell));
-      print(write(wordsOf(program)));
+      terminal.print(write(wordsOf(program)));
     });
 }
 

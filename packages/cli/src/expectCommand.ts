@@ -1,8 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface ExpectOptions {
   readonly job: string;
@@ -10,7 +10,7 @@ interface ExpectOptions {
 }
 
 /** `truesweep expect`: prints what a sound sensor must read on the hook-up of a job. */
-export function expectCommand(print: Print): Command {
+export function expectCommand(terminal: Terminal): Command {
   return new Command('expect')
     .description(commandHelp.expect)
     .requiredOption('--job <file>', commandHelp.job)
@@ -21,6 +21,6 @@ export function expectCommand(print: Print): Command {
       const { printExpected } = await import('./printExpected.js');
       const { readJobInput } = await import('./readInput.js');
       const expected = expectedReadings(await readJobInput(job));
-      print(json ? jsonText(expected) : linesText(printExpected(expected)));
+      terminal.print(json ? jsonText(expected) : layOut(printExpected(expected), terminal));
     });
 }

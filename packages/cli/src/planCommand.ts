@@ -1,8 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface PlanOptions {
   readonly job: string;
@@ -15,7 +15,7 @@ interface PlanOptions {
 }
 
 /** `truesweep plan`: advises on the limiting resistor and shows what each wrong connection would do. */
-export function planCommand(print: Print): Command {
+export function planCommand(terminal: Terminal): Command {
   return new Command('plan')
     .description(commandHelp.plan)
     .requiredOption('--job <file>', commandHelp.job)
@@ -31,6 +31,6 @@ export function planCommand(print: Print): Command {
       const { printPlan } = await import('./printPlan.js');
       const { readJobInput } = await import('./readInput.js');
       const plan = planHookUp(await readJobInput(job), wishes);
-      print(json ? jsonText(plan) : linesText(printPlan(plan)));
+      terminal.print(json ? jsonText(plan) : layOut(printPlan(plan), terminal));
     });
 }

@@ -1,7 +1,7 @@
 import { type Finding, formatQuantity, type Sweep, sweepColumns } from '@truesweep/core';
 import { plotWords } from '@truesweep/wording';
 import { plot } from 'simple-ascii-chart';
-import { width } from './wrapText.js';
+import { paragraph, type TextPart } from './textPart.js';
 
 const height = 14;
 /** Room for the axis of volts. */
@@ -11,7 +11,11 @@ const axis = 10;
  * A sweep drawn with characters: in each column the reading that lies farthest from the middle one, so that a spike of one sample
  * shows; below it the numbers of the findings where they are.
  */
-export function plotSweep(sweep: Sweep, findings: readonly Finding[]): readonly string[] {
+export function plotSweep(
+  sweep: Sweep,
+  findings: readonly Finding[],
+  width: number,
+): readonly TextPart[] {
   const columns = width - axis;
   const drawn = sweepColumns(sweep, columns);
   const { start, end } = drawn;
@@ -36,7 +40,7 @@ export function plotSweep(sweep: Sweep, findings: readonly Finding[]): readonly 
     ...lines,
     ...(marks.length > 0 ? [placed(marks)] : []),
     placed(foot),
-    ...(marks.length > 0 ? [plotWords.marks] : []),
+    ...(marks.length > 0 ? [paragraph(plotWords.marks)] : []),
   ];
 }
 

@@ -1,10 +1,10 @@
 import { cautions, scoreLabels } from '@truesweep/wording';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart } from './textPart.js';
 
 /** The usual cautions, as lines of text. */
-export function printCautions(): readonly string[] {
+export function printCautions(): readonly TextPart[] {
   return [
     `${scoreLabels.cautions}:`,
-    ...Object.values(cautions).flatMap((caution) => wrapText(caution, '- ')),
+    ...Object.values(cautions).map((caution) => paragraph(caution, '- ')),
   ];
 }

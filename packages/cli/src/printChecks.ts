@@ -1,14 +1,12 @@
 import type { Check } from '@truesweep/core';
 import { checkRows, limitSources } from '@truesweep/wording';
-import { alignColumns } from './alignColumns.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart, table } from './textPart.js';
 
 /** The checks as a table: what was measured, its limit, the margin, how it came out; then where the limits are from. */
-export function printChecks(checks: readonly Check[]): readonly string[] {
+export function printChecks(checks: readonly Check[]): readonly TextPart[] {
+  const [head = [], ...rows] = checkRows(checks);
   return [
-    ...alignColumns(checkRows(checks), ['left', 'right', 'right', 'right', 'left']).map(
-      (line) => `  ${line}`,
-    ),
-    ...wrapText(limitSources(checks), '  '),
+    table(head, rows, ['left', 'right', 'right', 'right', 'left']),
+    paragraph(limitSources(checks), '  '),
   ];
 }

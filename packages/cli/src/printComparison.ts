@@ -14,32 +14,30 @@ import {
   spotOutcomeLabels,
   verdictLabels,
 } from '@truesweep/wording';
-import { alignColumns } from './alignColumns.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart, table } from './textPart.js';
 
 /** A comparison of two sweeps as lines of text. */
 export function printComparison(
   before: string,
   after: string,
   comparison: SweepComparison,
-): readonly string[] {
+): readonly TextPart[] {
   const { verdict, spots, outsideSpots, closed, open } = comparison;
   const rows = [
-    ['', before, after],
     [comparisonWords.verdict, verdictLabels[verdict.before], verdictLabels[verdict.after]],
     [comparisonWords.outsideSpots, String(outsideSpots.before), String(outsideSpots.after)],
   ];
   return [
-    ...alignColumns(rows, ['left', 'left', 'left']),
+    table(['', before, after], rows, ['left', 'left', 'left']),
     '',
-    ...(spots.length === 0 ? [`  ${comparisonWords.noSpots}`] : spots.flatMap(spotLines)),
+    ...(spots.length === 0 ? [`  ${comparisonWords.noSpots}`] : spots.map(spotLine)),
     '',
     ...endLine(checkLabels['closed-end'], closed),
     ...endLine(checkLabels['open-end'], open),
   ];
 }
 
-function spotLines(spot: SpotChange): readonly string[] {
+function spotLine(spot: SpotChange): TextPart {
   const { outcome, kind, before, after, because, missedByChance } = spot;
   const travel = percent((after ?? before)!.travel);
   const depth = [before, after].map((state) => (state ? percent(state.depth) : '–')).join(' → ');
@@ -48,10 +46,10 @@ function spotLines(spot: SpotChange): readonly string[] {
     because === undefined ? '' : cannotShowSentences[because],
     missedByChance === undefined ? '' : missedByChanceSentence(percent(missedByChance)),
   ];
-  return wrapText([head, ...more].filter(Boolean).join(' '), '  ');
+  return paragraph([head, ...more].filter(Boolean).join(' '), '  ');
 }
 
-function endLine(label: string, change: EndChange | undefined): readonly string[] {
+function endLine(label: string, change: EndChange | undefined): readonly TextPart[] {
   if (!change) return [];
   const { before, after, significant, uncertainty } = change;
   const sentence = endChangeSentence({
@@ -62,7 +60,7 @@ function endLine(label: string, change: EndChange | undefined): readonly string[
     uncertainty: volts(2 * uncertainty),
     significant,
   });
-  return wrapText(sentence, '  ');
+  return [paragraph(sentence, '  ')];
 }
 
 function volts(value: number): string {

@@ -6,12 +6,12 @@ import {
   reportWords,
   windowWords,
 } from '@truesweep/wording';
-import { alignColumns } from './alignColumns.js';
 import type { ExpectedReadings } from './expectedReadings.js';
 import { printCautions } from './printCautions.js';
+import { type TextPart, table } from './textPart.js';
 
 /** The expected readings as lines of text. */
-export function printExpected(expected: ExpectedReadings): readonly string[] {
+export function printExpected(expected: ExpectedReadings): readonly TextPart[] {
   const { title, curve, windows, restLevel, closed, open } = expected;
   const { numbers, unit } = formatAlike(
     curve.map(({ volts }) => volts),
@@ -26,37 +26,29 @@ export function printExpected(expected: ExpectedReadings): readonly string[] {
   ];
   return [
     title,
-    ...alignColumns(rows, ['left', 'left']).map(indented),
+    table([], rows, ['left', 'left']),
     '',
-    ...alignColumns(
-      [
-        [drawingWords.travel, drawingWords.reading],
-        ...curve.map(({ travel }, i) => [
-          formatQuantity(travel, '%', { trim: true }),
-          `${numbers[i]} ${unit}`,
-        ]),
-      ],
+    table(
+      [drawingWords.travel, drawingWords.reading],
+      curve.map(({ travel }, i) => [
+        formatQuantity(travel, '%', { trim: true }),
+        `${numbers[i]} ${unit}`,
+      ]),
       ['right', 'right'],
-    ).map(indented),
+    ),
     '',
-    ...alignColumns(
-      [
-        ['', drawingWords.closed, drawingWords.open],
-        ...(['source', 'limiter', 'contact'] as const).map((part) => [
-          partLabels[part],
-          current(closed.parts[part]?.amps),
-          current(open.parts[part]?.amps),
-        ]),
-      ],
+    table(
+      ['', drawingWords.closed, drawingWords.open],
+      (['source', 'limiter', 'contact'] as const).map((part) => [
+        partLabels[part],
+        current(closed.parts[part]?.amps),
+        current(open.parts[part]?.amps),
+      ]),
       ['left', 'right', 'right'],
-    ).map(indented),
+    ),
     '',
     ...printCautions(),
   ];
-}
-
-function indented(line: string): string {
-  return `  ${line}`;
 }
 
 function quantity(volts: Volts): string {

@@ -5,21 +5,18 @@ import {
   findingRows,
   moreFindingsSentence,
 } from '@truesweep/wording';
-import { alignColumns } from './alignColumns.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart, table } from './textPart.js';
 
 const mostListed = 12;
 
 /** The findings as a table, the first of them where there are many; then what each kind is. */
-export function printFindings(findings: readonly Finding[]): readonly string[] {
+export function printFindings(findings: readonly Finding[]): readonly TextPart[] {
   const kinds = [...new Set(findings.map(({ kind }) => kind))];
-  const rows = findingRows(findings.slice(0, mostListed));
+  const [head = [], ...rows] = findingRows(findings.slice(0, mostListed));
   const more = findings.length - mostListed;
   return [
-    ...alignColumns(rows, ['left', 'right', 'right', 'right', 'right', 'right', 'left']).map(
-      (line) => `  ${line}`,
-    ),
+    table(head, rows, ['left', 'right', 'right', 'right', 'right', 'right', 'left']),
     ...(more > 0 ? [`  ${moreFindingsSentence(more)}`] : []),
-    ...kinds.flatMap((kind) => wrapText(`${findingLabels[kind]}: ${findingMeanings[kind]}`, '  ')),
+    ...kinds.map((kind) => paragraph(`${findingLabels[kind]}: ${findingMeanings[kind]}`, '  ')),
   ];
 }

@@ -1,15 +1,11 @@
 import { formatQuantity, type PinFinding, type TrackPins } from '@truesweep/core';
 import { pinSentences, undecidedSentences } from '@truesweep/wording';
 import { printCautions } from './printCautions.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart } from './textPart.js';
 
 /** What ohmmeter readings say of a sensor's terminals, as lines of text. */
-export function printPins(found: PinFinding): readonly string[] {
-  return [
-    ...sentences(found).flatMap((sentence) => wrapText(sentence, '')),
-    '',
-    ...printCautions(),
-  ];
+export function printPins(found: PinFinding): readonly TextPart[] {
+  return [...sentences(found).map((sentence) => paragraph(sentence)), '', ...printCautions()];
 }
 
 function sentences(found: PinFinding): readonly string[] {

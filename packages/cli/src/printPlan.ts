@@ -12,13 +12,17 @@ import {
   partOverWords,
   planWords,
 } from '@truesweep/wording';
-import { alignColumns } from './alignColumns.js';
 import type { HookUpPlan } from './planHookUp.js';
 import { printCautions } from './printCautions.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart, table } from './textPart.js';
 
 /** A plan as lines of text. */
-export function printPlan({ title, limiter, choice, connections }: HookUpPlan): readonly string[] {
+export function printPlan({
+  title,
+  limiter,
+  choice,
+  connections,
+}: HookUpPlan): readonly TextPart[] {
   const rows = connections.map(({ mistake, planned }) => [
     mistakeLabel(mistake),
     reading(planned.closed),
@@ -35,12 +39,10 @@ export function printPlan({ title, limiter, choice, connections }: HookUpPlan): 
   ];
   return [
     title,
-    ...advice(choice).flatMap((sentence) => wrapText(sentence, '  ')),
+    ...advice(choice).map((sentence) => paragraph(sentence, '  ')),
     '',
-    ...wrapText(planWords.table(ohms(limiter)), ''),
-    ...alignColumns([head, ...rows], ['left', 'right', 'right', 'left', 'left']).map(
-      (line) => `  ${line}`,
-    ),
+    paragraph(planWords.table(ohms(limiter))),
+    table(head, rows, ['left', 'right', 'right', 'left', 'left']),
     '',
     ...printCautions(),
   ];

@@ -1,13 +1,13 @@
 import { recheckSentence, verdictLabels } from '@truesweep/wording';
 import type { OpenedReport } from './reopenReport.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart } from './textPart.js';
 
 /** What became of a report's recordings, as lines of text. */
-export function printRechecks({ title, writtenAt, recordings }: OpenedReport): readonly string[] {
+export function printRechecks({ title, writtenAt, recordings }: OpenedReport): readonly TextPart[] {
   return [
-    ...wrapText(`${title} (${writtenAt})`, ''),
-    ...recordings.flatMap(({ name, stated, again }) =>
-      wrapText(
+    paragraph(`${title} (${writtenAt})`),
+    ...recordings.map(({ name, stated, again }) =>
+      paragraph(
         recheckSentence(verdictLabels[stated], again && verdictLabels[again]),
         `  ${name}: `,
       ),

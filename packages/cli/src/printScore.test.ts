@@ -2,9 +2,10 @@ import { defaultCriteria, type Score } from '@truesweep/core';
 import { cautions } from '@truesweep/wording';
 import { describe, expect, test } from 'vitest';
 import type { JudgedFile } from './judgedFile.js';
+import { layOut } from './layOut.js';
 import { printCautions } from './printCautions.js';
 import { printScore } from './printScore.js';
-import { width } from './wrapText.js';
+import type { TextPart } from './textPart.js';
 
 const quality: Score['quality'] = {
   samples: 5000,
@@ -140,8 +141,12 @@ const judged: JudgedFile = {
   criteria: defaultCriteria,
 };
 
+/** The lines as they stand in a pipe, or at another width. */
+const laidOut = (parts: readonly TextPart[], width = 80): readonly string[] =>
+  layOut(parts, { width, colour: false }).trimEnd().split('\n');
+
 describe('the whole text', () => {
-  const lines = printScore(judged);
+  const lines = laidOut(printScore(judged));
   const text = lines.join('\n');
 
   test('begins with the file, the verdict and what it means', () => {
@@ -196,19 +201,19 @@ describe('the whole text', () => {
 });
 
 test('a recorded supply is not said to be assumed', () => {
-  const lines = printScore({ ...judged, score: { ...worn, supplyAssumed: false } });
+  const lines = laidOut(printScore({ ...judged, score: { ...worn, supplyAssumed: false } }));
   expect(lines.join('\n')).not.toContain('Supply');
 });
 
 test('in short, the verdict, the cause and the next step stand alone', () => {
-  const lines = printScore(judged, { short: true });
-  expect(lines).toEqual(printScore(judged).slice(0, lines.length));
+  const lines = laidOut(printScore(judged, { short: true }));
+  expect(lines).toEqual(laidOut(printScore(judged)).slice(0, lines.length));
   expect(lines.join('\n')).toContain('Next');
   expect(lines.join('\n')).not.toMatch(/Findings|Checks|Movement|Supply/);
 });
 
 test('a clean score has no table of findings', () => {
-  const text = printScore({ ...judged, score: { ...worn, findings: [] } }).join('\n');
+  const text = laidOut(printScore({ ...judged, score: { ...worn, findings: [] } })).join('\n');
   expect(text).not.toContain('Findings');
   expect(text).toContain('Checks');
 });
@@ -219,12 +224,12 @@ test('of many findings the first are listed and the rest counted', () => {
     start: i,
     end: i + 0.016,
   }));
-  const lines = printScore({ ...judged, score: { ...worn, findings } });
+  const lines = laidOut(printScore({ ...judged, score: { ...worn, findings } }));
   expect(lines.filter((line) => line.startsWith('  dropout  '))).toHaveLength(12);
   expect(lines.join('\n')).toContain('and 28 more');
 });
 
-test('no line is wider than the terminal, whatever the score', () => {
+test.each([60, 80, 120])('no line is wider than a terminal of %i, whatever the score', (width) => {
   const every: Score = {
     ...worn,
     causes: (
@@ -269,11 +274,11 @@ test('no line is wider than the terminal, whatever the score', () => {
       depthOfSpan: 3.21,
     })),
   };
-  for (const line of [...printScore({ ...judged, score: every }), ...printCautions()])
-    expect(line.length, line).toBeLessThanOrEqual(width);
+  const parts = [...printScore({ ...judged, score: every }), ...printCautions()];
+  for (const line of laidOut(parts, width)) expect(line.length, line).toBeLessThanOrEqual(width);
 });
 
 test('every caution is printed', () => {
-  const flat = printCautions().join(' ').replace(/ +/g, ' ');
+  const flat = laidOut(printCautions()).join(' ').replace(/ +/g, ' ');
   for (const caution of Object.values(cautions)) expect(flat).toContain(caution);
 });

@@ -1,10 +1,10 @@
 import type { ClosedSetting } from '@truesweep/core';
 import { settingSentences } from '@truesweep/wording';
 import { printCautions } from './printCautions.js';
-import { wrapText } from './wrapText.js';
+import { paragraph, type TextPart } from './textPart.js';
 
 /** A closed setting as lines of text. */
-export function printSetting(setting: ClosedSetting): readonly string[] {
+export function printSetting(setting: ClosedSetting): readonly TextPart[] {
   const sentence =
     setting.kind === 'turn'
       ? settingSentences.turn({
@@ -13,10 +13,5 @@ export function printSetting(setting: ClosedSetting): readonly string[] {
           onward: setting.degrees > 0,
         })
       : settingSentences.noChange;
-  return [
-    ...wrapText(sentence, ''),
-    ...wrapText(settingSentences.again, ''),
-    '',
-    ...printCautions(),
-  ];
+  return [paragraph(sentence), paragraph(settingSentences.again), '', ...printCautions()];
 }

@@ -1,11 +1,11 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 /** `truesweep reopen`: opens a report, and scores again what is at hand of its recordings. */
-export function reopenCommand(print: Print): Command {
+export function reopenCommand(terminal: Terminal): Command {
   return new Command('reopen')
     .description(commandHelp.reopen)
     .argument('<report>', commandHelp.reportFile)
@@ -16,6 +16,6 @@ export function reopenCommand(print: Print): Command {
       const { printRechecks } = await import('./printRechecks.js');
       const { reopenReport } = await import('./reopenReport.js');
       const opened = await reopenReport(report, files);
-      print(json ? jsonText(opened) : linesText(printRechecks(opened)));
+      terminal.print(json ? jsonText(opened) : layOut(printRechecks(opened), terminal));
     });
 }

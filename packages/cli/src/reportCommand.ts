@@ -1,6 +1,6 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './print.js';
+import type { Terminal } from './terminal.js';
 
 interface ReportOptions {
   readonly job: string;
@@ -11,7 +11,7 @@ interface ReportOptions {
 }
 
 /** `truesweep report`: judges recordings and writes the report. */
-export function reportCommand(print: Print): Command {
+export function reportCommand(terminal: Terminal): Command {
   return new Command('report')
     .description(commandHelp.report)
     .argument('[files...]', commandHelp.files)
@@ -23,6 +23,6 @@ export function reportCommand(print: Print): Command {
     .addHelpText('after', commandHelp.reportMore)
     .action(async (files: string[], options: ReportOptions) => {
       const { writeReport } = await import('./writeReport.js');
-      print(await writeReport(files, options));
+      terminal.print(await writeReport(files, options));
     });
 }

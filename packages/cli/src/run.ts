@@ -12,12 +12,11 @@ import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
 import { setClosedCommand } from './setClosedCommand.js';
 import { simulateCommand } from './simulateCommand.js';
+import type { Terminal } from './terminal.js';
 import { terminalsCommand } from './terminalsCommand.js';
-import { width } from './wrapText.js';
 
 /** Where the command line writes to. */
-export interface Output {
-  readonly print: (text: string) => void;
+export interface Output extends Terminal {
   readonly printError: (text: string) => void;
 }
 
@@ -27,9 +26,10 @@ export interface Output {
  * @param args What stands behind the program's name.
  * @returns The exit code.
  */
-export async function run(args: readonly string[], { print, printError }: Output): Promise<number> {
+export async function run(args: readonly string[], output: Output): Promise<number> {
+  const { print, printError, width } = output;
   let exitCode = 0;
-  const score = scoreCommand(print, (code) => {
+  const score = scoreCommand(output, (code) => {
     exitCode = code;
   });
   const program = new Command('truesweep')
@@ -38,16 +38,16 @@ export async function run(args: readonly string[], { print, printError }: Output
     .helpCommand(false)
     .addHelpText('after', commandHelp.programMore);
   const commands = [
-    terminalsCommand(print),
-    planCommand(print),
-    expectCommand(print),
+    terminalsCommand(output),
+    planCommand(output),
+    expectCommand(output),
     score,
-    compareCommand(print),
-    setClosedCommand(print),
-    reportCommand(print),
-    reopenCommand(print),
-    simulateCommand(print),
-    completionCommand(print, program),
+    compareCommand(output),
+    setClosedCommand(output),
+    reportCommand(output),
+    reopenCommand(output),
+    simulateCommand(output),
+    completionCommand(output, program),
   ];
   for (const command of commands) program.addCommand(command);
   for (const command of [program, ...commands]) {

@@ -2,7 +2,8 @@ import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { exitCodeOf } from './exitCodes.js';
 import { jsonText } from './jsonText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface ScoreOptions {
   readonly job: string;
@@ -13,7 +14,7 @@ interface ScoreOptions {
 }
 
 /** `truesweep score`: judges recordings and prints what was found; reports the exit code. */
-export function scoreCommand(print: Print, leaveWith: (code: number) => void): Command {
+export function scoreCommand(terminal: Terminal, leaveWith: (code: number) => void): Command {
   return new Command('score')
     .description(commandHelp.score)
     .argument('[files...]', commandHelp.files)
@@ -28,16 +29,17 @@ export function scoreCommand(print: Print, leaveWith: (code: number) => void): C
       const { judged } = await judgeFiles(files, job);
       if (json) {
         const data = judged.map(({ file, reading, score }) => ({ file, reading, score }));
-        print(jsonText(data));
+        terminal.print(jsonText(data));
       } else {
         const { printScore } = await import('./printScore.js');
         const { printCautions } = await import('./printCautions.js');
         const plots = plot ? await import('./plotSweep.js') : undefined;
         const texts = judged.map((one) => [
           ...printScore(one, { short: short ?? false }),
-          ...(plots ? ['', ...plots.plotSweep(one.sweep, one.score.findings)] : []),
+          ...(plots ? ['', ...plots.plotSweep(one.sweep, one.score.findings, terminal.width)] : []),
+          '',
         ]);
-        print(`${[...texts, printCautions()].map((lines) => lines.join('\n')).join('\n\n')}\n`);
+        terminal.print(layOut([...texts.flat(), ...printCautions()], terminal));
       }
       if (exitByVerdict) leaveWith(exitCodeOf(judged.map(({ score }) => score.verdict)));
     });

@@ -1,8 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface SetClosedOptions {
   readonly reading: string;
@@ -14,7 +14,7 @@ interface SetClosedOptions {
 }
 
 /** `truesweep set-closed`: tells how far to turn a sensor with slotted holes for the closed reading. */
-export function setClosedCommand(print: Print): Command {
+export function setClosedCommand(terminal: Terminal): Command {
   return new Command('set-closed')
     .description(commandHelp.setClosed)
     .requiredOption('--reading <voltage>', commandHelp.readingNow)
@@ -28,6 +28,6 @@ export function setClosedCommand(print: Print): Command {
       const { printSetting } = await import('./printSetting.js');
       const { settingOf } = await import('./settingOf.js');
       const setting = settingOf(entries);
-      print(json ? jsonText(setting) : linesText(printSetting(setting)));
+      terminal.print(json ? jsonText(setting) : layOut(printSetting(setting), terminal));
     });
 }

@@ -1,6 +1,6 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Print } from './print.js';
+import type { Terminal } from './terminal.js';
 
 interface SimulateOptions {
   readonly job: string;
@@ -13,7 +13,7 @@ interface SimulateOptions {
 }
 
 /** `truesweep simulate`: prints an invented recording of the job's sensor, to practise on. */
-export function simulateCommand(print: Print): Command {
+export function simulateCommand(terminal: Terminal): Command {
   return new Command('simulate')
     .description(commandHelp.simulate)
     .requiredOption('--job <file>', commandHelp.job)
@@ -27,6 +27,6 @@ export function simulateCommand(print: Print): Command {
     .action(async ({ job, json, ...entries }: SimulateOptions) => {
       const { simulatedRecording } = await import('./simulatedRecording.js');
       const { readJobInput } = await import('./readInput.js');
-      print(simulatedRecording(await readJobInput(job), entries, json ?? false));
+      terminal.print(simulatedRecording(await readJobInput(job), entries, json ?? false));
     });
 }

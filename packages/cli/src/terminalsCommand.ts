@@ -1,8 +1,8 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
-import { linesText } from './linesText.js';
-import type { Print } from './print.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
 
 interface TerminalsOptions {
   readonly meterError: string;
@@ -11,7 +11,7 @@ interface TerminalsOptions {
 }
 
 /** `truesweep terminals`: tells from ohmmeter readings which terminal is which. */
-export function terminalsCommand(print: Print): Command {
+export function terminalsCommand(terminal: Terminal): Command {
   return new Command('terminals')
     .description(commandHelp.terminals)
     .argument('<readings...>', commandHelp.pinReadings)
@@ -23,6 +23,6 @@ export function terminalsCommand(print: Print): Command {
       const { pinsOf } = await import('./pinsOf.js');
       const { printPins } = await import('./printPins.js');
       const found = pinsOf(readings, options.meterError, options.meterOhms);
-      print(options.json ? jsonText(found) : linesText(printPins(found)));
+      terminal.print(options.json ? jsonText(found) : layOut(printPins(found), terminal));
     });
 }

@@ -1,15 +1,20 @@
-/** Columns of a terminal that every line must fit. */
-export const width = 80;
-
-/** A text in lines that fit the terminal: `first` before the first line, as many spaces before the others. */
-export function wrapText(text: string, first: string): readonly string[] {
+/**
+ * A text in lines of a width: `first` before the first line, spaces before the others, as many as `first` is long unless said otherwise. A
+ * word that is longer than a line is left whole.
+ */
+export function wrapText(
+  text: string,
+  first: string,
+  width: number,
+  indent = first.length,
+): readonly string[] {
   const lines: string[] = [];
   let line = first;
   let empty = true;
   for (const word of text.split(' ')) {
     if (!empty && line.length + 1 + word.length > width) {
       lines.push(line);
-      line = ' '.repeat(first.length);
+      line = ' '.repeat(indent);
       empty = true;
     }
     line += empty ? word : ` ${word}`;

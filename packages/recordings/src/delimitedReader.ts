@@ -70,7 +70,8 @@ export function delimitedReader(options: DelimitedOptions = {}): DelimitedReader
   const begin = (isWhole: boolean): Opened => {
     const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces, size);
     pieces.length = 0;
-    open = opened(bytes, isWhole, options, path);
+    open = opened(bytes.subarray(0, headSize), isWhole, options, path);
+    open.scanner.scan(open.recode(bytes.subarray(headSize)));
     return open;
   };
   return {
@@ -108,18 +109,14 @@ interface Opened {
 }
 
 function opened(
-  given: Uint8Array,
+  head: Uint8Array,
   isWhole: boolean,
   options: DelimitedOptions,
   path: string,
 ): Opened {
-  const encoding = findEncoding(
-    given.subarray(0, headSize),
-    isWhole && given.length <= headSize,
-    path,
-  );
+  const encoding = findEncoding(head, isWhole, path);
   const recode = recoder(encoding);
-  const bytes = recode(given);
+  const bytes = recode(head);
   const start = markLength(bytes);
   const { lines, starts } = headLines(bytes, start, isWhole, path);
   const told = options.sampleRate;
@@ -179,7 +176,7 @@ function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
 
 /** The whole lines of the head of the file, and where each begins; refuses what is no text. */
 function headLines(bytes: Uint8Array, start: number, isWhole: boolean, path: string) {
-  const end = Math.min(bytes.length, start + headSize);
+  const end = bytes.length;
   const starts = [start];
   for (let at = start; at < end; at++) {
     const isEnd = bytes[at] === 0x0a || (bytes[at] === 0x0d && bytes[at + 1] !== 0x0a);
@@ -188,8 +185,8 @@ function headLines(bytes: Uint8Array, start: number, isWhole: boolean, path: str
   for (const [index, from] of starts.entries()) {
     refuseControls(bytes, { line: index + 1, start: from }, starts[index + 1] ?? end, path);
   }
-  const lines = new TextDecoder().decode(bytes.subarray(start, end)).split(/\r\n|\n|\r/);
-  const isCut = (!isWhole || end < bytes.length) && lines.length > 1;
+  const lines = new TextDecoder().decode(bytes.subarray(start)).split(/\r\n|\n|\r/);
+  const isCut = !isWhole && lines.length > 1;
   return { lines: isCut ? lines.slice(0, -1) : lines, starts };
 }
 

@@ -1,4 +1,0 @@
-/** Lines as a command prints them. */
-export function linesText(lines: readonly string[]): string {
-  return `${lines.join('\n')}\n`;
-}

@@ -1,2 +1,0 @@
-/** Writes to the standard output. */
-export type Print = (text: string) => void;
