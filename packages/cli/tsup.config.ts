@@ -1,4 +1,6 @@
+import { writeFile } from 'node:fs/promises';
 import { defineConfig } from 'tsup';
+import { outputJsonSchema } from './src/outputJsonSchema.js';
 
 export default defineConfig({
   entry: ['src/truesweep.ts'],
@@ -6,4 +8,6 @@ export default defineConfig({
   target: 'node20',
   clean: true,
   silent: true,
+  onSuccess: () =>
+    writeFile('dist/output.schema.json', `${JSON.stringify(outputJsonSchema(), undefined, 2)}\n`),
 });

@@ -26,7 +26,9 @@ export function compareCommand(terminal: Terminal): Command {
       const [first, second] = judged;
       const comparison = compareSweeps(first!.score, second!.score);
       terminal.print(
-        json ? jsonText(comparison) : layOut(printComparison(before, after, comparison), terminal),
+        json
+          ? jsonText('compare', comparison)
+          : layOut(printComparison(before, after, comparison), terminal),
       );
     });
 }

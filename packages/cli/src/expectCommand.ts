@@ -21,6 +21,8 @@ export function expectCommand(terminal: Terminal): Command {
       const { printExpected } = await import('./printExpected.js');
       const { readJobInput } = await import('./readInput.js');
       const expected = expectedReadings(await readJobInput(job));
-      terminal.print(json ? jsonText(expected) : layOut(printExpected(expected), terminal));
+      terminal.print(
+        json ? jsonText('expect', expected) : layOut(printExpected(expected), terminal),
+      );
     });
 }

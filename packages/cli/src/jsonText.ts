@@ -1,4 +1,9 @@
+import type { PrintedData } from './printedData.js';
+
 /** Data as a command prints it with `--json`. */
-export function jsonText(data: unknown): string {
+export function jsonText<Name extends keyof PrintedData>(
+  _command: Name,
+  data: PrintedData[Name],
+): string {
   return `${JSON.stringify(data, undefined, 2)}\n`;
 }

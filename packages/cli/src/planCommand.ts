@@ -31,6 +31,6 @@ export function planCommand(terminal: Terminal): Command {
       const { printPlan } = await import('./printPlan.js');
       const { readJobInput } = await import('./readInput.js');
       const plan = planHookUp(await readJobInput(job), wishes);
-      terminal.print(json ? jsonText(plan) : layOut(printPlan(plan), terminal));
+      terminal.print(json ? jsonText('plan', plan) : layOut(printPlan(plan), terminal));
     });
 }

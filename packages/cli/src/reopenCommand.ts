@@ -16,6 +16,6 @@ export function reopenCommand(terminal: Terminal): Command {
       const { printRechecks } = await import('./printRechecks.js');
       const { reopenReport } = await import('./reopenReport.js');
       const opened = await reopenReport(report, files);
-      terminal.print(json ? jsonText(opened) : layOut(printRechecks(opened), terminal));
+      terminal.print(json ? jsonText('reopen', opened) : layOut(printRechecks(opened), terminal));
     });
 }

@@ -29,7 +29,7 @@ export function scoreCommand(terminal: Terminal, leaveWith: (code: number) => vo
       const { judged } = await judgeFiles(files, job);
       if (json) {
         const data = judged.map(({ file, reading, score }) => ({ file, reading, score }));
-        terminal.print(jsonText(data));
+        terminal.print(jsonText('score', data));
       } else {
         const { printScore } = await import('./printScore.js');
         const { printCautions } = await import('./printCautions.js');

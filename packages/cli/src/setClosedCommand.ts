@@ -28,6 +28,8 @@ export function setClosedCommand(terminal: Terminal): Command {
       const { printSetting } = await import('./printSetting.js');
       const { settingOf } = await import('./settingOf.js');
       const setting = settingOf(entries);
-      terminal.print(json ? jsonText(setting) : layOut(printSetting(setting), terminal));
+      terminal.print(
+        json ? jsonText('set-closed', setting) : layOut(printSetting(setting), terminal),
+      );
     });
 }

@@ -3,6 +3,8 @@ import { type Job, jobCircuit } from '@truesweep/jobs';
 import { jsonText } from './jsonText.js';
 
 /** Three sweeps by hand with a rest at each stop, then let go from the open stop. */
+/** The resistance of a lifted contact, Ω, as good as none at all and a number in JSON. */
+const lifted = 1e12;
 const movements: readonly SimulatedMovement[] = [
   { kind: 'hold', seconds: 0.5 },
   ...[1, 2, 3].flatMap((): SimulatedMovement[] => [
@@ -48,14 +50,14 @@ export function simulatedRecording(
           kind: 'worn-spot' as const,
           travel: Number(parseQuantity(wornAt, '%', '--worn-at')),
           width: Number(parseQuantity(wornWidth, '%', '--worn-width')),
-          ohms: Number.POSITIVE_INFINITY,
+          ohms: lifted,
         },
       ],
     }),
     seed: wholeNumber(seed),
   });
   const [time, signal] = [Array.from(sweep.time), Array.from(sweep.signal)];
-  if (json) return jsonText({ time, signal, events });
+  if (json) return jsonText('simulate', { time, signal, events });
   const rows = time.map((at, i) => `${Number(at.toPrecision(9))},${signal[i]!.toFixed(4)}`);
   return ['time (s),wiper (V)', ...rows, ''].join('\n');
 }

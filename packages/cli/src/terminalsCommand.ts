@@ -23,6 +23,8 @@ export function terminalsCommand(terminal: Terminal): Command {
       const { pinsOf } = await import('./pinsOf.js');
       const { printPins } = await import('./printPins.js');
       const found = pinsOf(readings, options.meterError, options.meterOhms);
-      terminal.print(options.json ? jsonText(found) : layOut(printPins(found), terminal));
+      terminal.print(
+        options.json ? jsonText('terminals', found) : layOut(printPins(found), terminal),
+      );
     });
 }

@@ -35,5 +35,5 @@ export async function writeReport(
   const text = markdown ? reportMarkdown(report) : reportHtml(report);
   await writeFileAtomically(out, text, { overwrite: overwrite ?? false });
   const verdicts = judged.map(({ file, score }) => ({ file, verdict: score.verdict }));
-  return json ? jsonText({ out, recordings: verdicts }) : `${writtenSentence(out)}\n`;
+  return json ? jsonText('report', { out, recordings: verdicts }) : `${writtenSentence(out)}\n`;
 }

@@ -1,0 +1,54 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Ajv, type AnySchemaObject } from 'ajv';
+import { afterAll, describe, expect, test } from 'vitest';
+import { outputJsonSchema } from './outputJsonSchema.js';
+import { run } from './run.js';
+
+const job = ['--job', 'examples/outboard-sensor.job.json'];
+const recording = 'examples/recordings/worn.csv';
+const folder = mkdtempSync(join(tmpdir(), 'truesweep-output-'));
+const report = join(folder, 'report.html');
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const schema = new Ajv({ strict: true, allowUnionTypes: true });
+schema.addSchema(outputJsonSchema() as AnySchemaObject, 'output');
+
+async function printed(args: readonly string[]): Promise<unknown> {
+  let out = '';
+  const code = await run([...args, '--json'], {
+    print: (text) => {
+      out += text;
+    },
+    printError: () => {},
+    width: 80,
+    colour: false,
+  });
+  expect(code).toBe(0);
+  return JSON.parse(out);
+}
+
+describe('what the commands print is what the published definition says', () => {
+  test.each<[string, readonly string[]]>([
+    ['terminals', ['terminals', 'A,B=5k/5k', 'A,C=1k/4.5k', 'B,C=4.5k/1k']],
+    ['plan', ['plan', ...job]],
+    ['expect', ['expect', ...job]],
+    ['score', ['score', ...job]],
+    ['compare', ['compare', 'examples/recordings/sound.csv', recording, ...job]],
+    [
+      'set-closed',
+      ['set-closed', '--reading', '0.7 V', '--wanted', '0.5 V', '--turned', '5', '--then', '0.6 V'],
+    ],
+    ['report', ['report', recording, ...job, '--out', report]],
+    ['reopen', ['reopen', report]],
+    ['simulate', ['simulate', ...job, '--worn-at', '30 %', '--interval', '20 ms']],
+  ])('%s', async (name, args) => {
+    const isRight = schema.compile({
+      $ref: `output#/definitions/PrintedData/properties/${name}`,
+    });
+    const data = await printed(args);
+    expect(isRight(data), JSON.stringify(isRight.errors, undefined, 1)).toBe(true);
+    expect(isRight({ another: data })).toBe(false);
+  });
+});

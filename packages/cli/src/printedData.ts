@@ -1,0 +1,45 @@
+import type {
+  ClosedSetting,
+  PinFinding,
+  Score,
+  SimulatedEvent,
+  SweepComparison,
+  Verdict,
+} from '@truesweep/core';
+import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
+import type { ExpectedReadings } from './expectedReadings.js';
+import type { HookUpPlan } from './planHookUp.js';
+import type { OpenedReport } from './reopenReport.js';
+
+/** What the commands print with `--json`, each under its name. All quantities are in SI units. */
+export interface PrintedData {
+  readonly terminals: PinFinding;
+  readonly plan: HookUpPlan;
+  readonly expect: ExpectedReadings;
+  readonly score: readonly ScoredFile[];
+  readonly compare: SweepComparison;
+  readonly 'set-closed': ClosedSetting;
+  readonly report: WrittenReport;
+  readonly reopen: OpenedReport;
+  readonly simulate: SimulatedRecording;
+}
+
+/** A recording, how it was read, and its score. */
+export interface ScoredFile {
+  readonly file: string;
+  readonly reading: DelimitedReading | SoundReading;
+  readonly score: Score;
+}
+
+/** Where a report was written to, and the verdicts in it. */
+export interface WrittenReport {
+  readonly out: string;
+  readonly recordings: readonly { readonly file: string; readonly verdict: Verdict }[];
+}
+
+/** An invented recording: times in s, readings in V, and what befell it. */
+export interface SimulatedRecording {
+  readonly time: readonly number[];
+  readonly signal: readonly number[];
+  readonly events: readonly SimulatedEvent[];
+}
