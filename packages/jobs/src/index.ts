@@ -1,4 +1,5 @@
 export { checkRecording } from './checkRecording.js';
+export { type FoundRecording, findRecordings, type NamedFile } from './findRecordings.js';
 export { identifyRecording, type RecordingIdentity } from './identifyRecording.js';
 export type { Job, JobHookUp, JobInstrument, JobRecording, JobSensor } from './job.js';
 export { jobCircuit } from './jobCircuit.js';
