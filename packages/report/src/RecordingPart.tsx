@@ -54,7 +54,7 @@ export function RecordingPart(props: {
         id={`${id}-trace`}
         sweep={sweep}
         findings={findings}
-        windows={expected.windows}
+        {...(!score.abrupt && { windows: expected.windows })}
       />
       {findings.length > 0 && (
         <>

@@ -1,6 +1,6 @@
 import { type Expectation, formatQuantity, type QuantityUnit } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
-import { reportWords, tolerancedText, windowWords } from '@truesweep/wording';
+import { couplingLabels, reportWords, tolerancedText, windowWords } from '@truesweep/wording';
 
 /** Sensor, hook-up and instrument of a job, with the windows that follow from them, as rows of label and value. */
 export function conditionRows(
@@ -32,6 +32,9 @@ export function conditionRows(
         ]),
     [reportWords.instrument, instrument.name],
     [reportWords.inputResistance, text(instrument.inputResistance, 'Ω')],
+    ...(instrument.coupling === undefined
+      ? []
+      : [[reportWords.coupling, couplingLabels[instrument.coupling]] as const]),
     [reportWords.closedWindow, window(windows.closed)],
     [reportWords.openWindow, window(windows.open)],
   ];

@@ -19,7 +19,7 @@ export function checkRows(checks: readonly Check[]): readonly (readonly string[]
  * Where the limits of the checks came from.
  *
  * @example
- * limitSources([]) // => 'Limits: the others are criteria. ± is twice the standard uncertainty.'
+ * limitSources([]) // => 'Limits: all are criteria. ± is twice the standard uncertainty.'
  */
 export function limitSources(checks: readonly Check[]): string {
   const limited = checks.filter(({ lowLimit, highLimit }) => (lowLimit ?? highLimit) !== undefined);

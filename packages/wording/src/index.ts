@@ -73,6 +73,7 @@ export {
   visibilitySentence,
 } from './recordingSentences.js';
 export {
+  couplingLabels,
   recheckSentence,
   reportWords,
   restOfFindingsSentence,

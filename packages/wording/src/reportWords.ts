@@ -18,6 +18,7 @@ export const reportWords = {
   pullDown: 'Deliberate load',
   instrument: 'Instrument',
   inputResistance: 'Input resistance',
+  coupling: 'Input coupling',
   closedWindow: 'Closed reading must lie in',
   openWindow: 'Open reading must lie in',
   restLevel: 'Reading with the wiper lifted',
@@ -81,3 +82,14 @@ export function recheckSentence(stated: string, again: string | undefined): stri
 export function writtenSentence(path: string): string {
   return `The report is in ${path}.`;
 }
+
+/**
+ * How a recorder's input is coupled.
+ *
+ * @example
+ * couplingLabels.dc // => 'direct (DC)'
+ */
+export const couplingLabels: Readonly<Record<'dc' | 'ac', string>> = {
+  dc: 'direct (DC)',
+  ac: 'through a capacitor (AC)',
+};

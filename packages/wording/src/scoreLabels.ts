@@ -54,5 +54,6 @@ export function limitsSentence(
   named: readonly { readonly checks: readonly string[]; readonly source: string }[],
 ): string {
   const parts = named.map(({ checks, source }) => `${checks.join(' and ')} from ${source}; `);
-  return `Limits: ${parts.join('')}the others are criteria. ± is twice the standard uncertainty.`;
+  const rest = parts.length > 0 ? 'the others are criteria' : 'all are criteria';
+  return `Limits: ${parts.join('')}${rest}. ± is twice the standard uncertainty.`;
 }

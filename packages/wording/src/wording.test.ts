@@ -40,6 +40,7 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   sourceStateLabels: ['core/src/circuit/operatingPoint.ts', 'OperatingPoint', 'sourceState'],
   indeterminateReasons: ['core/src/circuit/determined.ts', 'IndeterminateReason'],
   delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
+  couplingLabels: ['core/src/capture/captureQuality.ts', 'Recorder', 'coupling'],
   takenFromLabels: ['recordings/src/takenFrom.ts', 'TakenFrom'],
   encodingLabels: ['recordings/src/findEncoding.ts', 'TextEncoding'],
   spotOutcomeLabels: ['core/src/compare/comparison.ts', 'SpotOutcome'],
