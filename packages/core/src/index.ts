@@ -112,6 +112,22 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
+export {
+  chanceInPasses,
+  chanceOfReading,
+  type Readings,
+  shortestShown,
+} from './instruments/chanceOfReading.js';
+export { inputCorner, riseTime, settlingTime } from './instruments/inputPath.js';
+export { integratorRejection, type Rejection } from './instruments/integratorRejection.js';
+export {
+  movementOf,
+  moveNeedle,
+  type NeedleMovement,
+  type NeedleState,
+} from './instruments/needleMovement.js';
+export { type OpenWiper, openWiper, openWiperReaches } from './instruments/openWiper.js';
+export { sourceResistance } from './instruments/sourceResistance.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
 export type { Rest, SnapClosing, Stroke } from './movement/movement.js';
 export { findPins } from './pins/findPins.js';

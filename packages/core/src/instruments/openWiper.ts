@@ -1,0 +1,45 @@
+import { finiteBetween, positive } from '../guard.js';
+import type { Farads, Ohms, Seconds, Volts } from '../units.js';
+
+/** What is left on the signal when the wiper opens: the load, and the capacitance of cable and input. */
+export interface OpenWiper {
+  /** Where the signal stood when the wiper opened. */
+  readonly from: Volts;
+  /** Where the load pulls it. */
+  readonly rest: Volts;
+  /** The load's resistance: pull-down, pull-up and input in parallel. */
+  readonly ohms: Ohms;
+  readonly farads: Farads;
+}
+
+/**
+ * The signal a time after the wiper opened: an exponential from where it stood to the load's rest level, V.
+ *
+ * @param seconds Since it opened, 0 s or more.
+ *
+ * @example
+ * openWiper({ from: 2, rest: 0, ohms: 10e6, farads: 100e-12 }, 1e-3).toFixed(4) // => '0.7358'
+ */
+export function openWiper(wiper: OpenWiper, seconds: Seconds): Volts {
+  const { from, rest } = wiper;
+  finiteBetween(seconds, 0, 1e12, 'seconds', 's');
+  return rest + (from - rest) * Math.exp(-seconds / timeConstant(wiper));
+}
+
+/**
+ * How long a dropout must last for the signal to have gone a part of the way to the rest level: with a large load and a long cable a short
+ * one hardly shows on any instrument.
+ *
+ * @param part Of the way, 0 up to, but not, 1.
+ *
+ * @example
+ * openWiperReaches({ from: 2, rest: 0, ohms: 10e6, farads: 100e-12 }, 0.5) // => ≈ 6.9315e-4
+ */
+export function openWiperReaches(wiper: OpenWiper, part: number): Seconds {
+  finiteBetween(part, 0, 1 - 1e-15, 'part');
+  return -timeConstant(wiper) * Math.log1p(-part);
+}
+
+function timeConstant({ ohms, farads }: OpenWiper): Seconds {
+  return positive(ohms, 'wiper.ohms', 'Ω') * positive(farads, 'wiper.farads', 'F');
+}
