@@ -19,7 +19,7 @@ export function inputCorner(ohms: Ohms, farads: Farads): Hertz {
  * @param bandwidth The corner, Hz.
  *
  * @example
- * riseTime(20e6) // => ≈ 1.7485e-8
+ * riseTime(20e6).toExponential(3) // => '1.748e-8'
  */
 export function riseTime(bandwidth: Hertz): Seconds {
   return Math.log(9) / (2 * Math.PI * positive(bandwidth, 'bandwidth', 'Hz'));
@@ -33,7 +33,7 @@ export function riseTime(bandwidth: Hertz): Seconds {
  * @param bits 1 to 32.
  *
  * @example
- * settlingTime(10e3, 14e-12, 10) // => ≈ 1.0675e-6
+ * settlingTime(10e3, 14e-12, 10).toExponential(3) // => '1.067e-6'
  */
 export function settlingTime(ohms: Ohms, farads: Farads, bits: number): Seconds {
   finiteBetween(ohms, 0, 1e18, 'ohms', 'Ω');

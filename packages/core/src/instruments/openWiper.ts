@@ -33,7 +33,7 @@ export function openWiper(wiper: OpenWiper, seconds: Seconds): Volts {
  * @param part Of the way, 0 up to, but not, 1.
  *
  * @example
- * openWiperReaches({ from: 2, rest: 0, ohms: 10e6, farads: 100e-12 }, 0.5) // => ≈ 6.9315e-4
+ * openWiperReaches({ from: 2, rest: 0, ohms: 10e6, farads: 100e-12 }, 0.5).toExponential(3) // => '6.931e-4'
  */
 export function openWiperReaches(wiper: OpenWiper, part: number): Seconds {
   finiteBetween(part, 0, 1 - 1e-15, 'part');
