@@ -319,6 +319,12 @@ describe('the commands around the score', () => {
     expect((await truesweep('completion', 'sh')).err).toContain('name bash, zsh or fish');
   });
 
+  test('a refusal that speaks of an option says where it is given', async () => {
+    await writeFile(at('commas.csv'), '0,512\n0,513\n');
+    const { err } = await score(at('commas.csv'));
+    expect(err).toMatch(/one number, 0\.512.*the fields 0 and 512.*"text": \{.*ambiguous-comma/);
+  });
+
   test('a recording that the job names by its hash is not exchanged for another', async () => {
     const listed = { ...benchJob, recordings: [{ file: 'sound.csv', sha256: '0'.repeat(64) }] };
     await writeFile(at('hashed.json'), JSON.stringify(listed));

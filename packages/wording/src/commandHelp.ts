@@ -169,6 +169,9 @@ export const standardInputName = 'standard input';
 export const oneInputSentence =
   'The standard input can be read only once; name files for all inputs but one.';
 
+/** Where a person at a terminal gives the options that the library speaks of. */
+const optionsHint = 'Options stand in the job, with the recording: "text": { … }.';
+
 /**
  * A refusal as it is printed: where, what, and its code.
  *
@@ -184,7 +187,8 @@ export function refusalSentence(refusal: {
 }): string {
   const { path, place, sentence, code } = refusal;
   const where = place ? `${path}, line ${place.line}, column ${place.column}` : path;
-  return `${where}: ${sentence} (${code})`;
+  const hint = /\bby the options? /.test(sentence) ? ` ${optionsHint}` : '';
+  return `${where}: ${sentence}${hint} (${code})`;
 }
 
 /**
