@@ -118,15 +118,42 @@ export {
   type Readings,
   shortestShown,
 } from './instruments/chanceOfReading.js';
+export {
+  type DigitalDisplay,
+  digitalDisplay,
+  type ShownDigits,
+} from './instruments/digitalDisplay.js';
+export type { ModelledDropout } from './instruments/dropout.js';
+export { dropoutOf } from './instruments/dropoutOf.js';
 export { inputCorner, riseTime, settlingTime } from './instruments/inputPath.js';
+export type {
+  Assumption,
+  ControlUnit,
+  DigitalMeter,
+  InputRange,
+  Instrument,
+  Logger,
+  NeedleMeter,
+  Oscilloscope,
+} from './instruments/instrument.js';
 export { integratorRejection, type Rejection } from './instruments/integratorRejection.js';
+export { needleDisplay } from './instruments/needleDisplay.js';
 export {
   movementOf,
   moveNeedle,
   type NeedleMovement,
   type NeedleState,
 } from './instruments/needleMovement.js';
+export { type NoticedFault, noticedFaults } from './instruments/noticedFaults.js';
 export { type OpenWiper, openWiper, openWiperReaches } from './instruments/openWiper.js';
+export {
+  type RankedInstrument,
+  rankInstruments,
+  type SoughtDropout,
+} from './instruments/rankInstruments.js';
+export { readingUncertainty } from './instruments/readingUncertainty.js';
+export { type SampledDisplay, sampledDisplay } from './instruments/sampledDisplay.js';
+export { type Sight, sightOf } from './instruments/sightOf.js';
 export { sourceResistance } from './instruments/sourceResistance.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
 export type { Rest, SnapClosing, Stroke } from './movement/movement.js';

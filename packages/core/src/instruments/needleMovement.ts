@@ -35,21 +35,47 @@ export function checkMovement({ naturalFrequency, damping }: NeedleMovement, pat
  * moveNeedle(movement, rest, [1, 1], 0.1).deflection.toFixed(6) // => '0.264241'
  */
 export function moveNeedle(
-  { naturalFrequency: w, damping }: NeedleMovement,
+  movement: NeedleMovement,
   { deflection, speed }: NeedleState,
   [from, to]: readonly [from: number, to: number],
   seconds: Seconds,
 ): NeedleState {
   if (seconds === 0) return { deflection, speed };
+  const { lag, kept, gained, slowed, pulled } = needleStep(movement, seconds);
   const slope = (to - from) / seconds;
-  // A ramp is followed with a lag; what is left of the start dies away freely.
-  const lag = (2 * damping * slope) / w;
-  const offset = deflection - (from - lag);
+  const offset = deflection - (from - lag * slope);
   const drift = speed - slope;
+  return {
+    deflection: to - lag * slope + offset * kept + drift * gained,
+    speed: slope + drift * slowed - offset * pulled,
+  };
+}
+
+/** What a stretch of time makes of a needle's offset from the ramp that it follows, and of its speed against it. */
+export interface NeedleStep {
+  readonly seconds: Seconds;
+  /** By how much a needle lags behind a ramp, s. */
+  readonly lag: Seconds;
+  /** Of an offset what is left, and what speed it loses; of a speed what way it makes, and what is left. */
+  readonly kept: number;
+  readonly pulled: number;
+  readonly gained: number;
+  readonly slowed: number;
+}
+
+/** The coefficients of {@link moveNeedle} for a stretch of time. */
+export function needleStep(
+  { naturalFrequency: w, damping }: NeedleMovement,
+  seconds: Seconds,
+): NeedleStep {
   const [even, odd] = freely(w, damping, seconds);
   return {
-    deflection: to - lag + offset * even + (drift + damping * w * offset) * odd,
-    speed: slope + drift * even - (w * w * offset + damping * w * drift) * odd,
+    seconds,
+    lag: (2 * damping) / w,
+    kept: even + damping * w * odd,
+    pulled: w * w * odd,
+    gained: odd,
+    slowed: even - damping * w * odd,
   };
 }
 

@@ -1,0 +1,35 @@
+import type { Seconds, Volts } from '../units.js';
+
+/** A dropout as an instrument meets it: the signal leaves its level for the rest level and comes back, each as capacitance lets it. */
+export interface ModelledDropout {
+  /** How long the contact is open, s. */
+  readonly seconds: Seconds;
+  /** Where the signal stands without it, and where it goes, V. */
+  readonly from: Volts;
+  readonly to: Volts;
+  /** Time constants of leaving and of coming back, s; 0 when left out. */
+  readonly fall?: Seconds;
+  readonly recovery?: Seconds;
+}
+
+/**
+ * How long a dropout departs by at least a part of its depth: 0 where it never does. It leaves as 1 − e^(−t/τ₁) and, from what it reached,
+ * comes back as e^(−t/τ₂).
+ *
+ * @param share The part, above 0 and up to 1.
+ */
+export function timeBeyond(
+  { seconds, fall = 0, recovery = 0 }: ModelledDropout,
+  share: number,
+): Seconds {
+  if (share > 1 || seconds === 0) return 0;
+  const reached = fall === 0 ? 1 : -Math.expm1(-seconds / fall);
+  if (reached < share) return 0;
+  const reaching = fall === 0 ? 0 : -fall * Math.log1p(-share);
+  return seconds - reaching + recovery * Math.log(reached / share);
+}
+
+/** The part of its depth that a dropout's departure reaches at most. */
+export function deepest({ seconds, fall = 0 }: ModelledDropout): number {
+  return fall === 0 ? (seconds > 0 ? 1 : 0) : -Math.expm1(-seconds / fall);
+}

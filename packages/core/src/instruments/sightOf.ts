@@ -1,0 +1,226 @@
+import { finiteBetween, positive, wholeNumber } from '../guard.js';
+import type { Fraction, Seconds, Volts } from '../units.js';
+import { chanceInPasses, chanceOfReading, type Readings } from './chanceOfReading.js';
+import { checkInstrument } from './checkInstrument.js';
+import { deepest, type ModelledDropout, timeBeyond } from './dropout.js';
+import type {
+  Assumption,
+  ControlUnit,
+  DigitalMeter,
+  Instrument,
+  Logger,
+  NeedleMeter,
+  Oscilloscope,
+} from './instrument.js';
+import { needlePulse } from './needlePulse.js';
+import { rangeFor } from './rangeFor.js';
+import { stepOf } from './readingUncertainty.js';
+import { noticedSteps, usualMovement, usualNoticed } from './usualValues.js';
+
+/** How an instrument sees a dropout. */
+export interface Sight {
+  /** Largest departure that it shows, V; of a control unit what reaches its converter. */
+  readonly peak: Volts;
+  /** Smallest departure that stands out on it, V; of a control unit what makes a reading a fault. ∞ where none can. */
+  readonly noticed: Volts;
+  /** Chance that one pass shows the dropout, and that at least one of the passes does. */
+  readonly chance: Fraction;
+  readonly chanceInPasses: Fraction;
+  /** The shortest dropout of this depth that shows with each probability; ∞ where none does. */
+  readonly shortest: readonly {
+    readonly probability: Fraction;
+    readonly inOnePass: Seconds;
+    readonly inPasses: Seconds;
+  }[];
+  readonly assumptions: readonly Assumption[];
+}
+
+const probabilities = [0.5, 0.95, 0.99] as const;
+/** No dropout is longer, s. */
+const longest: Seconds = 1e4;
+
+/** What a kind of instrument makes of a dropout. */
+interface Means {
+  readonly noticed: Volts;
+  readonly peak: (dropout: ModelledDropout) => Volts;
+  readonly chance: (dropout: ModelledDropout) => Fraction;
+  readonly assumptions: readonly Assumption[];
+}
+
+/**
+ * How an instrument sees a dropout whose phase against its readings is as likely as any other: the chance is exact for regular readings with
+ * aperture and dead time ({@link chanceOfReading}). A meter's mean takes a dropout that capacitance rounds as a rectangle of the same
+ * area; the time constants of filters and bandwidth are added to those of the dropout. A needle shows a dropout always or never.
+ *
+ * @param passes Over how many passes, each with a phase of its own; 1 to 10⁶.
+ * @throws InputError for what no instrument and no dropout can be.
+ *
+ * @example
+ * const logger = { kind: 'logger', name: 'Logger', inputOhms: 1e6, range: { low: 0, high: 5 }, bits: 12, interval: 0.01 } as const;
+ * const { chance, shortest } = sightOf(logger, { seconds: 0.002, from: 2.5, to: 0 }, 1);
+ * chance // => 0.2
+ * shortest[1].inOnePass.toFixed(6) // => '0.009500'
+ */
+export function sightOf(instrument: Instrument, dropout: ModelledDropout, passes: number): Sight {
+  checkInstrument(instrument);
+  checkDropout(dropout);
+  wholeNumber(passes, 1, 1e6, 'passes');
+  const means = meansOf(instrument, dropout);
+  const chance = means.chance(dropout);
+  const shortestFor = (probability: Fraction, count: number): Seconds =>
+    shortestSeconds(
+      (seconds) => chanceInPasses(means.chance({ ...dropout, seconds }), count),
+      probability,
+    );
+  return {
+    peak: means.peak(dropout),
+    noticed: means.noticed,
+    chance,
+    chanceInPasses: chanceInPasses(chance, passes),
+    shortest: probabilities.map((probability) => ({
+      probability,
+      inOnePass: shortestFor(probability, 1),
+      inPasses: shortestFor(probability, passes),
+    })),
+    assumptions: [
+      ...means.assumptions,
+      ...(instrument.inputFarads === undefined ? (['input-capacitance-0'] as const) : []),
+    ],
+  };
+}
+
+function checkDropout({ seconds, from, to, fall = 0, recovery = 0 }: ModelledDropout): void {
+  finiteBetween(seconds, 0, longest, 'dropout.seconds', 's');
+  finiteBetween(from, -1e9, 1e9, 'dropout.from', 'V');
+  finiteBetween(to, -1e9, 1e9, 'dropout.to', 'V');
+  positive(Math.abs(to - from), 'the depth of the dropout', 'V');
+  finiteBetween(fall, 0, longest, 'dropout.fall', 's');
+  finiteBetween(recovery, 0, longest, 'dropout.recovery', 's');
+}
+
+/** The least seconds whose chance reaches a probability; the chance never falls with the length. */
+function shortestSeconds(chance: (seconds: Seconds) => Fraction, wanted: Fraction): Seconds {
+  if (chance(longest) < wanted) return Number.POSITIVE_INFINITY;
+  let [low, high] = [0, longest];
+  while (high - low > 1e-12 * high) {
+    const middle = low > 0 ? Math.sqrt(low * high) : high / 1024;
+    if (middle <= low || middle >= high || high < 1e-12) break;
+    if (chance(middle) < wanted) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+function meansOf(instrument: Instrument, dropout: ModelledDropout): Means {
+  switch (instrument.kind) {
+    case 'digital-meter':
+      return digital(instrument, dropout);
+    case 'needle-meter':
+      return needle(instrument, dropout);
+    case 'oscilloscope':
+      return scope(instrument, dropout);
+    case 'logger':
+      return logger(instrument, dropout);
+    case 'control-unit':
+      return controlUnit(instrument, dropout);
+  }
+}
+
+const depthOf = ({ from, to }: ModelledDropout): Volts => Math.abs(to - from);
+
+function digital(meter: DigitalMeter, { from, to }: ModelledDropout): Means {
+  const { aperture, deadTime, displayInterval, counts, keepsExtremes = false } = meter;
+  const range = rangeFor(meter, from) ?? Number.POSITIVE_INFINITY;
+  const noticed = (noticedSteps * range) / counts;
+  const share = noticed / Math.abs(to - from);
+  const conversion = aperture + (deadTime ?? 0);
+  const interval = keepsExtremes ? conversion : (displayInterval ?? conversion);
+  return {
+    noticed,
+    peak: (dropout) => (depthOf(dropout) * Math.min(sameArea(dropout), aperture)) / aperture,
+    chance: (dropout) =>
+      share > 1 ? 0 : chanceOfReading(sameArea(dropout), { interval, aperture, share }),
+    assumptions: [
+      'three-steps-noticed',
+      ...(deadTime === undefined ? (['dead-time-0'] as const) : []),
+      ...(displayInterval === undefined ? (['every-conversion-shown'] as const) : []),
+    ],
+  };
+}
+
+/** The length of the rectangle with the area of a dropout and its depth, s. */
+function sameArea(dropout: ModelledDropout): Seconds {
+  const { seconds, fall = 0, recovery = 0 } = dropout;
+  return Math.max(0, seconds + (recovery - fall) * deepest(dropout));
+}
+
+function needle(meter: NeedleMeter, dropout: ModelledDropout): Means {
+  const { movement = usualMovement, noticed: part = usualNoticed, range } = meter;
+  const noticed = part * range;
+  const peak = (one: ModelledDropout): Volts =>
+    Math.min(depthOf(dropout) * needlePulse(movement, one), range);
+  return {
+    noticed,
+    peak,
+    chance: (one) => (peak(one) >= noticed ? 1 : 0),
+    assumptions: [
+      ...(meter.movement === undefined ? (['movement-usual'] as const) : []),
+      ...(meter.noticed === undefined ? (['eye-notices-2-percent'] as const) : []),
+    ],
+  };
+}
+
+function scope(instrument: Oscilloscope, dropout: ModelledDropout): Means {
+  const { record, memory, fastest, keepsPeaks = false, bandwidth } = instrument;
+  const pole = bandwidth === undefined ? 0 : 1 / (2 * Math.PI * bandwidth);
+  const interval = keepsPeaks ? fastest : Math.max(record / memory, fastest);
+  const noticed = noticedSteps * stepOf(instrument);
+  return {
+    ...sampled(dropout, pole, noticed, { interval, aperture: 0, share: 0 }),
+    assumptions: [
+      'three-steps-noticed',
+      ...(bandwidth === undefined ? (['bandwidth-unlimited'] as const) : []),
+    ],
+  };
+}
+
+function logger(instrument: Logger, dropout: ModelledDropout): Means {
+  const { interval, filter } = instrument;
+  const noticed = noticedSteps * stepOf(instrument);
+  return {
+    ...sampled(dropout, filter ?? 0, noticed, { interval, aperture: 0, share: 0 }),
+    assumptions: ['three-steps-noticed', ...(filter === undefined ? (['no-filter'] as const) : [])],
+  };
+}
+
+function controlUnit(unit: ControlUnit, dropout: ModelledDropout): Means {
+  const { interval, debounce, filter, limits } = unit;
+  const { from, to } = dropout;
+  const limit = to < limits.low ? limits.low : to > limits.high ? limits.high : undefined;
+  const noticed = limit === undefined ? Number.POSITIVE_INFINITY : Math.abs(from - limit);
+  const inARow = Math.max(1, Math.ceil(debounce / interval) + (debounce > 0 ? 1 : 0));
+  return {
+    ...sampled(dropout, filter ?? 0, noticed, { interval, aperture: 0, share: 0, inARow }),
+    assumptions: filter === undefined ? ['no-filter'] : [],
+  };
+}
+
+/** What instants see of a dropout that a further pole rounds. */
+function sampled(
+  dropout: ModelledDropout,
+  pole: Seconds,
+  noticed: Volts,
+  readings: Readings,
+): Omit<Means, 'assumptions'> {
+  const share = noticed / depthOf(dropout);
+  const rounded = (one: ModelledDropout): ModelledDropout => ({
+    ...one,
+    fall: (one.fall ?? 0) + pole,
+    recovery: (one.recovery ?? 0) + pole,
+  });
+  return {
+    noticed,
+    peak: (one) => depthOf(one) * deepest(rounded(one)),
+    chance: (one) => chanceOfReading(timeBeyond(rounded(one), share), readings),
+  };
+}
