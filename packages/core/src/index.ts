@@ -118,6 +118,7 @@ export {
   type Readings,
   shortestShown,
 } from './instruments/chanceOfReading.js';
+export { chooseSetting, type Setting, type SettingWish } from './instruments/chooseSetting.js';
 export {
   type DigitalDisplay,
   digitalDisplay,
@@ -146,6 +147,7 @@ export {
 } from './instruments/needleMovement.js';
 export { type NoticedFault, noticedFaults } from './instruments/noticedFaults.js';
 export { type OpenWiper, openWiper, openWiperReaches } from './instruments/openWiper.js';
+export { type ProbedInput, probedInput } from './instruments/probedInput.js';
 export {
   type RankedInstrument,
   rankInstruments,
@@ -153,8 +155,10 @@ export {
 } from './instruments/rankInstruments.js';
 export { readingUncertainty } from './instruments/readingUncertainty.js';
 export { type SampledDisplay, sampledDisplay } from './instruments/sampledDisplay.js';
+export { settlingError } from './instruments/settlingError.js';
 export { type Sight, sightOf } from './instruments/sightOf.js';
 export { sourceResistance } from './instruments/sourceResistance.js';
+export { type StepByStep, stepByStep, type Unproved } from './instruments/stepByStep.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
 export type { Rest, SnapClosing, Stroke } from './movement/movement.js';
 export { findPins } from './pins/findPins.js';

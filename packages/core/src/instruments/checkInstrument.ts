@@ -90,7 +90,7 @@ function checkLogger(logger: Logger): void {
   wholeNumber(logger.bits, 1, 32, 'instrument.bits');
   positive(logger.interval, 'instrument.interval', 's');
   finiteBetween(logger.filter ?? 0, 0, most, 'instrument.filter', 's');
-  if (logger.coupling !== undefined) oneOf(logger.coupling, ['dc', 'ac'], 'instrument.coupling');
+  if (logger.highPass !== undefined) positive(logger.highPass, 'instrument.highPass', 's');
   const { sampling } = logger;
   if (!sampling) return;
   finiteBetween(sampling.ohms, 0, most, 'instrument.sampling.ohms', 'Ω');

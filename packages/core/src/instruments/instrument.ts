@@ -95,7 +95,8 @@ export interface Logger extends Input {
   readonly filter?: Seconds;
   /** The sampling capacitor behind a switch, and how long it is connected. */
   readonly sampling?: { readonly ohms: Ohms; readonly farads: Farads; readonly seconds: Seconds };
-  readonly coupling?: 'dc' | 'ac';
+  /** Time constant of the capacitor in its input with the input's resistance, s; coupled directly when left out. */
+  readonly highPass?: Seconds;
 }
 
 /** The input of a control unit, with what it takes for a fault. */

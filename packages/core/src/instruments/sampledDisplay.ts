@@ -15,8 +15,8 @@ export interface SampledDisplay {
 
 /**
  * What an oscilloscope or a logger records of a sweep, in steps of its converter and held at the ends of its range. An oscilloscope takes
- * as many samples as its memory holds in a record: a slow one can undersample. A logger that is coupled through a capacitor is not shown
- * here.
+ * as many samples as its memory holds in a record: a slow one can undersample. What a
+ * capacitor in a logger's input holds back, sags toward zero.
  *
  * @throws InputError for what no sweep and no instrument can be.
  *
@@ -28,7 +28,7 @@ export interface SampledDisplay {
 export function sampledDisplay(instrument: Oscilloscope | Logger, given: Sweep): SampledDisplay {
   const sweep = watched(instrument, given);
   const interval = intervalOf(instrument);
-  const signal = roundedByPole(sweep, poleOf(instrument));
+  const signal = roundedByPole(coupled(instrument, sweep), poleOf(instrument));
   const { time } = sweep;
   const [first, last] = [time[0]!, time.at(-1)!];
   const size = Math.floor((last - first) / interval + 1e-9) + 1;
@@ -57,6 +57,13 @@ export function sampledDisplay(instrument: Oscilloscope | Logger, given: Sweep):
     drawn.high[i] = converted(Math.max(high, volts));
   }
   return drawn;
+}
+
+/** The sweep less what a capacitor in the input holds back: its slow part. */
+function coupled(instrument: Oscilloscope | Logger, sweep: Sweep): Sweep {
+  if (instrument.kind !== 'logger' || instrument.highPass === undefined) return sweep;
+  const held = roundedByPole(sweep, instrument.highPass);
+  return { ...sweep, signal: sweep.signal.map((volts, i) => volts - held[i]!) };
 }
 
 function intervalOf(instrument: Oscilloscope | Logger): Seconds {
