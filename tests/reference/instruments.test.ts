@@ -1,11 +1,16 @@
 import {
+  type Circuit,
+  type Instrument,
   inputCorner,
+  inputOhms,
   integratorRejection,
   openWiper,
   openWiperReaches,
+  operatingPoint,
   riseTime,
   settlingTime,
   sourceResistance,
+  withInstrument,
 } from '@truesweep/core';
 import { describe, expect, test } from 'vitest';
 
@@ -43,6 +48,65 @@ describe('rejection of the mains by an integrating meter', () => {
     [60, 16.1422],
   ])('20 ms at %d Hz: %d dB', (hertz, decibels) => {
     expect(integratorRejection(hertz, 0.02).decibels).toBeCloseTo(decibels, 4);
+  });
+});
+
+/** Source: T. R. Kuphaldt, Lessons in Electric Circuits, vol. I (DC), ch. 8, "Voltmeter design": 1 mA, 500 Ω movement. */
+describe('multipliers', () => {
+  test.each([
+    [1, 500],
+    [10, 9500],
+    [100, 99_500],
+    [1000, 999_500],
+  ])('%d V: a multiplier of %d Ω before the movement', (range, multiplier) => {
+    const needle = {
+      kind: 'needle-meter',
+      name: 'Movement',
+      ohmsPerVolt: 1 / 1e-3,
+      range,
+    } as const;
+    expect(inputOhms(needle) - 500).toBeCloseTo(multiplier, 6);
+  });
+
+  /** 50 µA at full scale are 20 kΩ/V; computed. */
+  test('50 µA', () => expect(1 / 50e-6).toBeCloseTo(20e3, 9));
+});
+
+describe('loading by an instrument', () => {
+  const reading = (circuit: Circuit, instrument: Instrument, position: number) => {
+    const { output } = operatingPoint(
+      { ...circuit, load: withInstrument(circuit.load, instrument) },
+      position,
+    );
+    return output;
+  };
+  const needle = (ohmsPerVolt: number, range: number) =>
+    ({ kind: 'needle-meter', name: 'Needle', ohmsPerVolt, range }) as const;
+
+  /** Source: the same, "Voltmeter impact on measured circuit": 24 V over two 250 MΩ, a 10 MΩ meter shows 0.8889 V. */
+  test('a 10 MΩ meter', () => {
+    const circuit = { source: { volts: 24 }, limiter: 0, sensor: { track: 500e6 }, load: {} };
+    const meter = {
+      kind: 'digital-meter',
+      name: 'Meter',
+      inputOhms: 10e6,
+      ranges: [19.99],
+      counts: 1999,
+      aperture: 0.1,
+    } as const;
+    expect(reading(circuit, meter, 0.5)).toBeCloseTo(0.8889, 4);
+  });
+
+  /** Source: electronics tutorial "elect99" at edudirectory.50webs.com: 30 V over two 400 kΩ, 20 kΩ/V on 20 V, shows 10 V. */
+  test('20 kΩ/V', () => {
+    const circuit = { source: { volts: 30 }, limiter: 0, sensor: { track: 800e3 }, load: {} };
+    expect(reading(circuit, needle(20e3, 20), 0.5)).toBeCloseTo(10, 9);
+  });
+
+  /** Source: askfilo, exercise 3338383131393736: 2000 Ω/V on the 10 V range at a source of 10 kΩ shows two thirds. */
+  test('2000 Ω/V', () => {
+    const circuit = { source: { volts: 9 }, limiter: 10e3, sensor: { track: 1e15 }, load: {} };
+    expect(reading(circuit, needle(2000, 10), 1)).toBeCloseTo(6, 6);
   });
 });
 

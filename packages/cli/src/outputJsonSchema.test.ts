@@ -40,6 +40,7 @@ describe('what the commands print is what the published definition says', () => 
       'set-closed',
       ['set-closed', '--reading', '0.7 V', '--wanted', '0.5 V', '--turned', '5', '--then', '0.6 V'],
     ],
+    ['instruments', ['instruments', ...job]],
     ['report', ['report', recording, ...job, '--out', report]],
     ['reopen', ['reopen', report]],
     ['simulate', ['simulate', ...job, '--worn-at', '30 %', '--interval', '20 ms']],

@@ -7,6 +7,7 @@ import type {
   Verdict,
 } from '@truesweep/core';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
+import type { InstrumentAdvice } from './adviseInstruments.js';
 import type { ExpectedReadings } from './expectedReadings.js';
 import type { HookUpPlan } from './planHookUp.js';
 import type { OpenedReport } from './reopenReport.js';
@@ -18,6 +19,7 @@ export interface PrintedData {
   readonly expect: ExpectedReadings;
   readonly score: readonly ScoredFile[];
   readonly compare: SweepComparison;
+  readonly instruments: InstrumentAdvice;
   readonly 'set-closed': ClosedSetting;
   readonly report: WrittenReport;
   readonly reopen: OpenedReport;

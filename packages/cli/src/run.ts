@@ -6,6 +6,7 @@ import { compareCommand } from './compareCommand.js';
 import { completionCommand } from './completionCommand.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
+import { instrumentsCommand } from './instrumentsCommand.js';
 import { planCommand } from './planCommand.js';
 import { reopenCommand } from './reopenCommand.js';
 import { reportCommand } from './reportCommand.js';
@@ -43,6 +44,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     expectCommand(output),
     score,
     compareCommand(output),
+    instrumentsCommand(output),
     setClosedCommand(output),
     reportCommand(output),
     reopenCommand(output),

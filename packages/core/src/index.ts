@@ -126,6 +126,8 @@ export {
 } from './instruments/digitalDisplay.js';
 export type { ModelledDropout } from './instruments/dropout.js';
 export { dropoutOf } from './instruments/dropoutOf.js';
+export { exampleInstruments } from './instruments/exampleInstruments.js';
+export { inputOhms, withInstrument } from './instruments/inputLoad.js';
 export { inputCorner, riseTime, settlingTime } from './instruments/inputPath.js';
 export type {
   Assumption,

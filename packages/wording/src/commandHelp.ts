@@ -28,6 +28,11 @@ export const commandHelp = {
     'two terminals and their resistance with the throttle closed and open, such as A,B=5k/5k; OL for over-range, - for not taken',
   meterError: "the ohmmeter's error, part of the reading",
   meterOhms: "the ohmmeter's constant error, leads included",
+  instruments: 'Tell which instrument can show a worn spot at all, and how to set it.',
+  spotTravel: 'where on the travel the spot is',
+  spotWidth: 'how wide the spot is, a part of the travel',
+  stroke: 'how long the hand takes from stop to stop',
+  passes: 'over how many passes it is looked for',
   setClosed: 'Tell how far to turn a sensor with slotted holes for the wanted closed reading.',
   readingNow: 'the closed reading now',
   wanted: 'the closed reading that the service manual wants',
@@ -80,6 +85,12 @@ A worked example. Three terminals, marked A, B and C by you; each pair is
 read with the throttle closed and then held open:
 
   truesweep terminals A,B=5k/5k A,C=1.3k/5.3k B,C=5.3k/1.3k
+`,
+  instrumentsMore: `
+A worked example. The customer says that it stumbles just off idle; will your
+digital meter show a spot of half a percent there, swept in three seconds?
+
+  truesweep instruments --job outboard.job.json --travel 5% --width 0.5% --stroke 3s
 `,
   setClosedMore: `
 A worked example. Closed, the sensor reads 0.62 V, and 0.50 V is wanted. You

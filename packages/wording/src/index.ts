@@ -40,6 +40,18 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
+export {
+  addLoadSentence,
+  assumptionSentences,
+  instrumentWords,
+  settingSentence,
+  sightLabels,
+  soughtSentence,
+  stepByStepSentence,
+  triggerWords,
+  unprovedLabels,
+  unprovedSentence,
+} from './instrumentWords.js';
 export { pinSentences, undecidedSentences } from './pinSentences.js';
 export {
   appearanceLabels,

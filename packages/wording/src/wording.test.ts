@@ -12,13 +12,20 @@ const ownKeys = [
   'drawingWords',
   'partOverWords',
   'plotWords',
+  'instrumentWords',
   'readingsWords',
   'reportWords',
   'scoreLabels',
 ];
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
-const madeOfFacts = ['limiterSentences', 'pinSentences', 'planWords', 'settingSentences'];
+const madeOfFacts = [
+  'limiterSentences',
+  'pinSentences',
+  'planWords',
+  'settingSentences',
+  'triggerWords',
+];
 
 /** Each map of sentences with the declaration whose codes it must have. */
 const maps: Readonly<Record<string, readonly [file: string, type: string, field?: string]>> = {
@@ -40,6 +47,9 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   sourceStateLabels: ['core/src/circuit/operatingPoint.ts', 'OperatingPoint', 'sourceState'],
   indeterminateReasons: ['core/src/circuit/determined.ts', 'IndeterminateReason'],
   delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
+  sightLabels: ['core/src/instruments/rankInstruments.ts', 'RankedInstrument', 'reason'],
+  assumptionSentences: ['core/src/instruments/instrument.ts', 'Assumption'],
+  unprovedLabels: ['core/src/instruments/stepByStep.ts', 'Unproved'],
   couplingLabels: ['core/src/capture/captureQuality.ts', 'Recorder', 'coupling'],
   takenFromLabels: ['recordings/src/takenFrom.ts', 'TakenFrom'],
   encodingLabels: ['recordings/src/findEncoding.ts', 'TextEncoding'],

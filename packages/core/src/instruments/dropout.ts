@@ -10,6 +10,10 @@ export interface ModelledDropout {
   /** Time constants of leaving and of coming back, s; 0 when left out. */
   readonly fall?: Seconds;
   readonly recovery?: Seconds;
+  /** How fast the sound signal moves meanwhile, V/s, without sign; at rest when left out. */
+  readonly slope?: number;
+  /** The lowest and highest sound reading of the sweep, V; those of a signal at rest when left out. */
+  readonly sound?: { readonly low: Volts; readonly high: Volts };
 }
 
 /**

@@ -4,7 +4,7 @@ import { InputError } from '../errors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { finiteBetween } from '../guard.js';
-import type { Seconds, Travel } from '../units.js';
+import type { Seconds, Travel, Volts } from '../units.js';
 import { checkInstrument } from './checkInstrument.js';
 import type { ModelledDropout } from './dropout.js';
 import { withInstrument } from './inputLoad.js';
@@ -18,6 +18,7 @@ import { sourceResistance } from './sourceResistance.js';
  * @param circuit The hook-up without the instrument.
  * @param travel Where the wiper lifts, 0 to 1.
  * @param seconds For how long.
+ * @param speed How fast the throttle moves meanwhile, travels per second; 0 when left out.
  * @throws InputError `no-rest-level` where nothing pulls the lifted wiper's signal anywhere, and for a wrong circuit or instrument.
  *
  * @example
@@ -31,10 +32,12 @@ export function dropoutOf(
   instrument: Instrument,
   travel: Travel,
   seconds: Seconds,
+  speed = 0,
 ): ModelledDropout {
   checkCircuit(circuit);
   checkInstrument(instrument);
   finiteBetween(travel, 0, 1, 'travel');
+  finiteBetween(speed, 0, 1e6, 'speed', 'travels per second');
   const load = withInstrument(circuit.load, instrument);
   const watched = { ...circuit, load };
   const to = restLevelOf(watched);
@@ -45,7 +48,10 @@ export function dropoutOf(
       'Nothing pulls the signal of a lifted wiper anywhere: there is no load and the instrument has no input resistance; add a pull-down.',
     );
   }
-  const from = outputFunction(watched)(positionAt(circuit.sensor, travel));
+  const output = outputFunction(watched);
+  const at = (place: Travel): Volts => output(positionAt(circuit.sensor, place));
+  const from = at(travel);
+  const ends = [at(0), from, at(1)];
   const farads = instrument.inputFarads ?? 0;
   const pulls = [load.pullDown, load.pullUp?.ohms].filter((ohms) => ohms !== undefined);
   const alone = 1 / pulls.reduce((sum, ohms) => sum + 1 / ohms, 0);
@@ -53,7 +59,15 @@ export function dropoutOf(
     seconds,
     from,
     to,
+    slope: speed * slopeAt(at, travel),
+    sound: { low: Math.min(...ends), high: Math.max(...ends) },
     fall: farads * alone,
     recovery: farads * sourceResistance(watched, travel),
   };
+}
+
+/** How steep an output is at a place, V per travel, over a thousandth of the travel. */
+function slopeAt(output: (travel: Travel) => Volts, travel: Travel): number {
+  const [from, to] = [Math.max(0, travel - 5e-4), Math.min(1, travel + 5e-4)];
+  return Math.abs(output(to) - output(from)) / (to - from);
 }

@@ -2,14 +2,25 @@ import type { Load } from '../circuit/circuit.js';
 import type { Ohms } from '../units.js';
 import type { Instrument } from './instrument.js';
 
-/** The resistance of an instrument's input, Ω; ∞ for a control unit without a pull-down. */
+/**
+ * The resistance of an instrument's input, Ω: of a needle its sensitivity times its range; ∞ for a control unit without a pull-down.
+ *
+ * @example
+ * inputOhms({ kind: 'needle-meter', name: 'needle', ohmsPerVolt: 20e3, range: 10 }) // => 200000
+ */
 export function inputOhms(instrument: Instrument): Ohms {
   if (instrument.kind === 'needle-meter') return instrument.ohmsPerVolt * instrument.range;
   if (instrument.kind === 'control-unit') return instrument.pullDown ?? Number.POSITIVE_INFINITY;
   return instrument.inputOhms;
 }
 
-/** A load with the instrument added: its input in parallel with the pull-down, a control unit's pull-up where there was none. */
+/**
+ * A load with the instrument added: its input in parallel with the pull-down, a control unit's pull-up where there was none.
+ *
+ * @example
+ * const needle = { kind: 'needle-meter', name: 'needle', ohmsPerVolt: 20e3, range: 10 } as const;
+ * withInstrument({ pullDown: 200e3 }, needle).pullDown // => ≈ 100000
+ */
 export function withInstrument(load: Load, instrument: Instrument): Load {
   const ohms = inputOhms(instrument);
   const pullDown = load.pullDown === undefined ? ohms : 1 / (1 / load.pullDown + 1 / ohms);

@@ -124,6 +124,7 @@ export type Assumption =
   | 'movement-usual'
   | 'eye-notices-2-percent'
   | 'three-steps-noticed'
+  | 'signal-at-rest'
   | 'bandwidth-unlimited'
   | 'no-filter'
   | 'input-capacitance-0';

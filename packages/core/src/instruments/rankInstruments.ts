@@ -50,7 +50,7 @@ const surely = 0.95;
  * const meter = { kind: 'digital-meter', name: 'meter', inputOhms: 10e6, ranges: [1.999, 19.99], counts: 1999, aperture: 0.1, displayInterval: 0.4 } as const;
  * const scope = { kind: 'oscilloscope', name: 'scope', inputOhms: 1e6, range: { low: 0, high: 8 }, bits: 8, record: 2, memory: 10000, fastest: 1e-9 } as const;
  * const fault = { travel: 0.3, width: 0.005, speed: 0.5, passes: 3 };
- * rankInstruments([meter, scope], circuit, fault).map(({ name, reason }) => `${name} ${reason}`) // => ['scope surely', 'meter by-chance']
+ * rankInstruments([meter, scope], circuit, fault).map(({ name, reason }) => `${name} ${reason}`) // => ['scope surely', 'meter too-slow']
  */
 export function rankInstruments(
   instruments: readonly Instrument[],
@@ -64,7 +64,7 @@ export function rankInstruments(
   const bare = outputFunction(circuit)(position);
   return instruments
     .map((instrument): RankedInstrument => {
-      const dropout = dropoutOf(circuit, instrument, travel, width / speed);
+      const dropout = dropoutOf(circuit, instrument, travel, width / speed, speed);
       const sight = sightOf(instrument, dropout, passes);
       const watched = { ...circuit, load: withInstrument(circuit.load, instrument) };
       const shortest = certain(sight);

@@ -168,6 +168,7 @@ test('what nobody told is named', () => {
   const { deadTime: _, displayInterval: __, ...bare } = meter;
   expect(sightOf(bare, { seconds: 0.1, from: 2, to: 0 }, 1).assumptions).toEqual([
     'three-steps-noticed',
+    'signal-at-rest',
     'dead-time-0',
     'every-conversion-shown',
     'input-capacitance-0',

@@ -50,7 +50,8 @@ interface Means {
 /**
  * How an instrument sees a dropout whose phase against its readings is as likely as any other: the chance is exact for regular readings with
  * aperture and dead time ({@link chanceOfReading}). A meter's mean takes a dropout that capacitance rounds as a rectangle of the same
- * area; the time constants of filters and bandwidth are added to those of the dropout. A needle shows a dropout always or never.
+ * area, and its digits stand out where they stray by more than the movement changes them from one to the next, its kept extremes where they
+ * lie beyond every sound reading; the time constants of filters and bandwidth are added to those of the dropout. A needle shows a dropout always or never.
  *
  * @param passes Over how many passes, each with a phase of its own; 1 to 10⁶.
  * @throws InputError for what no instrument and no dropout can be.
@@ -89,13 +90,18 @@ export function sightOf(instrument: Instrument, dropout: ModelledDropout, passes
   };
 }
 
-function checkDropout({ seconds, from, to, fall = 0, recovery = 0 }: ModelledDropout): void {
+function checkDropout(dropout: ModelledDropout): void {
+  const { seconds, from, to, fall = 0, recovery = 0, slope = 0, sound } = dropout;
   finiteBetween(seconds, 0, longest, 'dropout.seconds', 's');
   finiteBetween(from, -1e9, 1e9, 'dropout.from', 'V');
   finiteBetween(to, -1e9, 1e9, 'dropout.to', 'V');
   positive(Math.abs(to - from), 'the depth of the dropout', 'V');
   finiteBetween(fall, 0, longest, 'dropout.fall', 's');
   finiteBetween(recovery, 0, longest, 'dropout.recovery', 's');
+  finiteBetween(slope, 0, 1e12, 'dropout.slope', 'V/s');
+  if (!sound) return;
+  finiteBetween(sound.low, -1e9, from, 'dropout.sound.low', 'V');
+  finiteBetween(sound.high, from, 1e9, 'dropout.sound.high', 'V');
 }
 
 /** The least seconds whose chance reaches a probability; the chance never falls with the length. */
@@ -128,24 +134,46 @@ function meansOf(instrument: Instrument, dropout: ModelledDropout): Means {
 
 const depthOf = ({ from, to }: ModelledDropout): Volts => Math.abs(to - from);
 
-function digital(meter: DigitalMeter, { from, to }: ModelledDropout): Means {
-  const { aperture, deadTime, displayInterval, counts, keepsExtremes = false } = meter;
-  const range = rangeFor(meter, from) ?? Number.POSITIVE_INFINITY;
-  const noticed = (noticedSteps * range) / counts;
-  const share = noticed / Math.abs(to - from);
+function digital(meter: DigitalMeter, dropout: ModelledDropout): Means {
+  const { aperture, deadTime, displayInterval, keepsExtremes = false } = meter;
   const conversion = aperture + (deadTime ?? 0);
   const interval = keepsExtremes ? conversion : (displayInterval ?? conversion);
+  const noticed = keepsExtremes
+    ? beyondSound(meter, dropout)
+    : besideMovement(meter, dropout, interval);
+  const share = noticed / depthOf(dropout);
   return {
     noticed,
-    peak: (dropout) => (depthOf(dropout) * Math.min(sameArea(dropout), aperture)) / aperture,
-    chance: (dropout) =>
-      share > 1 ? 0 : chanceOfReading(sameArea(dropout), { interval, aperture, share }),
+    peak: (one) => (depthOf(one) * Math.min(sameArea(one), aperture)) / aperture,
+    chance: (one) =>
+      share > 1 ? 0 : chanceOfReading(sameArea(one), { interval, aperture, share }),
     assumptions: [
       'three-steps-noticed',
+      ...(dropout.slope === undefined ? (['signal-at-rest'] as const) : []),
       ...(deadTime === undefined ? (['dead-time-0'] as const) : []),
       ...(displayInterval === undefined ? (['every-conversion-shown'] as const) : []),
     ],
   };
+}
+
+/** Digits stand out only where they stray by more than the movement changes them from one to the next. */
+function besideMovement(
+  meter: DigitalMeter,
+  { from, slope = 0 }: ModelledDropout,
+  interval: Seconds,
+): Volts {
+  return Math.max(standingOut(meter, from), Math.abs(slope) * interval);
+}
+
+/** Extremes tell only what lies beyond the lowest or the highest sound reading. */
+function beyondSound(meter: DigitalMeter, { from, to, sound }: ModelledDropout): Volts {
+  const { low, high } = sound ?? { low: from, high: from };
+  return (to < from ? from - low : high - from) + standingOut(meter, from);
+}
+
+function standingOut(meter: DigitalMeter, volts: Volts): Volts {
+  const range = rangeFor(meter, volts) ?? Number.POSITIVE_INFINITY;
+  return (noticedSteps * range) / meter.counts;
 }
 
 /** The length of the rectangle with the area of a dropout and its depth, s. */

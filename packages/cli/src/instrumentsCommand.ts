@@ -1,0 +1,36 @@
+import { commandHelp } from '@truesweep/wording';
+import { Command } from 'commander';
+import { jsonText } from './jsonText.js';
+import { layOut } from './layOut.js';
+import type { Terminal } from './terminal.js';
+
+interface InstrumentsOptions {
+  readonly job: string;
+  readonly travel: string;
+  readonly width: string;
+  readonly stroke: string;
+  readonly passes: string;
+  readonly json?: true;
+}
+
+/** `truesweep instruments`: tells which instrument can show a worn spot at all, and how to set it. */
+export function instrumentsCommand(terminal: Terminal): Command {
+  return new Command('instruments')
+    .description(commandHelp.instruments)
+    .requiredOption('--job <file>', commandHelp.job)
+    .option('--travel <fraction>', commandHelp.spotTravel, '30 %')
+    .option('--width <fraction>', commandHelp.spotWidth, '1 %')
+    .option('--stroke <time>', commandHelp.stroke, '2 s')
+    .option('--passes <number>', commandHelp.passes, '3')
+    .option('--json', commandHelp.json)
+    .addHelpText('after', commandHelp.instrumentsMore)
+    .action(async ({ job, json, ...entries }: InstrumentsOptions) => {
+      const { adviseInstruments } = await import('./adviseInstruments.js');
+      const { printInstruments } = await import('./printInstruments.js');
+      const { readJobInput } = await import('./readInput.js');
+      const advice = adviseInstruments(await readJobInput(job), entries);
+      terminal.print(
+        json ? jsonText('instruments', advice) : layOut(printInstruments(advice), terminal),
+      );
+    });
+}
