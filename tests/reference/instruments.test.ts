@@ -4,11 +4,13 @@ import {
   inputCorner,
   inputOhms,
   integratorRejection,
+  noticedFaults,
   openWiper,
   openWiperReaches,
   operatingPoint,
   riseTime,
   settlingTime,
+  sightOf,
   sourceResistance,
   withInstrument,
 } from '@truesweep/core';
@@ -32,6 +34,13 @@ describe('rejection of the mains by an integrating meter', () => {
       expect(off).toBeGreaterThan(59.9);
     },
   );
+
+  test.each([
+    [50, 0.003],
+    [60, 0.003],
+  ])('%d Hz over 0.2 power-line cycles or less: next to none', (hertz, aperture) => {
+    expect(integratorRejection(hertz, aperture).decibels).toBeLessThan(0.6);
+  });
 
   test.each([
     [50, 0.0004],
@@ -107,6 +116,39 @@ describe('loading by an instrument', () => {
   test('2000 Ω/V', () => {
     const circuit = { source: { volts: 9 }, limiter: 10e3, sensor: { track: 1e15 }, load: {} };
     expect(reading(circuit, needle(2000, 10), 1)).toBeCloseTo(6, 6);
+  });
+});
+
+/**
+ * Source: a maker's service manual (jdmfsm.info, rm000000uii003x): P0122 at 0.2 V or less, P0123 at 4.8 V or more, each for 2 s. Check values only.
+ */
+describe('what a vehicle notices by published limits', () => {
+  const unit = {
+    kind: 'control-unit',
+    name: 'Published limits',
+    pullDown: 470e3,
+    interval: 0.01,
+    limits: { low: 0.2, high: 4.8 },
+    debounce: 2,
+  } as const;
+  const time = Float64Array.from({ length: 1000 }, (_, i) => i / 100);
+  const lasting = (seconds: number, volts: number) => ({
+    time,
+    signal: time.map((t) => (t > 3 && t < 3 + seconds ? volts : 2)),
+  });
+
+  test.each([
+    [1.95, 0.1, []],
+    [2.1, 0.1, ['low']],
+    [2.1, 0.25, []],
+    [2.1, 4.9, ['high']],
+  ])('%d s at %d V', (seconds, volts, kinds) => {
+    expect(noticedFaults(unit, lasting(seconds, volts)).map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  test('a dropout of 20 ms on every stroke sets nothing', () => {
+    const dropout = { seconds: 0.02, from: 2, to: 0 };
+    expect(sightOf(unit, dropout, 1000).chanceInPasses).toBe(0);
   });
 });
 

@@ -1,6 +1,8 @@
 import {
+  type Circuit,
   chooseSetting,
   type DigitalMeter,
+  digitalDisplay,
   exampleInstruments,
   InputError,
   parseQuantity,
@@ -9,7 +11,9 @@ import {
   type Setting,
   type SoughtDropout,
   type StepByStep,
+  simulateSweep,
   stepByStep,
+  withInstrument,
 } from '@truesweep/core';
 import { type Job, jobCircuit } from '@truesweep/jobs';
 
@@ -21,6 +25,8 @@ export interface InstrumentAdvice {
   readonly ranked: readonly RankedInstrument[];
   readonly setting: Setting;
   readonly meterOnly: StepByStep;
+  /** What the digital meter shows over one stroke past the spot, one text after the other. */
+  readonly digits: readonly string[];
 }
 
 /**
@@ -44,13 +50,35 @@ export function adviseInstruments(
   const width = Number(parseQuantity(entries.width, '%', '--width'));
   const travelTime = parseQuantity(entries.stroke, 's', '--stroke');
   const sought = { travel, width, speed: 1 / travelTime, passes: passesOf(entries.passes) };
+  const meter = exampleMeter();
   return {
     title: job.title,
     sought,
     ranked: rankInstruments(exampleInstruments, circuit, sought),
     setting: chooseSetting(circuit, { width, travelTime }),
-    meterOnly: stepByStep(exampleMeter(), width, pullDown !== undefined || pullUp !== undefined),
+    meterOnly: stepByStep(meter, width, pullDown !== undefined || pullUp !== undefined),
+    digits: digitsOf(meter, circuit, { travel, width, travelTime }),
   };
+}
+
+/** The digits over a stroke with a rest before and after it. */
+function digitsOf(
+  meter: DigitalMeter,
+  circuit: Circuit,
+  { travel, width, travelTime }: { travel: number; width: number; travelTime: number },
+): readonly string[] {
+  const { sweep } = simulateSweep({
+    circuit: { ...circuit, load: withInstrument(circuit.load, meter) },
+    movements: [
+      { kind: 'hold', seconds: 1 },
+      { kind: 'turn', to: 1, seconds: travelTime },
+      { kind: 'hold', seconds: 1 },
+    ],
+    recorder: { interval: Math.max(1e-3, travelTime / 1e5) },
+    faults: [{ kind: 'worn-spot', travel, width, ohms: 1e12 }],
+    seed: 1,
+  });
+  return digitalDisplay(meter, sweep).shown.map(({ text }) => text);
 }
 
 function exampleMeter(): DigitalMeter {

@@ -16,7 +16,7 @@ import { paragraph, type TextPart, table } from './textPart.js';
 
 /** Which instruments show a worn spot, how to set one, and what a meter alone can do, as text. */
 export function printInstruments(advice: InstrumentAdvice): readonly TextPart[] {
-  const { title, sought, ranked, setting, meterOnly } = advice;
+  const { title, sought, ranked, setting, meterOnly, digits } = advice;
   const words = instrumentWords;
   const deepest = Math.max(...ranked.map(({ sight }) => sight.peak));
   const assumed = new Set(ranked.flatMap(({ sight }) => sight.assumptions));
@@ -49,6 +49,9 @@ export function printInstruments(advice: InstrumentAdvice): readonly TextPart[] 
       `${words.assumed}: ${[...assumed].map((one) => assumptionSentences[one]).join('; ')}.`,
       '  ',
     ),
+    '',
+    `${words.digits}:`,
+    paragraph(digits.map((shown) => shown || '(blank)').join(' '), '  '),
     '',
     `${words.setting}:`,
     paragraph(

@@ -16,6 +16,7 @@ export const instrumentWords = {
   assumed: 'Assumed, for it was not told',
   setting: 'To see it surely',
   meterOnly: 'With a digital meter alone',
+  digits: 'What the digital meter shows over one such stroke (V)',
 } as const satisfies Record<string, string>;
 
 /**
@@ -40,7 +41,6 @@ export const sightLabels: Readonly<Record<RankedInstrument['reason'], string>> =
 export const assumptionSentences: Readonly<Record<Assumption, string>> = {
   'dead-time-0': 'no dead time between conversions',
   'every-conversion-shown': 'every conversion shown',
-  'range-change-usual': 'a range that changes at its end and at 9 % of it',
   'movement-usual': "a needle's movement of 1 Hz, damped by 0.7",
   'eye-notices-2-percent': 'an eye that notices 2 % of full scale',
   'three-steps-noticed': 'a departure of three steps stands out',

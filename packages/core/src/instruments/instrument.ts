@@ -120,7 +120,6 @@ export type Instrument = DigitalMeter | NeedleMeter | Oscilloscope | Logger | Co
 export type Assumption =
   | 'dead-time-0'
   | 'every-conversion-shown'
-  | 'range-change-usual'
   | 'movement-usual'
   | 'eye-notices-2-percent'
   | 'three-steps-noticed'
