@@ -1,5 +1,6 @@
 import { halfWindow } from '../capture/captureQuality.js';
 import { runningMedian } from '../statistics/runningMedian.js';
+import { coarseSnaps } from './coarseSnaps.js';
 import type { Departure } from './departure.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
@@ -49,7 +50,8 @@ export function followThrottle(levels: Levels): {
     highestClosed,
     ...findRests(time, levels.path, band).map(({ level }) => level),
   );
-  const { path, departures, fastMoves } = findDepartures(levels, closed);
+  const { path, ...found } = findDepartures(levels, closed);
+  const { departures, fastMoves } = coarseSnaps(found.departures, found.fastMoves, levels);
   const snaps = fastMoves
     .filter(({ direction }) => direction === 'closing')
     .map(
