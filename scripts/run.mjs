@@ -128,7 +128,14 @@ function buildPackages() {
 function buildSite() {
   buildFolder(
     'site',
-    contentKey(['site', 'packages', 'pnpm-lock.yaml', 'tsconfig.base.json', 'tsconfig.json']),
+    contentKey([
+      'site',
+      'packages',
+      'examples',
+      'pnpm-lock.yaml',
+      'tsconfig.base.json',
+      'tsconfig.json',
+    ]),
   );
 }
 

@@ -34,7 +34,10 @@ export default defineConfig({
       ],
       sidebar: [
         { label: 'The job', link: '/' },
-        { label: 'Calculators', items: [{ slug: 'calculators/expected-readings' }] },
+        {
+          label: 'Calculators',
+          items: [{ slug: 'calculators/expected-readings' }, { slug: 'calculators/check-a-sweep' }],
+        },
         { slug: 'cautions' },
         typeDocSidebarGroup,
       ],

@@ -9,7 +9,7 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-const mainPages = ['', 'cautions/', 'calculators/expected-readings/'];
+const mainPages = ['', 'cautions/', 'calculators/expected-readings/', 'calculators/check-a-sweep/'];
 
 test('the main pages load below the sub-path and ask no other host', async () => {
   const site = inject('site');

@@ -1,4 +1,5 @@
 import {
+  howRead,
   type ScoreSentences,
   scoreLabels,
   scoreSentences,
@@ -6,7 +7,6 @@ import {
   verdictLabels,
   verdictMeanings,
 } from '@truesweep/wording';
-import { howRead } from './howRead.js';
 import type { JudgedFile } from './judgedFile.js';
 import { printChecks } from './printChecks.js';
 import { printFindings } from './printFindings.js';

@@ -1,8 +1,7 @@
 import { basename } from 'node:path';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
-import { writtenSentence } from '@truesweep/wording';
-import { howRead } from './howRead.js';
+import { howRead, writtenSentence } from '@truesweep/wording';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
 

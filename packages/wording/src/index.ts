@@ -2,6 +2,7 @@ export { type AdviceNumbers, adviceSentences } from './advice.js';
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
 export { checkRows, limitSources } from './checkRows.js';
+export { checkSweepWords } from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export {
@@ -40,6 +41,7 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
+export { howRead } from './howRead.js';
 export {
   addLoadSentence,
   assumptionSentences,

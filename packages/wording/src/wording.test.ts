@@ -12,6 +12,7 @@ const ownKeys = [
   'drawingWords',
   'partOverWords',
   'plotWords',
+  'checkSweepWords',
   'instrumentWords',
   'readingsWords',
   'reportWords',

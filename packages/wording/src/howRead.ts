@@ -8,9 +8,14 @@ import {
   sampleRateSentence,
   soundSentence,
   unitText,
-} from '@truesweep/wording';
-
-/** How a file was read, as a sentence. */
+} from './recordingSentences.js';
+/**
+ * How a file was read, as a sentence.
+ *
+ * @example
+ * import { readDelimited } from '@truesweep/recordings';
+ * howRead(readDelimited('t (s),U (V)\n0,1\n1,2\n').reading).startsWith('Time from column 1 “t” in s (by its heading)') // => true
+ */
 export function howRead(reading: DelimitedReading | SoundReading): string {
   return 'coding' in reading ? soundRead(reading) : textRead(reading);
 }
