@@ -1,4 +1,30 @@
-import type { Instrument } from './instrument.js';
+import type { DigitalMeter, Instrument, Oscilloscope } from './instrument.js';
+
+const digitalMeter: DigitalMeter = {
+  kind: 'digital-meter',
+  name: 'digital meter',
+  inputOhms: 10e6,
+  inputFarads: 100e-12,
+  ranges: [1.999, 19.99],
+  counts: 1999,
+  aperture: 0.1,
+  deadTime: 0.02,
+  displayInterval: 0.4,
+  accuracy: { ofReading: 0.005, counts: 2 },
+};
+
+const oscilloscope: Oscilloscope = {
+  kind: 'oscilloscope',
+  name: 'scope, roll of 50 s',
+  inputOhms: 10e6,
+  inputFarads: 15e-12,
+  range: { low: -2, high: 6 },
+  bits: 8,
+  bandwidth: 20e6,
+  record: 50,
+  memory: 2500,
+  fastest: 1e-8,
+};
 
 /**
  * Instruments as they stand on benches, to compare: usual values of their kinds, common practice without a source. The control unit's limits are
@@ -8,31 +34,8 @@ import type { Instrument } from './instrument.js';
  * exampleInstruments.map(({ kind }) => kind).includes('needle-meter') // => true
  */
 export const exampleInstruments: readonly Instrument[] = [
-  {
-    kind: 'digital-meter',
-    name: 'digital meter',
-    inputOhms: 10e6,
-    inputFarads: 100e-12,
-    ranges: [1.999, 19.99],
-    counts: 1999,
-    aperture: 0.1,
-    deadTime: 0.02,
-    displayInterval: 0.4,
-    accuracy: { ofReading: 0.005, counts: 2 },
-  },
-  {
-    kind: 'digital-meter',
-    name: 'digital meter, extremes',
-    inputOhms: 10e6,
-    inputFarads: 100e-12,
-    ranges: [1.999, 19.99],
-    counts: 1999,
-    aperture: 0.1,
-    deadTime: 0.02,
-    displayInterval: 0.4,
-    accuracy: { ofReading: 0.005, counts: 2 },
-    keepsExtremes: true,
-  },
+  digitalMeter,
+  { ...digitalMeter, name: 'digital meter, extremes', keepsExtremes: true },
   {
     kind: 'needle-meter',
     name: 'needle, 20 kΩ/V',
@@ -42,31 +45,8 @@ export const exampleInstruments: readonly Instrument[] = [
     accuracyClass: 0.025,
     parallax: 0.005,
   },
-  {
-    kind: 'oscilloscope',
-    name: 'scope, roll of 50 s',
-    inputOhms: 10e6,
-    inputFarads: 15e-12,
-    range: { low: -2, high: 6 },
-    bits: 8,
-    bandwidth: 20e6,
-    record: 50,
-    memory: 2500,
-    fastest: 1e-8,
-  },
-  {
-    kind: 'oscilloscope',
-    name: 'scope, roll, peaks kept',
-    inputOhms: 10e6,
-    inputFarads: 15e-12,
-    range: { low: -2, high: 6 },
-    bits: 8,
-    bandwidth: 20e6,
-    record: 50,
-    memory: 2500,
-    fastest: 1e-8,
-    keepsPeaks: true,
-  },
+  oscilloscope,
+  { ...oscilloscope, name: 'scope, roll, peaks kept', keepsPeaks: true },
   {
     kind: 'logger',
     name: 'logger, 1 kHz',
