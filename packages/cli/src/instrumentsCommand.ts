@@ -25,10 +25,10 @@ export function instrumentsCommand(terminal: Terminal): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.instrumentsMore)
     .action(async ({ job, json, ...entries }: InstrumentsOptions) => {
-      const { adviseInstruments } = await import('./adviseInstruments.js');
+      const { adviseOnJob } = await import('./adviseOnJob.js');
       const { printInstruments } = await import('./printInstruments.js');
       const { readJobInput } = await import('./readInput.js');
-      const advice = adviseInstruments(await readJobInput(job), entries);
+      const advice = adviseOnJob(await readJobInput(job), entries);
       terminal.print(
         json ? jsonText('instruments', advice) : layOut(printInstruments(advice), terminal),
       );

@@ -1,98 +1,28 @@
-import { formatQuantity, type QuantityUnit, type Setting } from '@truesweep/core';
-import {
-  addLoadSentence,
-  assumptionSentences,
-  instrumentWords,
-  settingSentence,
-  sightLabels,
-  soughtSentence,
-  stepByStepSentence,
-  triggerWords,
-  unprovedSentence,
-} from '@truesweep/wording';
-import type { InstrumentAdvice } from './adviseInstruments.js';
+import { instrumentSentences, instrumentWords } from '@truesweep/wording';
+import type { JobAdvice } from './adviseOnJob.js';
 import { printCautions } from './printCautions.js';
 import { paragraph, type TextPart, table } from './textPart.js';
 
 /** Which instruments show a worn spot, how to set one, and what a meter alone can do, as text. */
-export function printInstruments(advice: InstrumentAdvice): readonly TextPart[] {
-  const { title, sought, ranked, setting, meterOnly, digits } = advice;
-  const words = instrumentWords;
-  const deepest = Math.max(...ranked.map(({ sight }) => sight.peak));
-  const assumed = new Set(ranked.flatMap(({ sight }) => sight.assumptions));
+export function printInstruments(advice: JobAdvice): readonly TextPart[] {
+  const { sought, rows, assumed, setting, meterOnly, digits } = instrumentSentences(advice);
+  const [head = [], ...ranked] = rows;
   return [
-    title,
-    paragraph(
-      soughtSentence({
-        width: text(sought.width, '%'),
-        travel: text(sought.travel, '%'),
-        lasts: text(sought.width / sought.speed, 's'),
-        depth: text(deepest, 'V'),
-        passes: sought.passes,
-      }),
-      '  ',
-    ),
+    advice.title,
+    paragraph(sought, '  '),
     '',
-    table(
-      [words.instrument, words.onePass, words.allPasses, words.shortest, words.loads, words.sees],
-      ranked.map(({ name, sight, loading, reason }) => [
-        name,
-        text(sight.chance, '%'),
-        text(sight.chanceInPasses, '%'),
-        lasting(sight.shortest[1]!.inPasses),
-        text(loading, 'V'),
-        sightLabels[reason],
-      ]),
-      ['left', 'right', 'right', 'right', 'right', 'left'],
-    ),
-    paragraph(
-      `${words.assumed}: ${[...assumed].map((one) => assumptionSentences[one]).join('; ')}.`,
-      '  ',
-    ),
+    table(head, ranked, ['left', 'right', 'right', 'right', 'right', 'left']),
+    paragraph(assumed, '  '),
     '',
-    `${words.digits}:`,
-    paragraph(digits.map((shown) => shown || '(blank)').join(' '), '  '),
+    `${instrumentWords.digits}:`,
+    paragraph(digits, '  '),
     '',
-    `${words.setting}:`,
-    paragraph(
-      settingSentence({
-        interval: text(setting.interval, 's'),
-        timePerDivision: text(setting.timePerDivision, 's'),
-        memory: String(setting.memory),
-        voltsPerDivision: text(setting.voltsPerDivision, 'V'),
-        trigger: triggerText(setting.trigger),
-        probe: setting.probe,
-      }),
-      '  ',
-    ),
+    `${instrumentWords.setting}:`,
+    paragraph(setting, '  '),
     '',
-    `${words.meterOnly}:`,
-    paragraph(
-      stepByStepSentence({
-        step: text(meterOnly.step, '%'),
-        steps: meterOnly.steps,
-        wait: text(meterOnly.wait, 's'),
-        total: text(meterOnly.total, 's'),
-      }),
-      '  ',
-    ),
-    ...(meterOnly.addLoad ? [paragraph(addLoadSentence, '  ')] : []),
-    paragraph(unprovedSentence(meterOnly.unproved), '  '),
+    `${instrumentWords.meterOnly}:`,
+    ...meterOnly.map((sentence) => paragraph(sentence, '  ')),
     '',
     ...printCautions(),
   ];
-}
-
-function triggerText(trigger: Setting['trigger']): string {
-  return trigger.kind === 'level'
-    ? triggerWords.level(trigger.slope, text(trigger.volts, 'V'))
-    : triggerWords.pulse(text(trigger.shorterThan, 's'));
-}
-
-function lasting(seconds: number): string {
-  return Number.isFinite(seconds) ? text(seconds, 's') : '–';
-}
-
-function text(value: number, unit: QuantityUnit): string {
-  return formatQuantity(value, unit, { digits: 2, trim: true });
 }

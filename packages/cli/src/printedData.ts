@@ -7,7 +7,7 @@ import type {
   Verdict,
 } from '@truesweep/core';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
-import type { InstrumentAdvice } from './adviseInstruments.js';
+import type { JobAdvice } from './adviseOnJob.js';
 import type { ExpectedReadings } from './expectedReadings.js';
 import type { HookUpPlan } from './planHookUp.js';
 import type { OpenedReport } from './reopenReport.js';
@@ -19,7 +19,7 @@ export interface PrintedData {
   readonly expect: ExpectedReadings;
   readonly score: readonly ScoredFile[];
   readonly compare: SweepComparison;
-  readonly instruments: InstrumentAdvice;
+  readonly instruments: JobAdvice;
   readonly 'set-closed': ClosedSetting;
   readonly report: WrittenReport;
   readonly reopen: OpenedReport;

@@ -113,6 +113,11 @@ export {
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
 export {
+  adviseInstruments,
+  type InstrumentAdvice,
+  type SoughtByHand,
+} from './instruments/adviseInstruments.js';
+export {
   chanceInPasses,
   chanceOfReading,
   type Readings,

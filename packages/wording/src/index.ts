@@ -42,6 +42,7 @@ export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export { howRead } from './howRead.js';
+export { type InstrumentSentences, instrumentSentences } from './instrumentSentences.js';
 export {
   addLoadSentence,
   assumptionSentences,

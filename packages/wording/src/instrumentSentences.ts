@@ -1,0 +1,101 @@
+import {
+  formatQuantity,
+  type InstrumentAdvice,
+  type QuantityUnit,
+  type Setting,
+} from '@truesweep/core';
+import {
+  addLoadSentence,
+  assumptionSentences,
+  instrumentWords,
+  settingSentence,
+  sightLabels,
+  soughtSentence,
+  stepByStepSentence,
+  triggerWords,
+  unprovedSentence,
+} from './instrumentWords.js';
+
+/** What is said of instruments that look for a worn spot. */
+export interface InstrumentSentences {
+  readonly sought: string;
+  /** Headings, then a row an instrument, best first. */
+  readonly rows: readonly (readonly string[])[];
+  readonly assumed: string;
+  readonly setting: string;
+  /** How to look with a digital meter alone, and what stays unproved; empty where there is none. */
+  readonly meterOnly: readonly string[];
+  /** What it shows meanwhile, `(blank)` where it shows nothing. */
+  readonly digits: string;
+}
+
+/**
+ * What the core advises on instruments, in sentences and rows.
+ *
+ * @example
+ * import { adviseInstruments } from '@truesweep/core';
+ * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: { pullDown: 1e6 } };
+ * const advice = adviseInstruments(circuit, { travel: 0.3, width: 0.01, travelTime: 2, passes: 3 });
+ * instrumentSentences(advice).rows[1].at(-1) // => 'surely'
+ */
+export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentences {
+  const { sought, ranked, setting, meterOnly, digits = [] } = advice;
+  const words = instrumentWords;
+  const assumed = new Set(ranked.flatMap(({ sight }) => sight.assumptions));
+  return {
+    sought: soughtSentence({
+      width: text(sought.width, '%'),
+      travel: text(sought.travel, '%'),
+      lasts: text(sought.width / sought.speed, 's'),
+      depth: text(Math.max(...ranked.map(({ sight }) => sight.peak)), 'V'),
+      passes: sought.passes,
+    }),
+    rows: [
+      [words.instrument, words.onePass, words.allPasses, words.shortest, words.loads, words.sees],
+      ...ranked.map(({ name, sight, loading, reason }) => [
+        name,
+        text(sight.chance, '%'),
+        text(sight.chanceInPasses, '%'),
+        lasting(sight.shortest[1]?.inPasses ?? Number.POSITIVE_INFINITY),
+        text(loading, 'V'),
+        sightLabels[reason],
+      ]),
+    ],
+    assumed: `${words.assumed}: ${[...assumed].map((one) => assumptionSentences[one]).join('; ')}.`,
+    setting: settingSentence({
+      interval: text(setting.interval, 's'),
+      timePerDivision: text(setting.timePerDivision, 's'),
+      memory: String(setting.memory),
+      voltsPerDivision: text(setting.voltsPerDivision, 'V'),
+      trigger: triggerText(setting.trigger),
+      probe: setting.probe,
+    }),
+    meterOnly: meterOnly
+      ? [
+          stepByStepSentence({
+            step: text(meterOnly.step, '%'),
+            steps: meterOnly.steps,
+            wait: text(meterOnly.wait, 's'),
+            total: text(meterOnly.total, 's'),
+          }),
+          ...(meterOnly.addLoad ? [addLoadSentence] : []),
+          unprovedSentence(meterOnly.unproved),
+        ]
+      : [],
+    digits: digits.map((shown) => shown || words.blank).join(' '),
+  };
+}
+
+function triggerText(trigger: Setting['trigger']): string {
+  return trigger.kind === 'level'
+    ? triggerWords.level(trigger.slope, text(trigger.volts, 'V'))
+    : triggerWords.pulse(text(trigger.shorterThan, 's'));
+}
+
+function lasting(seconds: number): string {
+  return Number.isFinite(seconds) ? text(seconds, 's') : '–';
+}
+
+function text(value: number, unit: QuantityUnit): string {
+  return formatQuantity(value, unit, { digits: 2, trim: true });
+}
