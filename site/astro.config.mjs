@@ -36,7 +36,11 @@ export default defineConfig({
         { label: 'The job', link: '/' },
         {
           label: 'Calculators',
-          items: [{ slug: 'calculators/expected-readings' }, { slug: 'calculators/check-a-sweep' }],
+          items: [
+            { slug: 'calculators/expected-readings' },
+            { slug: 'calculators/which-instrument' },
+            { slug: 'calculators/check-a-sweep' },
+          ],
         },
         { slug: 'cautions' },
         typeDocSidebarGroup,

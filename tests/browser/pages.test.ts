@@ -9,7 +9,13 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-const mainPages = ['', 'cautions/', 'calculators/expected-readings/', 'calculators/check-a-sweep/'];
+const mainPages = [
+  '',
+  'cautions/',
+  'calculators/expected-readings/',
+  'calculators/check-a-sweep/',
+  'calculators/which-instrument/',
+];
 
 test('the main pages load below the sub-path and ask no other host', async () => {
   const site = inject('site');

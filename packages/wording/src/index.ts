@@ -98,5 +98,6 @@ export {
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
 export { settingSentences } from './settingSentences.js';
+export { type SpotEntry, spotHints, spotLabels } from './spotWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';

@@ -16,7 +16,6 @@ export const instrumentWords = {
   blank: '(blank)',
   hookUp: 'Sensor and hook-up',
   spot: 'The spot and the hand',
-  mend: 'Mend the marked entries',
   assumed: 'Assumed, for it was not told',
   setting: 'To see it surely',
   meterOnly: 'With a digital meter alone',

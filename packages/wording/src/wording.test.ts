@@ -48,6 +48,8 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   sourceStateLabels: ['core/src/circuit/operatingPoint.ts', 'OperatingPoint', 'sourceState'],
   indeterminateReasons: ['core/src/circuit/determined.ts', 'IndeterminateReason'],
   delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
+  spotLabels: ['wording/src/spotWords.ts', 'SpotEntry'],
+  spotHints: ['wording/src/spotWords.ts', 'SpotEntry'],
   sightLabels: ['core/src/instruments/rankInstruments.ts', 'RankedInstrument', 'reason'],
   assumptionSentences: ['core/src/instruments/instrument.ts', 'Assumption'],
   unprovedLabels: ['core/src/instruments/stepByStep.ts', 'Unproved'],

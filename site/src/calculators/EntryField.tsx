@@ -1,17 +1,19 @@
-import { boundsWords, entryHints, entryLabels, type HookUpEntry } from '@truesweep/wording';
-import { boundsOf } from './hookUp.js';
+import { boundsWords } from '@truesweep/wording';
 
-/** One entry of the form: what it is, what it means, its bounds, and beside it why it can't be used. */
+/** One entry of a form: what it is, what it means, its bounds, and beside it why it can't be used. */
 export function EntryField(props: {
-  readonly name: HookUpEntry;
+  readonly name: string;
+  readonly label: string;
+  readonly hint: string;
+  readonly bounds: readonly [low: string, high: string];
   readonly text: string;
   readonly refusal: string | undefined;
   readonly onText: (text: string) => void;
 }) {
-  const { name, text, refusal, onText } = props;
+  const { name, label, hint, bounds, text, refusal, onText } = props;
   return (
     <div class="entry">
-      <label for={`entry-${name}`}>{entryLabels[name]}</label>
+      <label for={`entry-${name}`}>{label}</label>
       <input
         id={`entry-${name}`}
         name={name}
@@ -29,7 +31,7 @@ export function EntryField(props: {
         </p>
       )}
       <p class="hint" id={`hint-${name}`}>
-        {entryHints[name]} <span class="bounds">{boundsWords(...boundsOf(name))}</span>
+        {hint} <span class="bounds">{boundsWords(...bounds)}</span>
       </p>
     </div>
   );

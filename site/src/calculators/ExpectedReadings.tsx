@@ -1,5 +1,6 @@
 import { CircuitDrawing, CurveDrawing } from '@truesweep/drawings';
 import {
+  entryHints,
   entryLabels,
   type HookUpEntry,
   mendEntriesSentence,
@@ -11,7 +12,7 @@ import { CurrentsTable } from './CurrentsTable.js';
 import { CurveTable } from './CurveTable.js';
 import { EntryField } from './EntryField.js';
 import { expectedReadings, type Readings } from './expectedReadings.js';
-import { entryNames, groups, initialTexts, type Refusals, readHookUp } from './hookUp.js';
+import { boundsOf, entryNames, groups, initialTexts, type Refusals, readHookUp } from './hookUp.js';
 import { quantityText } from './quantityText.js';
 import { WindowsTable } from './WindowsTable.js';
 
@@ -45,6 +46,9 @@ export function ExpectedReadings() {
     <EntryField
       key={name}
       name={name}
+      label={entryLabels[name]}
+      hint={entryHints[name]}
+      bounds={boundsOf(name)}
       text={texts[name]}
       refusal={refusals[name]}
       onText={(text) => setTexts((before) => ({ ...before, [name]: text }))}

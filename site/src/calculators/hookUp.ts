@@ -1,22 +1,6 @@
-import {
-  type Circuit,
-  formatQuantity,
-  InputError,
-  parseQuantity,
-  type QuantityUnit,
-  type Tolerances,
-} from '@truesweep/core';
-import { entryLabels, type HookUpEntry, outOfBoundsSentence } from '@truesweep/wording';
-
-/** How an entry is read: its unit, its bounds in it, and what stands there first. */
-export interface Entry {
-  readonly unit: QuantityUnit;
-  readonly low: number;
-  readonly high: number;
-  readonly initial: string;
-  /** Whether it may be left empty. */
-  readonly optional?: boolean;
-}
+import type { Circuit, Tolerances } from '@truesweep/core';
+import { entryLabels, type HookUpEntry } from '@truesweep/wording';
+import { boundsOfEntry, type Entry, type RefusalsOf, readEntries } from './entry.js';
 
 const tolerance = (initial: string): Entry => ({ unit: '%', low: 0, high: 0.5, initial });
 const lead: Entry = { unit: 'Ω', low: 0, high: 1e6, initial: '0 Ω' };
@@ -61,37 +45,16 @@ export interface HookUp {
 }
 
 /** Why an entry can't be used, by its name. */
-export type Refusals = Readonly<Partial<Record<HookUpEntry, string>>>;
+export type Refusals = RefusalsOf<HookUpEntry>;
 
 /** The lowest and the highest value of an entry, written with their unit. */
 export function boundsOf(name: HookUpEntry): readonly [low: string, high: string] {
-  const { unit, low, high } = entries[name];
-  const written = (value: number) => formatQuantity(value, unit, { trim: true });
-  return [written(low), written(high)];
-}
-
-/** Reads one entry; undefined where an optional one is left empty. */
-function readEntry(name: HookUpEntry, text: string): number | undefined {
-  const { unit, low, high, optional } = entries[name];
-  if (optional && text.trim() === '') return undefined;
-  const value = parseQuantity(text, unit, entryLabels[name]);
-  if (value >= low && value <= high) return value;
-  throw new InputError('out-of-range', name, outOfBoundsSentence(text.trim(), ...boundsOf(name)));
+  return boundsOfEntry(entries[name]);
 }
 
 /** Reads the whole form into a hook-up, or into the refusals of all entries that can't be used. */
 export function readHookUp(texts: HookUpTexts): HookUp | { readonly refusals: Refusals } {
-  const values: Partial<Record<HookUpEntry, number>> = {};
-  const refusals: Partial<Record<HookUpEntry, string>> = {};
-  for (const name of entryNames) {
-    try {
-      const value = readEntry(name, texts[name]);
-      if (value !== undefined) values[name] = value;
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      refusals[name] = error.message;
-    }
-  }
+  const { values, refusals } = readEntries(entryNames, entries, entryLabels, texts);
   if (Object.keys(refusals).length > 0) return { refusals };
   const { pullUp, ...given } = values as Required<typeof values>;
   return {
