@@ -28,14 +28,14 @@ test('ranks traces before digits, before any script runs', async () => {
   const rows = await rowsOf(await open(false));
   expect(rows.length).toBeGreaterThan(6);
   expect(rows[0]).toContain('surely');
-  const verdictOf = (name: string) => rows.find(([one]) => one === name)?.at(-1);
+  const verdictOf = (name: string) => rows.find(([one]) => one === name)?.[1];
   expect(verdictOf('digital meter')).toBe('too slow');
   expect(verdictOf('logger, 1 kHz')).toBe('surely');
 });
 
 test('a slower hand lets more instruments see it; an entry out of bounds is refused beside its field', async () => {
   const page = await open(true);
-  const sure = async () => (await rowsOf(page)).filter((row) => row.at(-1) === 'surely').length;
+  const sure = async () => (await rowsOf(page)).filter((row) => row[1] === 'surely').length;
   const before = await sure();
   await page.fill('#entry-spotStroke', '30 s');
   await page.fill('#entry-spotWidth', '5 %');

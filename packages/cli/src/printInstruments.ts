@@ -11,7 +11,7 @@ export function printInstruments(advice: JobAdvice): readonly TextPart[] {
     advice.title,
     paragraph(sought, '  '),
     '',
-    table(head, ranked, ['left', 'right', 'right', 'right', 'right', 'left']),
+    table(head, ranked, ['left', 'left', 'right', 'right', 'right', 'right']),
     paragraph(assumed, '  '),
     '',
     `${instrumentWords.digits}:`,

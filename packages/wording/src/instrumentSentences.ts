@@ -36,7 +36,7 @@ export interface InstrumentSentences {
  * import { adviseInstruments } from '@truesweep/core';
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: { pullDown: 1e6 } };
  * const advice = adviseInstruments(circuit, { travel: 0.3, width: 0.01, travelTime: 2, passes: 3 });
- * instrumentSentences(advice).rows[1].at(-1) // => 'surely'
+ * instrumentSentences(advice).rows[1][1] // => 'surely'
  */
 export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentences {
   const { sought, ranked, setting, meterOnly, digits = [] } = advice;
@@ -51,14 +51,14 @@ export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentenc
       passes: sought.passes,
     }),
     rows: [
-      [words.instrument, words.onePass, words.allPasses, words.shortest, words.loads, words.sees],
+      [words.instrument, words.sees, words.onePass, words.allPasses, words.shortest, words.loads],
       ...ranked.map(({ name, sight, loading, reason }) => [
         name,
+        sightLabels[reason],
         text(sight.chance, '%'),
         text(sight.chanceInPasses, '%'),
         lasting(sight.shortest[1]?.inPasses ?? Number.POSITIVE_INFINITY),
         text(loading, 'V'),
-        sightLabels[reason],
       ]),
     ],
     assumed: `${words.assumed}: ${[...assumed].map((one) => assumptionSentences[one]).join('; ')}.`,

@@ -7,6 +7,7 @@ import type { Assumption, RankedInstrument, Unproved } from '@truesweep/core';
  * instrumentWords.instrument // => 'Instrument'
  */
 export const instrumentWords = {
+  comparison: 'Instruments, the best first',
   instrument: 'Instrument',
   onePass: 'one pass',
   allPasses: 'all passes',

@@ -40,7 +40,7 @@ export function WhichInstrument() {
       </p>
       {said && (
         <>
-          <div class="wide">
+          <section class="wide" aria-label={instrumentWords.comparison}>
             <table id="instruments">
               <thead>
                 <tr>
@@ -62,7 +62,7 @@ export function WhichInstrument() {
                 ))}
               </tbody>
             </table>
-          </div>
+          </section>
           <p>{said.assumed}</p>
         </>
       )}
