@@ -26,14 +26,7 @@ const oscilloscope: Oscilloscope = {
   fastest: 1e-8,
 };
 
-/**
- * Instruments as they stand on benches, to compare: usual values of their kinds, common practice without a source. The control unit's limits are
- * invented. Replace each by the data of the instrument at hand.
- *
- * @example
- * exampleInstruments.map(({ kind }) => kind).includes('needle-meter') // => true
- */
-export const exampleInstruments: readonly Instrument[] = [
+const usual = (): readonly Instrument[] => [
   digitalMeter,
   { ...digitalMeter, name: 'digital meter, extremes', keepsExtremes: true },
   {
@@ -78,3 +71,13 @@ export const exampleInstruments: readonly Instrument[] = [
     debounce: 0.1,
   },
 ];
+
+/**
+ * Instruments as they stand on benches, to compare: usual values of their kinds, common practice without a source. The control unit's limits are
+ * invented. Replace each by the data of the instrument at hand.
+ *
+ * @example
+ * exampleInstruments.map(({ kind }) => kind).includes('needle-meter') // => true
+ */
+// Marked pure, so that a page that doesn't use them doesn't carry them: a spread alone counts as an effect.
+export const exampleInstruments: readonly Instrument[] = /* @__PURE__ */ usual();
