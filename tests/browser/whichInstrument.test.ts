@@ -37,11 +37,11 @@ test('a slower hand lets more instruments see it; an entry out of bounds is refu
   const page = await open(true);
   const sure = async () => (await rowsOf(page)).filter((row) => row[1] === 'surely').length;
   const before = await sure();
-  await page.fill('#entry-spotStroke', '30 s');
-  await page.fill('#entry-spotWidth', '5 %');
+  await page.fill('#entry-stroke', '30 s');
+  await page.fill('#entry-width', '5 %');
   await expect.poll(sure).toBeGreaterThan(before);
-  await page.fill('#entry-spotWidth', '90 %');
-  await expect.poll(() => page.locator('#refusal-spotWidth').textContent()).toContain('50');
+  await page.fill('#entry-width', '90 %');
+  await expect.poll(() => page.locator('#refusal-width').textContent()).toContain('50');
   expect(await page.locator('#instruments').count()).toBe(0);
 });
 

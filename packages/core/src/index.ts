@@ -23,6 +23,7 @@ export {
   isDetermined,
 } from './circuit/determined.js';
 export type { CircuitFault } from './circuit/faults.js';
+export { inParallel } from './circuit/inParallel.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
 export { chanceAllMissed } from './compare/chanceAllMissed.js';

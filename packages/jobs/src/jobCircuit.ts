@@ -1,4 +1,4 @@
-import type { Circuit, Ohms } from '@truesweep/core';
+import { type Circuit, inParallel } from '@truesweep/core';
 import type { Job } from './job.js';
 
 /**
@@ -27,9 +27,4 @@ export function jobCircuit({ sensor, hookUp, instrument }: Job): Circuit {
       ...(pullUp && { pullUp }),
     },
   };
-}
-
-function inParallel(a: Ohms | undefined, b: Ohms): Ohms {
-  if (a === undefined) return b;
-  return a === 0 ? 0 : (a * b) / (a + b);
 }

@@ -40,12 +40,12 @@ type Choice = Pick<ChosenColumn, 'index' | 'chosenFrom'>;
  * Chooses the columns: those that the options name, else those whose headings speak of time and of
  * the signal or a voltage, else the first two columns of numbers.
  *
- * @param rate Whether a sample rate is known: one that was told rules out a column of times, one that was found stands in for it.
+ * @param rate Where a sample rate is known from: one that an option tells rules out a column of times, one in the preamble stands in for it.
  */
 export function chooseColumns(
   table: Table,
   options: DelimitedOptions,
-  rate: 'told' | 'found' | undefined,
+  rate: 'option' | 'preamble' | undefined,
   path: string,
 ): ReadColumns {
   const roles = Array.from({ length: table.fields }, (_, index): HeadingRole => {
@@ -58,11 +58,11 @@ export function chooseColumns(
   };
   const wanted = named(options.signalColumn, 'signalColumn');
   const time =
-    rate === 'told'
+    rate === 'option'
       ? undefined
       : (named(options.timeColumn, 'timeColumn') ??
-        guessTime(table, roles, wanted?.index, rate) ??
-        (rate === 'found' ? undefined : refuseNone('time', table, path)));
+        guessTime(table, roles, wanted?.index, rate !== undefined) ??
+        (rate === 'preamble' ? undefined : refuseNone('time', table, path)));
   const signal =
     wanted ?? guessSignal(table, roles, time?.index) ?? refuseNone('signal', table, path);
   const supply = named(options.supplyColumn, 'supplyColumn');
@@ -111,7 +111,7 @@ function guessTime(
   { numeric, clock, headings, rising }: Table,
   roles: readonly HeadingRole[],
   signal: number | undefined,
-  rate: 'found' | undefined,
+  isRated: boolean,
 ): Choice | undefined {
   const isTime = (index: number) => roles[index] === 'time';
   const free = numeric.filter((index) => index !== signal);
@@ -120,12 +120,10 @@ function guessTime(
   const unknown = free.find((index) => roles[index] === 'unknown');
   const onClock = clock.find((index) => index !== signal);
   const isRising = unknown !== undefined && rising.includes(unknown) && numeric.length > 1;
-  const byPlace =
-    onClock !== undefined && (headings.length > 0 || !isRising)
-      ? onClock
-      : rate === 'found' && (headings.length > 0 || !isRising)
-        ? undefined
-        : unknown;
+  // Without headings a first column that rises is time before any clock or rate.
+  const isPlain = headings.length === 0 && isRising;
+  const instead = onClock ?? (isRated ? undefined : unknown);
+  const byPlace = isPlain ? unknown : instead;
   return byPlace === undefined ? undefined : { index: byPlace, chosenFrom: 'place' };
 }
 
@@ -205,12 +203,12 @@ function timeUnitOf(
   if (options.timeUnit === undefined && table.clock.includes(index)) {
     return { unit: 'clock', unitFrom: 'values' };
   }
-  return unitOf<'time', TimeUnit>('time', 's', options.timeUnit, index, table, path);
+  return unitOf<TimeUnit>('time', 's', options.timeUnit, index, table, path);
 }
 
 /** The unit of a column: the option, else the heading, else the SI unit; refuses a unit not read here. */
-function unitOf<Role extends 'time' | 'signal', Unit extends TimeUnit | SignalUnit>(
-  role: Role,
+function unitOf<Unit extends TimeUnit | SignalUnit>(
+  role: 'time' | 'signal',
   assumed: Unit,
   option: Unit | undefined,
   index: number,

@@ -119,21 +119,24 @@ function opened(
   const bytes = recode(head);
   const start = markLength(bytes);
   const { lines, starts } = headLines(bytes, start, isWhole, path);
-  const told = options.sampleRate;
-  const found = told === undefined ? preambleRate(lines.slice(0, 100)) : undefined;
+  const rate = sampleRateOf(lines, options);
   const dialect =
-    (told === undefined ? findDialect(lines, options, 2) : undefined) ??
-    (told !== undefined || found !== undefined ? findDialect(lines, options, 1) : undefined) ??
+    (rate?.from === 'option' ? undefined : findDialect(lines, options, 2)) ??
+    (rate && findDialect(lines, options, 1)) ??
     refuseNoRows(lines, options, path);
   const table = readTable(lines, dialect, options, path);
-  const rate = told === undefined ? found : told;
-  const known = rate === undefined ? undefined : told === undefined ? 'found' : 'told';
-  const columns = chooseColumns(table, options, known, path);
-  const isRated = rate !== undefined && !columns.time;
+  const columns = chooseColumns(table, options, rate?.from, path);
+  const sampleRate = columns.time ? undefined : rate;
   const { delimiter, decimal, firstRow } = dialect;
   const { fields, headingLines } = table;
   const scanner = rowScanner(
-    { ...dialect, fields, headingLines, columns, ...(isRated && { sampleRate: rate }) },
+    {
+      ...dialect,
+      fields,
+      headingLines,
+      columns,
+      ...(sampleRate && { sampleRate: sampleRate.hertz }),
+    },
     firstRow + 1,
     path,
   );
@@ -147,11 +150,22 @@ function opened(
       decimal,
       headerLines: firstRow,
       columns,
-      ...(isRated && {
-        sampleRate: { hertz: rate, from: told === undefined ? 'preamble' : 'option' },
-      }),
+      ...(sampleRate && { sampleRate }),
     },
   };
+}
+
+/** A preamble is no longer than this, lines. */
+const longestPreamble = 100;
+
+/** The sample rate that the options tell, or else the lines before the table. */
+function sampleRateOf(
+  lines: readonly string[],
+  { sampleRate }: DelimitedOptions,
+): DelimitedReading['sampleRate'] {
+  if (sampleRate !== undefined) return { hertz: sampleRate, from: 'option' };
+  const hertz = preambleRate(lines.slice(0, longestPreamble));
+  return hertz === undefined ? undefined : { hertz, from: 'preamble' };
 }
 
 const nothing = new Uint8Array(0);
@@ -176,14 +190,18 @@ function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
 
 /** The whole lines of the head of the file, and where each begins; refuses what is no text. */
 function headLines(bytes: Uint8Array, start: number, isWhole: boolean, path: string) {
-  const end = bytes.length;
   const starts = [start];
-  for (let at = start; at < end; at++) {
+  for (let at = start; at < bytes.length; at++) {
     const isEnd = bytes[at] === 0x0a || (bytes[at] === 0x0d && bytes[at + 1] !== 0x0a);
     if (isEnd) starts.push(at + 1);
   }
   for (const [index, from] of starts.entries()) {
-    refuseControls(bytes, { line: index + 1, start: from }, starts[index + 1] ?? end, path);
+    refuseControls(
+      bytes,
+      { line: index + 1, start: from },
+      starts[index + 1] ?? bytes.length,
+      path,
+    );
   }
   const lines = new TextDecoder().decode(bytes.subarray(start)).split(/\r\n|\n|\r/);
   const isCut = !isWhole && lines.length > 1;

@@ -22,3 +22,4 @@ export { samplesOf } from './samplesOf.js';
 export { readSound, type SoundReading, type SoundRecording } from './sound/readSound.js';
 export { isSound } from './sound/soundFormat.js';
 export type { SoundOptions } from './sound/soundOptions.js';
+export type { TakenFrom } from './takenFrom.js';

@@ -1,5 +1,5 @@
 // No figure may follow: of “1,000,000” the first part is no number.
-const number = String.raw`([0-9]+(?:[.,][0-9]+)?(?:e[+-]?[0-9]+)?)(?![.,]?[0-9])`;
+const number = `([0-9]+(?:[.,][0-9]+)?(?:e[+-]?[0-9]+)?)(?![.,]?[0-9])`;
 const between = '[^0-9a-z]{0,8}';
 const ratePattern = new RegExp(
   String.raw`\b(?:sampl(?:e|es|ing)[ _-]*(?:rate|frequency)|rate)\b(?:[ _-]*\(?([kmg]?(?:hz|s/s|sa/s))\)?)?${between}${number}\s*([kmg]?(?:hz|s/s|sa/s|samples/s))?`,

@@ -103,21 +103,22 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
     }
     if (isOnClock) values[0] = onClock(clockAt(bytes, bounds, layout), bytes, start);
     if (values[0]! < samples.previous && rate === 0) {
-      const at = placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
-      refuseTime(at, values[0]!, samples.previous, headingsAt, path);
+      refuseTime(placeOfTime(bytes, start), values[0]!, samples.previous, headingsAt, path);
     }
     return true;
   };
 
+  const placeOfTime = (bytes: Uint8Array, start: number) =>
+    placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
+
   const onClock = (time: ClockTime, bytes: Uint8Array, start: number): number => {
     const next = nextTime(time, clock);
     if (!next) {
-      const at = placeInLine(bytes, { line, start }, bounds.starts[layout.columns.time!.index]!);
       throw new InputError(
         'mixed-times',
         path,
         `On line ${line} a time ${time.day === undefined ? 'without' : 'with'} a date follows one ${time.day === undefined ? 'with' : 'without'}; all times must have a date or none.`,
-        at,
+        placeOfTime(bytes, start),
       );
     }
     clock = next;

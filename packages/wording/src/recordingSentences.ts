@@ -1,10 +1,11 @@
+import type { Delimiter, TakenFrom, TextEncoding } from '@truesweep/recordings';
 /**
  * What parts the fields of a text file.
  *
  * @example
  * delimiterLabels[';'] // => 'semicolons'
  */
-export const delimiterLabels: Readonly<Record<',' | ';' | '\t' | '|' | ' ', string>> = {
+export const delimiterLabels: Readonly<Record<Delimiter, string>> = {
   ',': 'commas',
   ';': 'semicolons',
   '\t': 'tabs',
@@ -18,17 +19,12 @@ export const delimiterLabels: Readonly<Record<',' | ';' | '\t' | '|' | ' ', stri
  * @example
  * encodingLabels['utf-16le'] // => 'UTF-16'
  */
-export const encodingLabels: Readonly<
-  Record<'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252', string>
-> = {
+export const encodingLabels: Readonly<Record<TextEncoding, string>> = {
   'utf-8': 'UTF-8',
   'utf-16le': 'UTF-16',
   'utf-16be': 'UTF-16 (high byte first)',
   'windows-1252': 'Windows-1252',
 };
-
-/** What a column, or its unit, was taken from. */
-type TakenFrom = 'option' | 'heading' | 'preamble' | 'values' | 'place' | 'assumed';
 
 /**
  * What a column, its unit or the sample rate was taken from.

@@ -1,29 +1,31 @@
-import {
-  instrumentSentences,
-  instrumentWords,
-  mendEntriesSentence,
-  type SpotEntry,
-  spotHints,
-  spotLabels,
-} from '@truesweep/wording';
+import { instrumentSentences, instrumentWords, mendEntriesSentence } from '@truesweep/wording';
 import { useState } from 'preact/hooks';
 import { EntryField } from './EntryField.js';
 import { boundsOfEntry } from './entry.js';
-import { adviceFor, initialSpot, spotEntries, spotGroups, spotNames } from './spot.js';
+import {
+  adviceFor,
+  initialSought,
+  type SoughtEntry,
+  soughtEntries,
+  soughtGroups,
+  soughtHints,
+  soughtLabels,
+  soughtNames,
+} from './sought.js';
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
 export function WhichInstrument() {
-  const [texts, setTexts] = useState(initialSpot);
+  const [texts, setTexts] = useState(initialSought);
   const advice = adviceFor(texts);
   const refusals = 'refusals' in advice ? advice.refusals : {};
   const said = 'refusals' in advice ? undefined : instrumentSentences(advice);
-  const field = (name: SpotEntry) => (
+  const field = (name: SoughtEntry) => (
     <EntryField
       key={name}
       name={name}
-      label={spotLabels[name]}
-      hint={spotHints[name]}
-      bounds={boundsOfEntry(spotEntries[name])}
+      label={soughtLabels[name]}
+      hint={soughtHints[name]}
+      bounds={boundsOfEntry(soughtEntries[name])}
       text={texts[name]}
       refusal={refusals[name]}
       onText={(text) => setTexts((before) => ({ ...before, [name]: text }))}
@@ -35,7 +37,7 @@ export function WhichInstrument() {
       <p class="answer" role="status">
         {said?.sought ??
           mendEntriesSentence(
-            spotNames.filter((name) => name in refusals).map((name) => spotLabels[name]),
+            soughtNames.filter((name) => name in refusals).map((name) => soughtLabels[name]),
           )}
       </p>
       {said && (
@@ -69,11 +71,11 @@ export function WhichInstrument() {
       <form class="beside" onSubmit={(event) => event.preventDefault()}>
         <fieldset>
           <legend>{instrumentWords.spot}</legend>
-          {spotGroups.spot.map(field)}
+          {soughtGroups.spot.map(field)}
         </fieldset>
         <fieldset>
           <legend>{instrumentWords.hookUp}</legend>
-          {spotGroups.hookUp.map(field)}
+          {soughtGroups.hookUp.map(field)}
         </fieldset>
       </form>
       {said && (

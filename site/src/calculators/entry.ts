@@ -14,6 +14,17 @@ export interface Entry {
 /** Why an entry can't be used, by its name. */
 export type RefusalsOf<Name extends string> = Readonly<Partial<Record<Name, string>>>;
 
+/** What stands in a form first. */
+export function initialTextsOf<Name extends string>(
+  names: readonly Name[],
+  entries: Readonly<Record<Name, Entry>>,
+): Readonly<Record<Name, string>> {
+  return Object.fromEntries(names.map((name) => [name, entries[name].initial])) as Record<
+    Name,
+    string
+  >;
+}
+
 /** The lowest and the highest value of an entry, written with their unit. */
 export function boundsOfEntry({ unit, low, high }: Entry): readonly [low: string, high: string] {
   const written = (value: number) => formatQuantity(value, unit, { trim: true });

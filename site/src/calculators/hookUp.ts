@@ -1,6 +1,12 @@
 import type { Circuit, Tolerances } from '@truesweep/core';
 import { entryLabels, type HookUpEntry } from '@truesweep/wording';
-import { boundsOfEntry, type Entry, type RefusalsOf, readEntries } from './entry.js';
+import {
+  boundsOfEntry,
+  type Entry,
+  initialTextsOf,
+  type RefusalsOf,
+  readEntries,
+} from './entry.js';
 
 const tolerance = (initial: string): Entry => ({ unit: '%', low: 0, high: 0.5, initial });
 const lead: Entry = { unit: 'Ω', low: 0, high: 1e6, initial: '0 Ω' };
@@ -35,9 +41,7 @@ export const entryNames: readonly HookUpEntry[] = Object.values(groups).flat();
 /** What stands in the form, as it was typed. */
 export type HookUpTexts = Readonly<Record<HookUpEntry, string>>;
 
-export const initialTexts = Object.fromEntries(
-  entryNames.map((name) => [name, entries[name].initial]),
-) as HookUpTexts;
+export const initialTexts: HookUpTexts = initialTextsOf(entryNames, entries);
 
 export interface HookUp {
   readonly circuit: Circuit;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Sweep } from '../capture/sweep.js';
+import { throughCapacitor } from '../../../../tests/corpus/throughCapacitor.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { expectation } from '../expectation/expectation.js';
 import { scoreSweep } from '../score/scoreSweep.js';
@@ -30,18 +30,13 @@ function simulated(faults: readonly SimulatedFault[]): SimulatedSweep {
   });
 }
 
-/** The same through a capacitor with a corner of 5 Hz. */
-function coupled({ time, signal }: Sweep): Sweep {
-  const kept = Math.exp(-(2 * Math.PI * 5) / 44_100);
-  const out = new Float64Array(signal.length);
-  for (let i = 1; i < signal.length; i++) {
-    out[i] = kept * out[i - 1]! + signal[i]! - signal[i - 1]!;
-  }
-  return { time, signal: out };
-}
+/** The time constant of a capacitor with a corner of 5 Hz, s. */
+const timeConstant = 1 / (2 * Math.PI * 5);
 
 const score = (faults: readonly SimulatedFault[]) =>
-  scoreSweep(coupled(simulated(faults).sweep), expectation(circuit), { coupling: 'ac' });
+  scoreSweep(throughCapacitor(simulated(faults).sweep, timeConstant), expectation(circuit), {
+    coupling: 'ac',
+  });
 
 describe('a recording through a capacitor', () => {
   test('of a sound sensor never passes: it says that the coupling hides the levels', () => {

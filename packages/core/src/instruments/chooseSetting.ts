@@ -1,5 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
+import { inParallel } from '../circuit/inParallel.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { positive, wholeNumber } from '../guard.js';
@@ -103,9 +104,11 @@ function triggerFor(
 /** By how much a ×1 probe changes the reading where the sensor's source resistance is largest, V. */
 function loadingOf(circuit: Circuit): Volts {
   const { load } = circuit;
-  const pullDown = load.pullDown === undefined ? direct : 1 / (1 / load.pullDown + 1 / direct);
   const bare = outputFunction(circuit);
-  const loaded = outputFunction({ ...circuit, load: { ...load, pullDown } });
+  const loaded = outputFunction({
+    ...circuit,
+    load: { ...load, pullDown: inParallel(load.pullDown, direct) },
+  });
   const places = Array.from({ length: 21 }, (_, i) => positionAt(circuit.sensor, i / 20));
   return Math.max(...places.map((position) => Math.abs(loaded(position) - bare(position))));
 }

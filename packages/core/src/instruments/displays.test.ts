@@ -138,6 +138,14 @@ describe('an oscilloscope and a logger', () => {
     memory: 1000,
     fastest: 1e-9,
   };
+  const logger: Logger = {
+    kind: 'logger',
+    name: 'Logger',
+    inputOhms: 1e6,
+    range: { low: 0, high: 5 },
+    bits: 4,
+    interval: 0.01,
+  };
   // 3 ms open between two samples of a slow record.
   const dropout = signalOf(10, 0.0005, (t) => (t > 4.0025 && t < 4.0055 ? 0 : 2));
 
@@ -151,14 +159,6 @@ describe('an oscilloscope and a logger', () => {
 
   test('steps and range of the converter', () => {
     const ramp = signalOf(1, 0.01, (t) => 20 * t - 5);
-    const logger: Logger = {
-      kind: 'logger',
-      name: 'Logger',
-      inputOhms: 1e6,
-      range: { low: 0, high: 5 },
-      bits: 4,
-      interval: 0.01,
-    };
     const { low, high } = sampledDisplay(logger, ramp);
     expect(low).toEqual(high);
     expect(Math.min(...low)).toBe(0);
@@ -169,17 +169,12 @@ describe('an oscilloscope and a logger', () => {
 
   test('a filter rounds as a single pole does', () => {
     const tau = 0.02;
-    const logger: Logger = {
-      kind: 'logger',
-      name: 'Logger',
-      inputOhms: 1e6,
-      range: { low: -1, high: 9 },
-      bits: 24,
-      interval: 0.01,
-      filter: tau,
-    };
+    const filtered = { ...logger, range: { low: -1, high: 9 }, bits: 24, filter: tau };
     const time = Float64Array.of(0, 0.1, 0.1, 0.4);
-    const { time: at, low } = sampledDisplay(logger, { time, signal: Float64Array.of(0, 0, 4, 4) });
+    const { time: at, low } = sampledDisplay(filtered, {
+      time,
+      signal: Float64Array.of(0, 0, 4, 4),
+    });
     // At the samples of the sweep itself: after 0.3 s.
     expect(low.at(-1)).toBeCloseTo(4 * (1 - Math.exp(-0.3 / tau)), 5);
     expect(at.at(-1)).toBeCloseTo(0.4, 12);

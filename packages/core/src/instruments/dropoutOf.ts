@@ -1,5 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
+import { inParallel } from '../circuit/inParallel.js';
 import { InputError } from '../errors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
@@ -53,8 +54,7 @@ export function dropoutOf(
   const from = at(travel);
   const ends = [at(0), from, at(1)];
   const farads = instrument.inputFarads ?? 0;
-  const pulls = [load.pullDown, load.pullUp?.ohms].filter((ohms) => ohms !== undefined);
-  const alone = 1 / pulls.reduce((sum, ohms) => sum + 1 / ohms, 0);
+  const alone = inParallel(load.pullDown, load.pullUp?.ohms ?? Number.POSITIVE_INFINITY);
   return {
     seconds,
     from,

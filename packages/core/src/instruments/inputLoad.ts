@@ -1,4 +1,5 @@
 import type { Load } from '../circuit/circuit.js';
+import { inParallel } from '../circuit/inParallel.js';
 import type { Ohms } from '../units.js';
 import type { Instrument } from './instrument.js';
 
@@ -19,11 +20,11 @@ export function inputOhms(instrument: Instrument): Ohms {
  *
  * @example
  * const needle = { kind: 'needle-meter', name: 'needle', ohmsPerVolt: 20e3, range: 10 } as const;
- * withInstrument({ pullDown: 200e3 }, needle).pullDown // => ≈ 100000
+ * withInstrument({ pullDown: 200e3 }, needle) // => { pullDown: 100000 }
  */
 export function withInstrument(load: Load, instrument: Instrument): Load {
   const ohms = inputOhms(instrument);
-  const pullDown = load.pullDown === undefined ? ohms : 1 / (1 / load.pullDown + 1 / ohms);
+  const pullDown = inParallel(load.pullDown, ohms);
   const pullUp =
     load.pullUp ?? (instrument.kind === 'control-unit' ? instrument.pullUp : undefined);
   const { pullDown: _, pullUp: __, ...rest } = load;

@@ -4,7 +4,6 @@ import { outputFunction } from '../expectation/outputFunction.js';
 import { positive } from '../guard.js';
 import type { Seconds, Travel, Volts } from '../units.js';
 import { dropoutOf } from './dropoutOf.js';
-import { withInstrument } from './inputLoad.js';
 import type { Instrument } from './instrument.js';
 import { readingUncertainty } from './readingUncertainty.js';
 import { type Sight, sightOf } from './sightOf.js';
@@ -60,19 +59,17 @@ export function rankInstruments(
   checkCircuit(circuit);
   positive(width, 'fault.width');
   positive(speed, 'fault.speed', 'travels per second');
-  const position = positionAt(circuit.sensor, travel);
-  const bare = outputFunction(circuit)(position);
+  const bare = outputFunction(circuit)(positionAt(circuit.sensor, travel));
   return instruments
     .map((instrument): RankedInstrument => {
       const dropout = dropoutOf(circuit, instrument, travel, width / speed, speed);
       const sight = sightOf(instrument, dropout, passes);
-      const watched = { ...circuit, load: withInstrument(circuit.load, instrument) };
       const shortest = certain(sight);
       return {
         name: instrument.name,
         kind: instrument.kind,
         sight,
-        loading: outputFunction(watched)(position) - bare,
+        loading: dropout.from - bare,
         uncertainty: readingUncertainty(instrument, dropout.from),
         fastestSweep: shortest > 0 ? width / shortest : Number.POSITIVE_INFINITY,
         reason: reasonOf(sight, Math.abs(dropout.to - dropout.from)),

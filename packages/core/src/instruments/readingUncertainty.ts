@@ -3,6 +3,7 @@ import type { Volts } from '../units.js';
 import { checkInstrument } from './checkInstrument.js';
 import type { Instrument } from './instrument.js';
 import { rangeFor } from './rangeFor.js';
+import { stepOf } from './sampling.js';
 
 /** Half-widths are limits of a rectangular distribution: divided by √3 (JCGM 100:2008, 4.3.7). */
 const fromHalfWidth = 1 / Math.sqrt(3);
@@ -44,12 +45,4 @@ function halfWidths(instrument: Instrument, volts: Volts): readonly Volts[] {
     case 'control-unit':
       return [0];
   }
-}
-
-/** The step of a converter, V. */
-export function stepOf(instrument: {
-  readonly range: { readonly low: Volts; readonly high: Volts };
-  readonly bits: number;
-}): Volts {
-  return (instrument.range.high - instrument.range.low) / 2 ** instrument.bits;
 }

@@ -1,8 +1,8 @@
 import type { Sweep } from '../capture/sweep.js';
-import type { Seconds, Volts } from '../units.js';
+import type { Volts } from '../units.js';
 import type { Logger, Oscilloscope } from './instrument.js';
-import { stepOf } from './readingUncertainty.js';
 import { roundedByPole } from './roundedByPole.js';
+import { intervalOf, poleOf, stepOf } from './sampling.js';
 import { watched } from './watched.js';
 
 /** What an oscilloscope or a logger drew of a sweep. */
@@ -64,17 +64,6 @@ function coupled(instrument: Oscilloscope | Logger, sweep: Sweep): Sweep {
   if (instrument.kind !== 'logger' || instrument.highPass === undefined) return sweep;
   const held = roundedByPole(sweep, instrument.highPass);
   return { ...sweep, signal: sweep.signal.map((volts, i) => volts - held[i]!) };
-}
-
-function intervalOf(instrument: Oscilloscope | Logger): Seconds {
-  return instrument.kind === 'logger'
-    ? instrument.interval
-    : Math.max(instrument.record / instrument.memory, instrument.fastest);
-}
-
-function poleOf(instrument: Oscilloscope | Logger): Seconds {
-  if (instrument.kind === 'logger') return instrument.filter ?? 0;
-  return instrument.bandwidth === undefined ? 0 : 1 / (2 * Math.PI * instrument.bandwidth);
 }
 
 function converter(instrument: Oscilloscope | Logger): (volts: Volts) => Volts {

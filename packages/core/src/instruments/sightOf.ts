@@ -14,7 +14,7 @@ import type {
 } from './instrument.js';
 import { needlePulse } from './needlePulse.js';
 import { rangeFor } from './rangeFor.js';
-import { stepOf } from './readingUncertainty.js';
+import { intervalOf, poleOf, stepOf } from './sampling.js';
 import { noticedSteps, usualMovement, usualNoticed } from './usualValues.js';
 
 /** How an instrument sees a dropout. */
@@ -67,12 +67,16 @@ export function sightOf(instrument: Instrument, dropout: ModelledDropout, passes
   checkDropout(dropout);
   wholeNumber(passes, 1, 1e6, 'passes');
   const means = meansOf(instrument, dropout);
-  const chance = means.chance(dropout);
+  // The searches for the shortest try the same lengths again, and a needle's way takes long to follow.
+  const known = new Map<Seconds, Fraction>();
+  const chanceOf = (seconds: Seconds): Fraction => {
+    const chance = known.get(seconds) ?? means.chance({ ...dropout, seconds });
+    known.set(seconds, chance);
+    return chance;
+  };
+  const chance = chanceOf(dropout.seconds);
   const shortestFor = (probability: Fraction, count: number): Seconds =>
-    shortestSeconds(
-      (seconds) => chanceInPasses(means.chance({ ...dropout, seconds }), count),
-      probability,
-    );
+    shortestSeconds((seconds) => chanceInPasses(chanceOf(seconds), count), probability);
   return {
     peak: means.peak(dropout),
     noticed: means.noticed,
@@ -124,9 +128,8 @@ function meansOf(instrument: Instrument, dropout: ModelledDropout): Means {
     case 'needle-meter':
       return needle(instrument, dropout);
     case 'oscilloscope':
-      return scope(instrument, dropout);
     case 'logger':
-      return logger(instrument, dropout);
+      return sampler(instrument, dropout);
     case 'control-unit':
       return controlUnit(instrument, dropout);
   }
@@ -198,27 +201,19 @@ function needle(meter: NeedleMeter, dropout: ModelledDropout): Means {
   };
 }
 
-function scope(instrument: Oscilloscope, dropout: ModelledDropout): Means {
-  const { record, memory, fastest, keepsPeaks = false, bandwidth } = instrument;
-  const pole = bandwidth === undefined ? 0 : 1 / (2 * Math.PI * bandwidth);
-  const interval = keepsPeaks ? fastest : Math.max(record / memory, fastest);
+function sampler(instrument: Oscilloscope | Logger, dropout: ModelledDropout): Means {
+  const keepsPeaks = instrument.kind === 'oscilloscope' && instrument.keepsPeaks;
+  const interval = keepsPeaks ? instrument.fastest : intervalOf(instrument);
   const noticed = noticedSteps * stepOf(instrument);
   return {
-    ...sampled(dropout, pole, noticed, { interval, aperture: 0, share: 0 }),
-    assumptions: [
-      'three-steps-noticed',
-      ...(bandwidth === undefined ? (['bandwidth-unlimited'] as const) : []),
-    ],
+    ...instants(dropout, poleOf(instrument), noticed, { interval }),
+    assumptions: ['three-steps-noticed', ...poleAssumed(instrument)],
   };
 }
 
-function logger(instrument: Logger, dropout: ModelledDropout): Means {
-  const { interval, filter } = instrument;
-  const noticed = noticedSteps * stepOf(instrument);
-  return {
-    ...sampled(dropout, filter ?? 0, noticed, { interval, aperture: 0, share: 0 }),
-    assumptions: ['three-steps-noticed', ...(filter === undefined ? (['no-filter'] as const) : [])],
-  };
+function poleAssumed(instrument: Oscilloscope | Logger): readonly Assumption[] {
+  if (instrument.kind === 'logger') return instrument.filter === undefined ? ['no-filter'] : [];
+  return instrument.bandwidth === undefined ? ['bandwidth-unlimited'] : [];
 }
 
 function controlUnit(unit: ControlUnit, dropout: ModelledDropout): Means {
@@ -226,19 +221,19 @@ function controlUnit(unit: ControlUnit, dropout: ModelledDropout): Means {
   const { from, to } = dropout;
   const limit = to < limits.low ? limits.low : to > limits.high ? limits.high : undefined;
   const noticed = limit === undefined ? Number.POSITIVE_INFINITY : Math.abs(from - limit);
-  const inARow = Math.max(1, Math.ceil(debounce / interval) + (debounce > 0 ? 1 : 0));
+  const inARow = Math.ceil(debounce / interval) + 1;
   return {
-    ...sampled(dropout, filter ?? 0, noticed, { interval, aperture: 0, share: 0, inARow }),
+    ...instants(dropout, filter ?? 0, noticed, { interval, inARow }),
     assumptions: filter === undefined ? ['no-filter'] : [],
   };
 }
 
 /** What instants see of a dropout that a further pole rounds. */
-function sampled(
+function instants(
   dropout: ModelledDropout,
   pole: Seconds,
   noticed: Volts,
-  readings: Readings,
+  readings: Pick<Readings, 'interval' | 'inARow'>,
 ): Omit<Means, 'assumptions'> {
   const share = noticed / depthOf(dropout);
   const rounded = (one: ModelledDropout): ModelledDropout => ({
@@ -249,6 +244,7 @@ function sampled(
   return {
     noticed,
     peak: (one) => depthOf(one) * deepest(rounded(one)),
-    chance: (one) => chanceOfReading(timeBeyond(rounded(one), share), readings),
+    chance: (one) =>
+      chanceOfReading(timeBeyond(rounded(one), share), { ...readings, aperture: 0, share: 0 }),
   };
 }

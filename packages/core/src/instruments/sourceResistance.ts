@@ -1,5 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
+import { inParallel } from '../circuit/inParallel.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { finiteBetween } from '../guard.js';
 import type { Ohms, Travel } from '../units.js';
@@ -31,7 +32,9 @@ export function sourceResistance(circuit: Circuit, travel: Travel): Ohms {
     const drawn = (volts - loaded(position)) / probe;
     return (loaded(position) - open) / drawn;
   }
-  const down = load.pullDown === undefined ? probe : 1 / (1 / probe + 1 / load.pullDown);
-  const loaded = outputFunction({ ...circuit, load: { ...load, pullDown: down } })(position);
+  const loaded = outputFunction({
+    ...circuit,
+    load: { ...load, pullDown: inParallel(load.pullDown, probe) },
+  })(position);
   return (open - loaded) / (loaded / probe);
 }
