@@ -1,55 +1,13 @@
-import { formatQuantity, type PinFinding, type TrackPins } from '@truesweep/core';
-import { pinSentences, undecidedSentences } from '@truesweep/wording';
+import type { PinFinding } from '@truesweep/core';
+import { pinFindingSentences } from '@truesweep/wording';
 import { printCautions } from './printCautions.js';
 import { paragraph, type TextPart } from './textPart.js';
 
 /** What ohmmeter readings say of a sensor's terminals, as lines of text. */
 export function printPins(found: PinFinding): readonly TextPart[] {
-  return [...sentences(found).map((sentence) => paragraph(sentence)), '', ...printCautions()];
-}
-
-function sentences(found: PinFinding): readonly string[] {
-  switch (found.kind) {
-    case 'potentiometer':
-    case 'two-tracks':
-      return [
-        pinSentences[found.kind],
-        ...found.tracks.map(trackSentence),
-        ...found.switches.map(({ terminals, madeAt }) => pinSentences.contact(terminals, madeAt)),
-        ...(found.apart.length > 0 ? [pinSentences.apart(found.apart)] : []),
-        ...found.undecided.map((one) => undecidedSentences[one]),
-      ];
-    case 'broken-track':
-      return [pinSentences['broken-track']];
-    case 'lifted-wiper':
-      return [pinSentences['lifted-wiper'](found.wiper, found.ends, found.at)];
-    case 'rheostat':
-      return [pinSentences.rheostat(found.terminals)];
-    case 'shorted':
-      return [pinSentences.shorted(found.joined)];
-    case 'idle-switch':
-      return [
-        pinSentences['idle-switch'],
-        ...found.switches.map(({ terminals, madeAt }) => pinSentences.contact(terminals, madeAt)),
-      ];
-    case 'not-a-potentiometer':
-      return [pinSentences['not-a-potentiometer'][found.reason]];
-    case 'not-enough-readings':
-      return [
-        pinSentences['not-enough-readings'][found.reason],
-        ...found.missing.map(({ between, at }) => pinSentences.wanted(between, at)),
-      ];
-    case 'contradictory':
-      return [pinSentences.contradictory(found.terminals, found.at)];
-  }
-}
-
-function trackSentence({ wiper, ends, closedEnd, track, series }: TrackPins): string {
-  return pinSentences.track({
-    wiper,
-    ends,
-    closedEnd,
-    track: formatQuantity(track.value, 'Ω', { trim: true }),
-    ...(series && series.low > 0 && { series: formatQuantity(series.value, 'Ω', { trim: true }) }),
-  });
+  return [
+    ...pinFindingSentences(found).map((sentence) => paragraph(sentence)),
+    '',
+    ...printCautions(),
+  ];
 }

@@ -1,4 +1,4 @@
-import { type ClosedSetting, closedSetting, InputError, parseQuantity } from '@truesweep/core';
+import { type ClosedSetting, closedSetting, parseQuantity } from '@truesweep/core';
 
 /**
  * How far to turn, from two readings as they are typed.
@@ -18,19 +18,9 @@ export function settingOf(entries: {
     parseQuantity(wanted, 'V', '--wanted'),
     {
       kind: 'second-reading',
-      degrees: degreesOf(turned),
+      degrees: parseQuantity(turned, '°', '--turned'),
       volts: parseQuantity(then, 'V', '--then'),
     },
     uncertainty === undefined ? 0 : parseQuantity(uncertainty, 'V', '--uncertainty'),
-  );
-}
-
-function degreesOf(text: string): number {
-  const degrees = Number(text.trim().replace(/\s*°$/, '').replace(',', '.'));
-  if (text.trim() !== '' && Number.isFinite(degrees)) return degrees;
-  throw new InputError(
-    'not-a-quantity',
-    '--turned',
-    `--turned is ${JSON.stringify(text)}; it must be an angle in degrees, such as 2 or -1.5.`,
   );
 }

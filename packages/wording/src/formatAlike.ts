@@ -18,7 +18,9 @@ export function formatAlike(
   digits = 3,
 ): { readonly numbers: readonly string[]; readonly unit: string } {
   const largest = Math.max(0, ...values.map(Math.abs));
-  const [number = '', shownUnit = ''] = formatQuantity(largest, unit, { digits }).split('\u00a0');
+  const [number = '', shownUnit = ''] = formatQuantity(largest, unit, { digits }).split(
+    /\u00a0|(?=°)/,
+  );
   const decimals = number.split('.')[1]?.length ?? 0;
   const power = largest === 0 ? 0 : Math.round(Math.log10(largest / Number(number)));
   const numbers = values.map((value) => {

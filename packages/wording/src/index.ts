@@ -5,6 +5,7 @@ export { checkRows, limitSources } from './checkRows.js';
 export { checkSweepWords } from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
+export { closedSettingSentences } from './closedSettingSentences.js';
 export {
   commandHelp,
   nothingToScoreSentence,
@@ -21,6 +22,7 @@ export {
   missedByChanceSentence,
   spotOutcomeLabels,
 } from './comparisonWords.js';
+export { connectionRows } from './connectionRows.js';
 export {
   type CircuitFacts,
   type CurveFacts,
@@ -41,6 +43,14 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
+export {
+  boundsWords,
+  formWords,
+  mendEntriesSentence,
+  noAnswerSentence,
+  outOfBoundsSentence,
+  unknownEntriesSentence,
+} from './formWords.js';
 export { howRead } from './howRead.js';
 export { type InstrumentSentences, instrumentSentences } from './instrumentSentences.js';
 export {
@@ -55,6 +65,8 @@ export {
   unprovedLabels,
   unprovedSentence,
 } from './instrumentWords.js';
+export { limiterAdviceSentences } from './limiterAdviceSentences.js';
+export { pinFindingSentences } from './pinFindingSentences.js';
 export { pinSentences, undecidedSentences } from './pinSentences.js';
 export {
   appearanceLabels,
@@ -64,12 +76,9 @@ export {
   planWords,
 } from './planWords.js';
 export {
-  boundsWords,
   entryHints,
   entryLabels,
   type HookUpEntry,
-  mendEntriesSentence,
-  outOfBoundsSentence,
   type ReadingsFacts,
   readingsSentence,
   readingsWords,

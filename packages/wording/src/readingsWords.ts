@@ -125,33 +125,3 @@ export function readingsSentence(facts: ReadingsFacts): string {
     `on this hook-up it is ${nominal}.`
   );
 }
-
-/**
- * What stands in place of the answer while an entry can't be used.
- *
- * @example
- * mendEntriesSentence(['Track resistance']) // => 'No answer yet. Look at: Track resistance.'
- */
-export function mendEntriesSentence(labels: readonly string[]): string {
-  return `No answer yet. Look at: ${labels.join(', ')}.`;
-}
-
-/**
- * The bounds of an entry.
- *
- * @example
- * boundsWords('0 Ω', '1 MΩ') // => '0 Ω to 1 MΩ'
- */
-export function boundsWords(low: string, high: string): string {
-  return `${low} to ${high}`;
-}
-
-/**
- * The refusal of an entry outside its bounds.
- *
- * @example
- * outOfBoundsSentence('70 V', '100 mV', '60 V') // => '“70 V” is outside what can be entered here; write 100 mV to 60 V.'
- */
-export function outOfBoundsSentence(text: string, low: string, high: string): string {
-  return `“${text}” is outside what can be entered here; write ${boundsWords(low, high)}.`;
-}

@@ -13,6 +13,7 @@ const ownKeys = [
   'partOverWords',
   'plotWords',
   'checkSweepWords',
+  'formWords',
   'instrumentWords',
   'readingsWords',
   'reportWords',

@@ -28,6 +28,8 @@ describe('formatQuantity', () => {
     [1e-12, 'F', {}, '1.00 pF'],
     [0.05, '%', {}, '5.00 %'],
     [0.05, '%', { trim: true }, '5 %'],
+    [-1.5, '°', { trim: true }, '\u22121.5°'],
+    [120, '°', { digits: 2 }, '120°'],
     [-0.123456, '%', { digits: 4 }, '\u221212.35 %'],
     [123.456, '%', {}, '12300 %'],
     [1e-5, '%', {}, '0.00100 %'],
@@ -46,7 +48,7 @@ describe('formatQuantity', () => {
     expect(() => formatQuantity(1, 'V', { digits })).toThrow('whole number from 1 to 17');
   });
 
-  const units = fc.constantFrom<QuantityUnit>('Ω', 'V', 'A', 'W', 's', 'F', 'Hz', '%');
+  const units = fc.constantFrom<QuantityUnit>('Ω', 'V', 'A', 'W', 's', 'F', 'Hz', '%', '°');
   const values = fc
     .double({ min: -1e200, max: 1e200, noNaN: true })
     .filter((x) => Math.abs(x) > 1e-200 || x === 0);

@@ -1,5 +1,5 @@
 import { InputError } from '../errors.js';
-import type { QuantityUnit } from './unitSpelling.js';
+import { type QuantityUnit, takesPrefixes } from './unitSpelling.js';
 
 /** How a quantity is written. */
 export interface QuantityFormat {
@@ -26,7 +26,7 @@ const prefixes: ReadonlyMap<number, string> = new Map([
 /**
  * Writes a quantity with an engineering prefix, a no-break space before the unit and a true minus
  * sign. It is rounded first and the prefix chosen then, so that 0.9996 V is 1.00 V and never
- * 1000 mV. A fraction in `%` has no prefix. Beyond pico and tera it is written with an exponent.
+ * 1000 mV. A fraction in `%` has no prefix, an angle in `°` neither prefix nor space (SI brochure, 5.4.3). Beyond pico and tera it is written with an exponent.
  *
  * `parseQuantity` reads the result back, within the rounding; only a decimal comma followed by
  * exactly three digits (`4,735 V`, from `digits` above 3) is refused there, because it has two readings.
@@ -39,6 +39,7 @@ const prefixes: ReadonlyMap<number, string> = new Map([
  * formatQuantity(4700, 'Ω', { trim: true }) // => '4.7\u00a0kΩ'
  * formatQuantity(-0.0125, 'V', { decimal: ',' }) // => '\u221212,5\u00a0mV'
  * formatQuantity(0.05, '%', { digits: 2 }) // => '5.0\u00a0%'
+ * formatQuantity(-1.5, '°', { digits: 2 }) // => '\u22121.5°'
  */
 export function formatQuantity(
   value: number,
@@ -52,7 +53,8 @@ export function formatQuantity(
   const plain = placePoint(figures, power - shift);
   const shown = trim && plain.includes('.') ? plain.replace(/\.?0+$/, '') : plain;
   const sign = value < 0 ? '\u2212' : '';
-  return `${sign}${shown.replace('.', decimal)}${mark}\u00a0${prefix}${unit}`;
+  const space = unit === '°' ? '' : '\u00a0';
+  return `${sign}${shown.replace('.', decimal)}${mark}${space}${prefix}${unit}`;
 }
 
 function check(value: number, digits: number, unit: QuantityUnit): void {
@@ -83,9 +85,10 @@ function rounded(value: number, digits: number, shift: number): { figures: strin
 
 /** The power of ten that the prefix or the written exponent takes over. */
 function scale(power: number, unit: QuantityUnit): { shift: number; mark: string; prefix: string } {
-  const shift = unit === '%' ? 0 : Math.floor(power / 3) * 3;
+  const prefixed = takesPrefixes(unit);
+  const shift = prefixed ? Math.floor(power / 3) * 3 : 0;
   const prefix = prefixes.get(shift);
-  const readable = unit === '%' ? power >= -6 && power < 9 : prefix !== undefined;
+  const readable = prefixed ? prefix !== undefined : power >= -6 && power < 9;
   if (readable) return { shift, mark: '', prefix: prefix ?? '' };
   return { shift: power, mark: `e${power < 0 ? '\u2212' : ''}${Math.abs(power)}`, prefix: '' };
 }

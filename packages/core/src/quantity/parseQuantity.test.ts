@@ -83,6 +83,9 @@ describe('parseQuantity', () => {
     ['5 %', '%', 0.05],
     ['5', '%', 0.05],
     ['2,5%', '%', 0.025],
+    ['-1,5', '°', -1.5],
+    ['2°', '°', 2],
+    ['2 degrees', '°', 2],
     ['5 per cent', '%', 0.05],
     ['-0', 'V', 0],
   ])('reads “%s” in %s', (text, unit, value) => {
@@ -133,6 +136,8 @@ describe('parseQuantity', () => {
     ['5 %', 'V', 'wrong-unit', ['5 V']],
     ['5 V', '%', 'wrong-unit', ['5 %']],
     ['5k', '%', 'unknown-unit', ['5 %']],
+    ['5 m°', '°', 'unknown-unit', ['2°']],
+    ['5 V', '°', 'wrong-unit', ['2°']],
     ['5 min', 's', 'unknown-unit', ['15 ms']],
     ['1m5', 's', 'unknown-unit', ['15 ms']],
     ['5 xV', 'V', 'unknown-unit', ['5 V']],

@@ -2,7 +2,7 @@ import { InputError } from '../errors.js';
 import type { Fraction, Quantity } from '../units.js';
 import { type DecimalNumeral, numeralValue } from './decimalNumeral.js';
 import { prefixPower, unitPower } from './unitPower.js';
-import { type QuantityUnit, unitSpelling } from './unitSpelling.js';
+import { type QuantityUnit, takesPrefixes, unitSpelling } from './unitSpelling.js';
 
 /** The number that a quantity written in a unit stands for: a fraction for `%`. */
 export type ParsedQuantity<Unit extends QuantityUnit> = Unit extends '%'
@@ -115,7 +115,7 @@ function decimalPlaces(written: string, request: Request): number {
 function suffixPower(suffix: string, request: Request): number {
   const { unit } = request;
   if (suffix === '') return unit === '%' ? -2 : 0;
-  const bare = unit === '%' ? undefined : prefixPower(suffix);
+  const bare = takesPrefixes(unit) ? prefixPower(suffix) : undefined;
   return bare ?? unitPower(suffix, unit) ?? refuseUnit(suffix, request);
 }
 

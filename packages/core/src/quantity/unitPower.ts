@@ -1,4 +1,4 @@
-import { type QuantityUnit, unitSpelling } from './unitSpelling.js';
+import { type QuantityUnit, takesPrefixes, unitSpelling } from './unitSpelling.js';
 
 /** Powers of ten of the SI prefixes that are read; K is kilo as in IEC 60062, m is milli, M is mega. */
 const prefixPowers: ReadonlyMap<string, number> = new Map([
@@ -44,8 +44,9 @@ export function unitPower(text: string, unit: QuantityUnit): number | undefined 
     ...words.map((word) => wordPower(text, word)),
   ];
   const power = powers.find((candidate) => candidate !== undefined);
-  if (unit !== '%') return power;
-  return power === 0 ? -2 : undefined;
+  if (takesPrefixes(unit)) return power;
+  if (power !== 0) return undefined;
+  return unit === '%' ? -2 : 0;
 }
 
 function wordPower(text: string, word: string): number | undefined {

@@ -1,5 +1,5 @@
-/** A unit that quantities are read and written in; `%` stands for a fraction in hundredths. */
-export type QuantityUnit = 'Ω' | 'V' | 'A' | 'W' | 's' | 'F' | 'Hz' | '%';
+/** A unit that quantities are read and written in; `%` stands for a fraction in hundredths, `°` for degrees of angle. */
+export type QuantityUnit = 'Ω' | 'V' | 'A' | 'W' | 's' | 'F' | 'Hz' | '%' | '°';
 
 /** How people write one unit. */
 interface UnitSpelling {
@@ -11,6 +11,11 @@ interface UnitSpelling {
   readonly words: readonly string[];
   /** Whether codes such as 4R7, 4k7 or 3V3 are in use: a letter in the place of the decimal sign. */
   readonly coded: boolean;
+}
+
+/** Whether a unit takes SI prefixes. */
+export function takesPrefixes(unit: QuantityUnit): boolean {
+  return unit !== '%' && unit !== '°';
 }
 
 /** The spellings of every unit. Lower-case r, v, a, w and hz are how the trade types them. */
@@ -61,6 +66,12 @@ export const unitSpelling: Readonly<Record<QuantityUnit, UnitSpelling>> = {
     wanted: 'a percentage such as 5 %',
     symbols: ['%'],
     words: ['percent'],
+    coded: false,
+  },
+  '°': {
+    wanted: 'an angle such as 2° or 1.5°',
+    symbols: ['°'],
+    words: ['degrees', 'degree', 'deg'],
     coded: false,
   },
 };

@@ -1,0 +1,65 @@
+/**
+ * Words of every form.
+ *
+ * @example
+ * formWords.again // => 'Start again'
+ */
+export const formWords = {
+  link: 'Link with these entries',
+  again: 'Start again',
+  sheet: 'Read at the bench',
+  expected: 'Expected',
+  read: 'Read',
+  sheetNotes: 'Machine, sensor, date, read by:',
+  newerLink: 'This link was made by a newer version of this page; nothing of it was read.',
+} as const satisfies Record<string, string>;
+
+/**
+ * What stands in place of the answer while an entry can't be used.
+ *
+ * @example
+ * mendEntriesSentence(['Track resistance']) // => 'No answer yet. Look at: Track resistance.'
+ */
+export function mendEntriesSentence(labels: readonly string[]): string {
+  return `No answer yet. Look at: ${labels.join(', ')}.`;
+}
+
+/**
+ * What stands in place of the answer where entries that are each possible make no circuit together.
+ *
+ * @example
+ * noAnswerSentence('The stops are the same.') // => 'No answer: these entries do not go together. The stops are the same.'
+ */
+export function noAnswerSentence(why: string): string {
+  return `No answer: these entries do not go together. ${why}`;
+}
+
+/**
+ * The bounds of an entry.
+ *
+ * @example
+ * boundsWords('0 Ω', '1 MΩ') // => '0 Ω to 1 MΩ'
+ */
+export function boundsWords(low: string, high: string): string {
+  return `${low} to ${high}`;
+}
+
+/**
+ * The refusal of an entry outside its bounds.
+ *
+ * @example
+ * outOfBoundsSentence('70 V', '100 mV', '60 V') // => '“70 V” is outside what can be entered here; write 100 mV to 60 V.'
+ */
+export function outOfBoundsSentence(text: string, low: string, high: string): string {
+  return `“${text}” is outside what can be entered here; write ${boundsWords(low, high)}.`;
+}
+
+/**
+ * What of a link was not read.
+ *
+ * @example
+ * unknownEntriesSentence(['sise']) // => 'The link names what this page does not know: sise. The rest of it was read.'
+ */
+export function unknownEntriesSentence(names: readonly string[]): string {
+  return `The link names what this page does not know: ${names.join(', ')}. The rest of it was read.`;
+}

@@ -1,0 +1,28 @@
+import { formatQuantity, type LimiterChoice, type NoLimiter } from '@truesweep/core';
+import { limiterSentences } from './planWords.js';
+
+/**
+ * What to take as limiting resistor, in sentences.
+ *
+ * @example
+ * import { chooseLimiter } from '@truesweep/core';
+ * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: {} };
+ * const choice = chooseLimiter(circuit, { wiper: { amps: 0.005, shortTerm: 0.005 } });
+ * limiterAdviceSentences(choice)[0].startsWith('Limiting resistor: at least 1\u00a0kΩ; take 1\u00a0kΩ') // => true
+ */
+export function limiterAdviceSentences(choice: LimiterChoice | NoLimiter): readonly string[] {
+  if (choice.kind === 'impossible') return [limiterSentences.impossible(choice.binding.part)];
+  const { smallest, preferred, powerRating, price, notGiven } = choice;
+  const given = {
+    smallest: formatQuantity(smallest, 'Ω', { trim: true }),
+    preferred: formatQuantity(preferred, 'Ω', { trim: true }),
+    spanLost: formatQuantity(price.spanLost, '%', { digits: 2, trim: true }),
+    ...(powerRating !== undefined && {
+      power: formatQuantity(powerRating, 'W', { trim: true }),
+    }),
+  };
+  return [
+    smallest === 0 ? limiterSentences.noneNeeded : limiterSentences[choice.kind](given),
+    ...(notGiven.length > 0 ? [limiterSentences.notGiven(notGiven)] : []),
+  ];
+}
