@@ -37,9 +37,15 @@ export default defineConfig({
         {
           label: 'Calculators',
           items: [
-            { slug: 'calculators/expected-readings' },
-            { slug: 'calculators/which-instrument' },
-            { slug: 'calculators/check-a-sweep' },
+            { slug: 'calculators/find-the-terminals', label: 'Find the terminals' },
+            { slug: 'calculators/plan-the-hook-up', label: 'Plan the hook-up' },
+            { slug: 'calculators/expected-readings', label: 'Expected readings' },
+            { slug: 'calculators/which-instrument', label: 'Which instrument' },
+            { slug: 'calculators/make-dirt-visible', label: 'Make dirt visible' },
+            { slug: 'calculators/check-a-sweep', label: 'Check a sweep' },
+            { slug: 'calculators/set-the-closed-position', label: 'Set the closed position' },
+            { slug: 'calculators/supply-and-ground-drop', label: 'Supply and ground drop' },
+            { slug: 'calculators/bench-to-vehicle', label: 'Bench to vehicle' },
           ],
         },
         { slug: 'cautions' },

@@ -12,9 +12,15 @@ afterAll(() => browser.close());
 const mainPages = [
   '',
   'cautions/',
+  'calculators/find-the-terminals/',
+  'calculators/plan-the-hook-up/',
   'calculators/expected-readings/',
-  'calculators/check-a-sweep/',
   'calculators/which-instrument/',
+  'calculators/make-dirt-visible/',
+  'calculators/check-a-sweep/',
+  'calculators/set-the-closed-position/',
+  'calculators/supply-and-ground-drop/',
+  'calculators/bench-to-vehicle/',
 ];
 
 test('the main pages load below the sub-path and ask no other host', async () => {

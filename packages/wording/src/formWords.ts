@@ -8,6 +8,7 @@ export const formWords = {
   link: 'Link with these entries',
   again: 'Start again',
   sheet: 'Read at the bench',
+  place: 'What',
   expected: 'Expected',
   read: 'Read',
   sheetNotes: 'Machine, sensor, date, read by:',

@@ -1,4 +1,11 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
+export {
+  type CarriedFacts,
+  type CarryEntry,
+  carryHints,
+  carryLabels,
+  carryWords,
+} from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
 export { checkRows, limitSources } from './checkRows.js';
@@ -24,6 +31,14 @@ export {
 } from './comparisonWords.js';
 export { connectionRows } from './connectionRows.js';
 export {
+  benchLoadLabels,
+  type DirtEntry,
+  dirtHints,
+  dirtLabels,
+  dirtWords,
+  noBenchLoadLabels,
+} from './dirtEntries.js';
+export {
   type CircuitFacts,
   type CurveFacts,
   circuitSentence,
@@ -33,6 +48,7 @@ export {
   travelMapSentence,
   windowWords,
 } from './drawingWords.js';
+export { type DropEntry, type DropFacts, dropHints, dropLabels, dropWords } from './dropEntries.js';
 export {
   blindSentence,
   morePassesSentence,
@@ -66,8 +82,10 @@ export {
   unprovedSentence,
 } from './instrumentWords.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
+export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';
 export { pinSentences, undecidedSentences } from './pinSentences.js';
+export { type PlanEntry, planHints, planLabels, planTitles } from './planEntries.js';
 export {
   appearanceLabels,
   limiterSentences,
@@ -76,6 +94,7 @@ export {
   planWords,
 } from './planWords.js';
 export {
+  bandPartLabels,
   entryHints,
   entryLabels,
   type HookUpEntry,
@@ -106,6 +125,7 @@ export {
 } from './reportWords.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
+export { type SettingEntry, settingHints, settingLabels, settingWords } from './settingEntries.js';
 export { settingSentences } from './settingSentences.js';
 export { type SpotEntry, spotHints, spotLabels } from './spotWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';

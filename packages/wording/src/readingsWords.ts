@@ -1,3 +1,5 @@
+import type { ToleranceName } from '@truesweep/core';
+
 /** The entries of a hook-up. */
 export type HookUpEntry =
   | 'source'
@@ -87,9 +89,31 @@ export const readingsWords = {
   closed: 'Closed',
   open: 'Open',
   instrument: "Instrument's input",
+  band: 'What makes up the band: standard uncertainty that each part adds to the reading',
+  together: 'All together (root of the sum of squares)',
   noLimiter:
     'Never feed a sensor without a limiting resistor: with 0 Ω this is for comparison only.',
 } as const;
+
+/**
+ * Parts whose tolerances make up the band of a reading.
+ *
+ * @example
+ * bandPartLabels.closedPosition // => 'Wiper at the closed stop'
+ */
+export const bandPartLabels: Readonly<Record<ToleranceName, string>> = {
+  source: 'Source voltage',
+  limiter: 'Limiting resistor',
+  track: 'Track resistance',
+  bottomResidual: 'Residual resistance at the bottom end',
+  topResidual: 'Residual resistance at the top end',
+  contact: "Wiper's contact",
+  pullDown: "Instrument's input resistance",
+  pullUp: 'Pull-up resistor',
+  pullUpVolts: 'Pull-up voltage',
+  closedPosition: 'Wiper at the closed stop',
+  openPosition: 'Wiper at the open stop',
+};
 
 /** What {@link readingsSentence} is made from; every quantity written with its unit. */
 export interface ReadingsFacts {

@@ -6,6 +6,7 @@ import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
 const ownKeys = [
+  'bandPartLabels',
   'cautions',
   'commandHelp',
   'comparisonWords',
@@ -14,6 +15,9 @@ const ownKeys = [
   'plotWords',
   'checkSweepWords',
   'formWords',
+  'pinTableWords',
+  'planTitles',
+  'settingWords',
   'instrumentWords',
   'readingsWords',
   'reportWords',
@@ -22,8 +26,12 @@ const ownKeys = [
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
 const madeOfFacts = [
+  'carryWords',
+  'dirtWords',
+  'dropWords',
   'limiterSentences',
   'pinSentences',
+  'pinWords',
   'planWords',
   'settingSentences',
   'triggerWords',
@@ -63,6 +71,18 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   appearanceLabels: ['core/src/ratings/wrongConnections.ts', 'Appearance'],
   entryLabels: ['wording/src/readingsWords.ts', 'HookUpEntry'],
   entryHints: ['wording/src/readingsWords.ts', 'HookUpEntry'],
+  planLabels: ['wording/src/planEntries.ts', 'PlanEntry'],
+  planHints: ['wording/src/planEntries.ts', 'PlanEntry'],
+  settingLabels: ['wording/src/settingEntries.ts', 'SettingEntry'],
+  settingHints: ['wording/src/settingEntries.ts', 'SettingEntry'],
+  carryLabels: ['wording/src/carryEntries.ts', 'CarryEntry'],
+  carryHints: ['wording/src/carryEntries.ts', 'CarryEntry'],
+  dropLabels: ['wording/src/dropEntries.ts', 'DropEntry'],
+  dropHints: ['wording/src/dropEntries.ts', 'DropEntry'],
+  dirtLabels: ['wording/src/dirtEntries.ts', 'DirtEntry'],
+  dirtHints: ['wording/src/dirtEntries.ts', 'DirtEntry'],
+  benchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'BenchLoadWay'],
+  noBenchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'NoBenchLoad', 'binding'],
 };
 
 /** The codes that a declaration in the sources of a package lists: a union of texts, or the type of a field. */

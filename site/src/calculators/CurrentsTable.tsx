@@ -1,6 +1,7 @@
 import type { OperatingPoint, PartName } from '@truesweep/core';
 import { partLabels, readingsWords } from '@truesweep/wording';
-import { quantityText } from './quantityText.js';
+import { DataTable } from '../forms/DataTable.js';
+import { quantityText } from '../forms/quantityText.js';
 
 const parts: readonly PartName[] = [
   'source',
@@ -21,29 +22,17 @@ export function CurrentsTable(props: {
 }) {
   const { closed, open } = props;
   const rows = parts.flatMap((part) => {
-    const at = [closed.parts[part], open.parts[part]];
-    return at.every((state) => state !== undefined) ? [{ part, at }] : [];
+    const [atClosed, atOpen] = [closed.parts[part], open.parts[part]];
+    if (!atClosed || !atOpen) return [];
+    const label = part === 'pullDown' ? readingsWords.instrument : partLabels[part];
+    return [[label, quantityText(atClosed.amps, 'A'), quantityText(atOpen.amps, 'A')]];
   });
   return (
-    <table id="currents">
-      <caption>{readingsWords.currents}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{readingsWords.part}</th>
-          <th scope="col">{readingsWords.closed}</th>
-          <th scope="col">{readingsWords.open}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ part, at }) => (
-          <tr key={part}>
-            <th scope="row">{part === 'pullDown' ? readingsWords.instrument : partLabels[part]}</th>
-            {at.map(({ amps }, i) => (
-              <td key={i === 0 ? 'closed' : 'open'}>{quantityText(amps, 'A')}</td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <DataTable
+      id="currents"
+      caption={readingsWords.currents}
+      head={[readingsWords.part, readingsWords.closed, readingsWords.open]}
+      rows={rows}
+    />
   );
 }

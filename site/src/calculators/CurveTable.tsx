@@ -1,30 +1,20 @@
 import type { Curve } from '@truesweep/core';
 import { readingsWords } from '@truesweep/wording';
-import { quantityText } from './quantityText.js';
+import { DataTable } from '../forms/DataTable.js';
+import { quantityText } from '../forms/quantityText.js';
 
 /** The curve in numbers, at each tenth of travel. */
 export function CurveTable({ curve }: { readonly curve: Curve }) {
-  const tenths = Array.from(curve.travel, (travel, i) => ({ travel, volts: curve.volts[i] ?? 0 }));
-  const step = (tenths.length - 1) / 10;
+  const points = Array.from(curve.travel, (travel, i) => ({ travel, volts: curve.volts[i] ?? 0 }));
+  const step = (points.length - 1) / 10;
   return (
-    <table id="curve">
-      <caption>{readingsWords.curve}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{readingsWords.travel}</th>
-          <th scope="col">{readingsWords.reading}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {tenths
-          .filter((_, i) => i % step === 0)
-          .map(({ travel, volts }) => (
-            <tr key={travel}>
-              <th scope="row">{quantityText(travel, '%')}</th>
-              <td>{quantityText(volts, 'V')}</td>
-            </tr>
-          ))}
-      </tbody>
-    </table>
+    <DataTable
+      id="curve"
+      caption={readingsWords.curve}
+      head={[readingsWords.travel, readingsWords.reading]}
+      rows={points
+        .filter((_, i) => i % step === 0)
+        .map(({ travel, volts }) => [quantityText(travel, '%'), quantityText(volts, 'V')])}
+    />
   );
 }

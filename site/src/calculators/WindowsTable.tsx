@@ -1,30 +1,23 @@
 import type { ExpectedWindows } from '@truesweep/core';
 import { readingsWords } from '@truesweep/wording';
-import { quantityText } from './quantityText.js';
+import { DataTable } from '../forms/DataTable.js';
+import { quantityText } from '../forms/quantityText.js';
 
 /** The windows for the readings at both stops. */
 export function WindowsTable({ windows }: { readonly windows: ExpectedWindows }) {
+  const { throttle, lowest, nominal, highest } = readingsWords;
   return (
-    <table id="windows">
-      <caption>{readingsWords.windows}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{readingsWords.throttle}</th>
-          <th scope="col">{readingsWords.lowest}</th>
-          <th scope="col">{readingsWords.nominal}</th>
-          <th scope="col">{readingsWords.highest}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {(['closed', 'open'] as const).map((stop) => (
-          <tr key={stop}>
-            <th scope="row">{readingsWords[stop]}</th>
-            <td>{quantityText(windows[stop].low, 'V')}</td>
-            <td>{quantityText(windows[stop].nominal, 'V')}</td>
-            <td>{quantityText(windows[stop].high, 'V')}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <DataTable
+      id="windows"
+      caption={readingsWords.windows}
+      head={[throttle, lowest, nominal, highest]}
+      rows={(['closed', 'open'] as const).map((stop) => {
+        const window = windows[stop];
+        return [
+          readingsWords[stop],
+          ...[window.low, window.nominal, window.high].map((volts) => quantityText(volts, 'V')),
+        ];
+      })}
+    />
   );
 }

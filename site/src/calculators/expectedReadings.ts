@@ -1,34 +1,67 @@
 import {
+  type Circuit,
   type Curve,
   type ExpectedWindows,
   expectedCurve,
   expectedWindows,
   type OperatingPoint,
+  type OutputUncertainty,
   operatingPoint,
+  outputUncertainty,
   positionAt,
   type Volts,
 } from '@truesweep/core';
-import type { HookUp } from './hookUp.js';
+import { entryHints, entryLabels, type HookUpEntry, readingsWords } from '@truesweep/wording';
+import type { Form, Values } from '../forms/form.js';
+import { hookUpEntries, tolerancesOf, wholeCircuit } from './hookUp.js';
 
-/** What the page shows for a hook-up. */
-export interface Readings extends HookUp {
+const parts = ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'] as const;
+const tolerances = [
+  'sourceTolerance',
+  'limiterTolerance',
+  'trackTolerance',
+  'positionTolerance',
+] as const;
+const furtherParts = ['supplyLead', 'groundLead', 'contact', 'pullUp', 'pullUpVolts'] as const;
+
+/** The form: a whole hook-up with its tolerances. */
+export const expectedReadingsForm: Form<typeof hookUpEntries> = {
+  groups: [
+    { title: readingsWords.parts, names: parts satisfies readonly HookUpEntry[] },
+    { title: readingsWords.tolerances, names: tolerances, folded: true },
+    { title: readingsWords.furtherParts, names: furtherParts, folded: true },
+  ],
+  entries: hookUpEntries,
+  labels: entryLabels,
+  hints: entryHints,
+};
+
+/** What a sound sensor reads on a hook-up. */
+export interface ExpectedReadings {
+  readonly circuit: Circuit;
   readonly curve: Curve;
   readonly windows: ExpectedWindows;
   readonly closed: OperatingPoint;
   readonly open: OperatingPoint;
+  /** What makes up the band at each stop. */
+  readonly closedUncertainty: OutputUncertainty;
+  readonly openUncertainty: OutputUncertainty;
   /** The open reading straight from the source, with no limiting resistor and no load, V. */
   readonly straight: Volts;
 }
 
-export function expectedReadings(hookUp: HookUp): Readings {
-  const { circuit, tolerances } = hookUp;
+export function expectedReadings(values: Values<typeof hookUpEntries>): ExpectedReadings {
+  const circuit = wholeCircuit(values);
+  const given = tolerancesOf(values);
   const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
   return {
-    ...hookUp,
+    circuit,
     curve: expectedCurve(circuit),
-    windows: expectedWindows(circuit, tolerances),
+    windows: expectedWindows(circuit, given),
     closed: at(0),
     open: at(1),
+    closedUncertainty: outputUncertainty(circuit, given, 0),
+    openUncertainty: outputUncertainty(circuit, given, 1),
     straight: circuit.source.volts * positionAt(circuit.sensor, 1),
   };
 }

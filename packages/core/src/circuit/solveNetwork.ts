@@ -1,7 +1,7 @@
 import { addTo } from './addTo.js';
 import type { Determined, Indeterminate } from './determined.js';
 import type { Element, Network } from './network.js';
-import { pathBetween } from './pathBetween.js';
+import { reachedFrom } from './reachedFrom.js';
 import { isContradictory, rigidLoops } from './rigidLoops.js';
 import { type Edge, starMesh } from './starMesh.js';
 
@@ -37,12 +37,13 @@ export function solveNetwork({ reference, elements }: Network): NetworkSolution 
   }
 
   const contradictory = loops.filter(isContradictory);
-  const lost = (node: string): boolean =>
-    contradictory.some(([closing]) => pathBetween(conducting, closing!.from, node));
+  const astray = contradictory.map(([closing]) => reachedFrom(conducting, closing!.from));
+  const lost = (node: string): boolean => astray.some((nodes) => nodes.has(node));
+  const grounded = reachedFrom(conducting, reference);
   const voltsAt = (node: string): Determined<number> =>
     lost(node)
       ? undetermined('circuit-without-solution')
-      : pathBetween(conducting, reference, node)
+      : grounded.has(node)
         ? (volts.get(node) ?? 0)
         : { kind: 'floating', reason: 'no-path-to-common' };
   const ampsOf = (element: Element): Determined<number> => {

@@ -59,10 +59,15 @@ export function starMesh(edges: readonly Edge[], drive: Element): Driven {
 /** The inner node where the fewest parts meet: to take it out loses the least to rounding. */
 function fewestLegs(edges: readonly Edge[], drive: Element): string | undefined {
   const counts = new Map<string, number>();
-  for (const node of edges.flatMap(({ from, to }) => [from, to])) {
-    if (farEnd(drive, node) === undefined) addTo(counts, node, 1);
+  for (const { from, to } of edges) {
+    if (farEnd(drive, from) === undefined) addTo(counts, from, 1);
+    if (farEnd(drive, to) === undefined) addTo(counts, to, 1);
   }
-  return [...counts].sort(([, one], [, other]) => one - other)[0]?.[0];
+  let fewest: string | undefined;
+  for (const [node, count] of counts) {
+    if (fewest === undefined || count < counts.get(fewest)!) fewest = node;
+  }
+  return fewest;
 }
 
 /** Where all parts lie across the source, each takes its share of the current. */

@@ -108,13 +108,15 @@ export function chooseLimiter(
   if (wish.otherSource !== undefined) positive(wish.otherSource, 'wish.otherSource', 'V');
   const { connection: _, faults: __, ...right } = circuit;
   const { limiter: ___, ...judged } = ratings;
-  const border = smallestLimiter(right, judged);
-  if (typeof border !== 'number') return { kind: 'impossible', binding: border };
+  const found = smallestLimiter(right, judged);
+  if ('stuck' in found) return { kind: 'impossible', binding: found.stuck };
+  const { border, deciding } = found;
   const series = wish.series ?? 'E24';
   const preferred = preferredValue(Math.max(border, 1), series, wish.rounding ?? 'up');
   const chosen = { ...right, limiter: preferred };
   const price = priceOf(right, preferred);
-  const binding = border > 0 ? tightest({ ...right, limiter: border }, judged) : undefined;
+  const binding =
+    border > 0 ? tightest({ ...right, limiter: border }, judged, deciding) : undefined;
   const heat = worstHeat(chosen);
   const powerRating = usualPowers.find((watts) => watts >= heat);
   const tooSmall = 1 - price.spanLost < (wish.span ?? 0);
@@ -122,7 +124,7 @@ export function chooseLimiter(
     kind: tooSmall ? 'span-too-small' : 'chosen',
     smallest: border,
     preferred,
-    keepsRatings: !overRated(chosen, judged),
+    keepsRatings: !deciding.some((mistake) => overRated(chosen, judged, mistake)),
     ...(binding && { binding }),
     ...(tooSmall && overAtSpan(right, judged, wish.span!)),
     heat,
@@ -148,20 +150,30 @@ function protectedMistakes(): readonly Mistake[] {
   );
 }
 
+/** The smallest limiter with the mistakes that decide it, or what stays over its rating whatever the limiter. */
+type Smallest =
+  | { readonly border: Ohms; readonly deciding: readonly Mistake[] }
+  | { readonly stuck: Binding };
+
 /** Bisects the border; what stays over its rating at the largest limiter can't be helped by one. */
-function smallestLimiter(right: Circuit, ratings: Ratings): Ohms | Binding {
-  const over = (limiter: Ohms) => overRated({ ...right, limiter }, ratings);
-  if (!over(0)) return 0;
-  const stuck = over(largest);
-  if (stuck) return stuck;
+function smallestLimiter(right: Circuit, ratings: Ratings): Smallest {
+  const overAt = (limiter: Ohms, among: readonly Mistake[]): readonly Binding[] =>
+    among.flatMap((mistake) => overRated({ ...right, limiter }, ratings, mistake) ?? []);
+  let over = overAt(0, protectedMistakes());
+  if (over.length === 0) return { border: 0, deciding: [] };
+  const mistakesOf = (bindings: readonly Binding[]) => bindings.map(({ mistake }) => mistake);
+  const [stuck] = overAt(largest, mistakesOf(over));
+  if (stuck) return { stuck };
   // Even steps of the logarithm, beginning at 0 Ω.
   const limiterAt = (part: number): Ohms => Math.expm1(part * Math.log1p(largest));
   let [low, high] = [0, 1];
   for (let middle = 0.5; high - low > 1e-10; middle = (low + high) / 2) {
-    if (over(limiterAt(middle))) low = middle;
+    // What keeps its ratings with one limiter keeps them with every larger one: only the others are asked again.
+    const still = overAt(limiterAt(middle), mistakesOf(over));
+    if (still.length > 0) [low, over] = [middle, still];
     else high = middle;
   }
-  return limiterAt(high);
+  return { border: limiterAt(high), deciding: mistakesOf(over) };
 }
 
 /** The largest limiter that leaves a span, and what is worst over its rating then. */
@@ -175,28 +187,30 @@ function overAtSpan(
     if (1 - priceOf(right, middle).spanLost >= span) low = middle;
     else high = middle;
   }
-  const binding = tightest({ ...right, limiter: low }, ratings);
+  const binding = tightest({ ...right, limiter: low }, ratings, protectedMistakes());
   return binding && binding.ratio! > 1 ? { overAtSpan: { limiter: low, binding } } : {};
 }
 
-/** The first mistake and part found over its rating; normal use is held to the continuous ratings. */
-function overRated(circuit: Circuit, ratings: Ratings): Binding | undefined {
-  for (const mistake of protectedMistakes()) {
-    const checks = checkRatings(withMistake(circuit, mistake), ratings);
-    for (const part of ['track', 'wiper', 'source'] as const) {
-      const check = checks[part];
-      const over = mistake.kind === 'none' ? check.outcome !== 'within' : check.outcome === 'over';
-      const judged = check.outcome !== 'not-given' && check.outcome !== 'undetermined';
-      if (judged && over) return bindingOf(mistake, part, check);
-    }
+/** The part that a mistake takes over its rating; normal use is held to the continuous ratings. */
+function overRated(circuit: Circuit, ratings: Ratings, mistake: Mistake): Binding | undefined {
+  const checks = checkRatings(withMistake(circuit, mistake), ratings);
+  for (const part of ['track', 'wiper', 'source'] as const) {
+    const check = checks[part];
+    const over = mistake.kind === 'none' ? check.outcome !== 'within' : check.outcome === 'over';
+    const judged = check.outcome !== 'not-given' && check.outcome !== 'undetermined';
+    if (judged && over) return bindingOf(mistake, part, check);
   }
   return undefined;
 }
 
 /** The mistake and part that comes nearest to its rating. */
-function tightest(circuit: Circuit, ratings: Ratings): Binding | undefined {
+function tightest(
+  circuit: Circuit,
+  ratings: Ratings,
+  among: readonly Mistake[],
+): Binding | undefined {
   let nearest: Binding | undefined;
-  for (const mistake of protectedMistakes()) {
+  for (const mistake of among) {
     const checks = checkRatings(withMistake(circuit, mistake), ratings);
     for (const part of ['track', 'wiper', 'source'] as const) {
       const binding = bindingOf(mistake, part, checks[part]);

@@ -1,16 +1,17 @@
 import { boundsWords } from '@truesweep/wording';
+import { boundsOf, type Entry } from './entry.js';
 
 /** One entry of a form: what it is, what it means, its bounds, and beside it why it can't be used. */
 export function EntryField(props: {
   readonly name: string;
   readonly label: string;
   readonly hint: string;
-  readonly bounds: readonly [low: string, high: string];
+  readonly entry: Entry;
   readonly text: string;
   readonly refusal: string | undefined;
   readonly onText: (text: string) => void;
 }) {
-  const { name, label, hint, bounds, text, refusal, onText } = props;
+  const { name, label, hint, entry, text, refusal, onText } = props;
   return (
     <div class="entry">
       <label for={`entry-${name}`}>{label}</label>
@@ -31,7 +32,7 @@ export function EntryField(props: {
         </p>
       )}
       <p class="hint" id={`hint-${name}`}>
-        {hint} <span class="bounds">{boundsWords(...bounds)}</span>
+        {hint} <span class="bounds">{boundsWords(...boundsOf(entry))}</span>
       </p>
     </div>
   );

@@ -1,0 +1,54 @@
+import type { PinFinding } from '@truesweep/core';
+import { pinFindingSentences, pinTableWords } from '@truesweep/wording';
+import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
+import { DataTable } from '../forms/DataTable.js';
+import { quantityText } from '../forms/quantityText.js';
+import { findTerminals, findTerminalsForm } from './findTerminals.js';
+
+/** The calculator: an ohmmeter's readings in; wiper, ends, track resistance and stops out. */
+export function FindTerminals({ keeping }: CalculatorProps) {
+  return <Calculator form={findTerminalsForm} show={show} {...(keeping && { keeping })} />;
+}
+
+function show(values: Parameters<typeof findTerminals>[0]): ShownResult {
+  const found = findTerminals(values);
+  const rows = rowsOf(found);
+  const { what, lowest, likeliest, highest, caption } = pinTableWords;
+  return {
+    sentences: pinFindingSentences(found),
+    below: rows.length > 0 && (
+      <DataTable
+        id="track"
+        caption={caption}
+        head={[what, lowest, likeliest, highest]}
+        rows={rows}
+      />
+    ),
+  };
+}
+
+function rowsOf(found: PinFinding): readonly (readonly string[])[] {
+  if (found.kind !== 'potentiometer' && found.kind !== 'two-tracks') return [];
+  const isOne = found.tracks.length === 1;
+  return found.tracks.flatMap(({ track, series, closedPosition, openPosition }, i) =>
+    (
+      [
+        ['track', track, 'Ω'],
+        ['series', series, 'Ω'],
+        ['closed', closedPosition, '%'],
+        ['open', openPosition, '%'],
+      ] as const
+    ).flatMap(([name, estimate, unit]) =>
+      estimate === undefined
+        ? []
+        : [
+            [
+              isOne ? pinTableWords[name] : `${i + 1}: ${pinTableWords[name]}`,
+              ...[estimate.low, estimate.value, estimate.high].map((one) =>
+                quantityText(one, unit),
+              ),
+            ],
+          ],
+    ),
+  );
+}

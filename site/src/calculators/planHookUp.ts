@@ -1,0 +1,97 @@
+import {
+  type Amps,
+  type Circuit,
+  type CurrentRating,
+  chooseLimiter,
+  type LimiterChoice,
+  type NoLimiter,
+  type OperatingPoint,
+  operatingPoint,
+  type PowerRating,
+  positionAt,
+  type Ratings,
+  type Watts,
+  type WrongConnection,
+  wrongConnections,
+} from '@truesweep/core';
+import {
+  entryHints,
+  entryLabels,
+  planHints,
+  planLabels,
+  planTitles,
+  readingsWords,
+} from '@truesweep/wording';
+import type { Entry } from '../forms/entry.js';
+import type { Form, Values } from '../forms/form.js';
+import { benchCircuit, hookUpEntries } from './hookUp.js';
+
+const { source, limiter, track, input, closedPosition, openPosition } = hookUpEntries;
+
+const entries = {
+  source,
+  limiter,
+  track,
+  input,
+  closedPosition,
+  openPosition,
+  wiperCurrent: { unit: 'A', low: 1e-6, high: 1, initial: '5 mA', optional: true },
+  trackPower: { unit: 'W', low: 1e-3, high: 100, initial: '200 mW', optional: true },
+  sourceCurrent: { unit: 'A', low: 1e-6, high: 100, initial: '', optional: true },
+  spanKept: { unit: '%', low: 0, high: 1, initial: '', optional: true },
+  otherSource: { unit: 'V', low: 0.1, high: 60, initial: '12 V', optional: true },
+} as const satisfies Readonly<Record<string, Entry>>;
+
+/** The form: the parts at hand, what they bear, and what is wished. */
+export const planHookUpForm: Form<typeof entries> = {
+  groups: [
+    {
+      title: readingsWords.parts,
+      names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+    },
+    { title: planTitles.ratings, names: ['wiperCurrent', 'trackPower', 'sourceCurrent'] },
+    { title: planTitles.wishes, names: ['spanKept', 'otherSource'] },
+  ],
+  entries,
+  labels: { ...entryLabels, ...planLabels },
+  hints: { ...entryHints, ...planHints },
+};
+
+/** A planned hook-up: the limiter's choice, and what right and wrong connections do with the limiter at hand. */
+export interface HookUpPlan {
+  readonly circuit: Circuit;
+  readonly choice: LimiterChoice | NoLimiter;
+  readonly connections: readonly WrongConnection[];
+  readonly closed: OperatingPoint;
+  readonly open: OperatingPoint;
+}
+
+export function planHookUp(values: Values<typeof entries>): HookUpPlan {
+  const { wiperCurrent, trackPower, sourceCurrent, spanKept, otherSource } = values;
+  const circuit = benchCircuit(values);
+  const ratings: Ratings = {
+    ...(wiperCurrent !== undefined && { wiper: current(wiperCurrent) }),
+    ...(trackPower !== undefined && { track: power(trackPower) }),
+    ...(sourceCurrent !== undefined && { source: current(sourceCurrent) }),
+  };
+  const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
+  return {
+    circuit,
+    choice: chooseLimiter(circuit, ratings, {
+      ...(spanKept !== undefined && { span: spanKept }),
+      ...(otherSource !== undefined && { otherSource }),
+    }),
+    connections: wrongConnections(circuit, ratings, otherSource),
+    closed: at(0),
+    open: at(1),
+  };
+}
+
+/** A continuous rating alone is kept by every mistake too: what the part stands for a moment isn't known. */
+function current(amps: Amps): CurrentRating {
+  return { amps, shortTerm: amps };
+}
+
+function power(watts: Watts): PowerRating {
+  return { watts, shortTerm: watts };
+}

@@ -1,0 +1,83 @@
+import { InputError } from '@truesweep/core';
+import { formWords, mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
+import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { Answer } from './Answer.js';
+import { inAddress } from './address.js';
+import { BenchSheet } from './BenchSheet.js';
+import { EntryFields } from './EntryFields.js';
+import { type Entries, type Form, namesOf, type Refusals, readForm, type Values } from './form.js';
+import type { Keeping } from './keeping.js';
+import { useEntries } from './useEntries.js';
+
+/** What a calculator shows of a result. */
+export interface ShownResult {
+  /** The answer in plain sentences, the first one first. */
+  readonly sentences: readonly string[];
+  /** What is to be minded with these very entries. */
+  readonly caution?: string | undefined;
+  /** The drawing beside the form. */
+  readonly drawing?: ComponentChildren;
+  /** Tables and diagrams below. */
+  readonly below?: ComponentChildren;
+  /** Rows of the bench sheet: what is read, and what is expected there. */
+  readonly sheet?: readonly (readonly [string, string])[];
+}
+
+/** Where a calculator keeps its entries; the page's address when left out. */
+export interface CalculatorProps {
+  readonly keeping?: Keeping;
+}
+
+/** A form and, of what stands in it, the answer: in words first, in numbers and drawings below. */
+export function Calculator<Given extends Entries>(
+  props: CalculatorProps & {
+    readonly form: Form<Given>;
+    readonly show: (values: Values<Given>) => ShownResult;
+  },
+) {
+  const { form, show } = props;
+  const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
+  const { texts, settled, notice, link, setText, startAgain } = useEntries(form, keeping);
+  const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
+  return (
+    <div class="readings not-content">
+      {notice !== undefined && <p class="notice">{notice}</p>}
+      <Answer sentences={result.sentences} />
+      {result.caution !== undefined && <p class="caution">{result.caution}</p>}
+      <div class="beside">
+        <EntryFields form={form} texts={texts} refusals={refusals ?? noRefusals} onText={setText} />
+        {result.drawing}
+      </div>
+      {result.below}
+      {result.sheet && <BenchSheet rows={result.sheet} />}
+      <p class="keep">
+        {link !== undefined && <a href={link}>{formWords.link}</a>}{' '}
+        <button type="button" onClick={startAgain}>
+          {formWords.again}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+const noRefusals = Object.freeze({});
+
+function resultOf<Given extends Entries>(
+  form: Form<Given>,
+  texts: Parameters<typeof readForm<Given>>[1],
+  show: (values: Values<Given>) => ShownResult,
+): { readonly result: ShownResult; readonly refusals?: Refusals<Given> } {
+  const read = readForm(form, texts);
+  if ('refusals' in read) {
+    const wrong = namesOf(form).filter((name) => name in read.refusals);
+    const sentence = mendEntriesSentence(wrong.map((name) => form.labels[name]));
+    return { result: { sentences: [sentence] }, refusals: read.refusals };
+  }
+  try {
+    return { result: show(read.values) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { result: { sentences: [noAnswerSentence(error.message)] } };
+  }
+}

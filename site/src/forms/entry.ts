@@ -1,0 +1,39 @@
+import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
+import { outOfBoundsSentence } from '@truesweep/wording';
+
+/** How an entry is read: its unit, its bounds in it, and what stands there first. */
+export interface Entry {
+  readonly unit: QuantityUnit;
+  readonly low: number;
+  readonly high: number;
+  readonly initial: string;
+  /** Whether it may be left empty. */
+  readonly optional?: true;
+  /** Whether an ohmmeter's over-range, `OL` or `open`, is taken as an endless resistance. */
+  readonly overRange?: true;
+}
+
+/** The lowest and the highest value of an entry, written with their unit. */
+export function boundsOf({ unit, low, high }: Entry): readonly [low: string, high: string] {
+  const written = (value: number) => formatQuantity(value, unit, { trim: true });
+  return [written(low), written(high)];
+}
+
+/**
+ * Reads one entry in SI units; undefined where an optional one is left empty.
+ *
+ * @throws InputError for what is no such quantity or lies outside the bounds.
+ */
+export function readEntry(
+  name: string,
+  label: string,
+  entry: Entry,
+  text: string,
+): number | undefined {
+  const { unit, low, high, optional, overRange } = entry;
+  if (optional && text.trim() === '') return undefined;
+  if (overRange && /^\s*(ol|open)\s*$/i.test(text)) return Number.POSITIVE_INFINITY;
+  const value = parseQuantity(text, unit, label);
+  if (value >= low && value <= high) return value;
+  throw new InputError('out-of-range', name, outOfBoundsSentence(text.trim(), ...boundsOf(entry)));
+}

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { benchToVehicle, benchToVehicleForm } from '../calculators/benchToVehicle.js';
+import { expectedReadings, expectedReadingsForm } from '../calculators/expectedReadings.js';
+import { findTerminals, findTerminalsForm } from '../calculators/findTerminals.js';
+import { planHookUp, planHookUpForm } from '../calculators/planHookUp.js';
+import { setClosed, setClosedForm } from '../calculators/setClosed.js';
+import { showDirt, showDirtForm } from '../calculators/showDirt.js';
+import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
+import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
+import { boundsOf, type Entry } from './entry.js';
+import { type Entries, type Form, initialTexts, namesOf, readForm, type Values } from './form.js';
+
+interface Given {
+  readonly form: Form<Entries>;
+  readonly solve: (values: Values<Entries>) => unknown;
+}
+
+const given = <Of extends Entries>(form: Form<Of>, solve: (values: Values<Of>) => unknown) =>
+  ({ form, solve }) as unknown as Given;
+
+const forms: Readonly<Record<string, Given>> = {
+  planHookUp: given(planHookUpForm, planHookUp),
+  expectedReadings: given(expectedReadingsForm, expectedReadings),
+  whichInstrument: given(whichInstrumentForm, whichInstrument),
+  findTerminals: given(findTerminalsForm, findTerminals),
+  setClosed: given(setClosedForm, setClosed),
+  benchToVehicle: given(benchToVehicleForm, benchToVehicle),
+  supplyDrop: given(supplyDropForm, supplyDrop),
+  showDirt: given(showDirtForm, showDirt),
+};
+
+describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
+  const names = namesOf(form);
+  const first = initialTexts(form);
+
+  test('every entry has one place in the form, a label and a hint', () => {
+    expect([...names].sort()).toEqual(Object.keys(form.entries).sort());
+    expect(new Set(names).size).toBe(names.length);
+    for (const name of names) {
+      expect(form.labels[name], name).toMatch(/\S/);
+      expect(form.hints[name], name).toMatch(/\.$/);
+    }
+    expect(new Set(names.map((name) => form.labels[name])).size).toBe(names.length);
+  });
+
+  test('what stands in it first has an answer', () => {
+    const read = readForm(form, first);
+    expect(read).not.toHaveProperty('refusals');
+    if ('values' in read) expect(solve(read.values)).toBeTruthy();
+  });
+
+  test('both bounds of every entry are taken, and what lies beyond them is not', () => {
+    for (const name of names) {
+      const entry = form.entries[name] as Entry;
+      const [low, high] = boundsOf(entry);
+      for (const text of [low, high])
+        expect(readForm(form, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
+      const beyond = [
+        entry.low > 0 ? '0' : `${entry.low * 2 - 1}`,
+        `${entry.high * (entry.unit === '%' ? 200 : 2)}`,
+      ];
+      for (const text of beyond)
+        expect(readForm(form, { ...first, [name]: text }), `${name} ${text}`).toHaveProperty(
+          `refusals.${name}`,
+        );
+    }
+  });
+
+  test('an entry left empty is refused beside its field unless it may be', () => {
+    for (const name of names) {
+      const read = readForm(form, { ...first, [name]: ' ' });
+      if (form.entries[name]?.optional) expect(read, name).not.toHaveProperty('refusals');
+      else expect(read, name).toHaveProperty(`refusals.${name}`);
+    }
+  });
+});
+
+test('each wrong entry has its own refusal', () => {
+  const texts = {
+    ...initialTexts(expectedReadingsForm),
+    track: '1,500',
+    source: '70 V',
+    input: '',
+  };
+  expect(readForm(expectedReadingsForm, texts)).toEqual({
+    refusals: {
+      track: expect.stringContaining('1.500'),
+      source: expect.stringContaining('write 100\u00a0mV to 60\u00a0V'),
+      input: expect.stringContaining('such as'),
+    },
+  });
+});
+
+test('an over-range of an ohmmeter is an endless resistance', () => {
+  const texts = { ...initialTexts(findTerminalsForm), ACclosed: ' OL', ACopen: 'open' };
+  const read = readForm(findTerminalsForm, texts);
+  expect(read).toMatchObject({ values: { ACclosed: Infinity, ACopen: Infinity } });
+});

@@ -1,0 +1,55 @@
+import axe from 'axe-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+/** A page of the site with what it asked for and what its console complained of. */
+export interface OpenPage {
+  readonly page: Page;
+  readonly asked: readonly string[];
+  readonly complaints: readonly string[];
+}
+
+/** Opens a page of the site in a context of its own; with scripts on, once they run. */
+export async function openPage(
+  browser: Browser,
+  path: string,
+  options: BrowserContextOptions = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const asked: string[] = [];
+  const complaints: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  await page.goto(inject('site') + path);
+  if (options.javaScriptEnabled !== false) await scriptsRun(page);
+  return { page, asked, complaints };
+}
+
+/** Waits until every island of a page runs its script. */
+export async function scriptsRun(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+}
+
+/** What an automatic check of accessibility finds in a page. */
+export async function violationsOf(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  return await page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
+      iframes: false,
+    });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+/** The cells of a table's body, row by row, its heads included. */
+export async function tableOf(page: Page, id: string): Promise<readonly (readonly string[])[]> {
+  return await page
+    .locator(`#${id} tbody tr`)
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent ?? '')),
+    );
+}
