@@ -60,14 +60,11 @@ export function starMesh(edges: readonly Edge[], drive: Element): Driven {
 function fewestLegs(edges: readonly Edge[], drive: Element): string | undefined {
   const counts = new Map<string, number>();
   for (const { from, to } of edges) {
-    if (farEnd(drive, from) === undefined) addTo(counts, from, 1);
-    if (farEnd(drive, to) === undefined) addTo(counts, to, 1);
+    for (const node of [from, to]) {
+      if (farEnd(drive, node) === undefined) addTo(counts, node, 1);
+    }
   }
-  let fewest: string | undefined;
-  for (const [node, count] of counts) {
-    if (fewest === undefined || count < counts.get(fewest)!) fewest = node;
-  }
-  return fewest;
+  return [...counts].sort(([, one], [, other]) => one - other)[0]?.[0];
 }
 
 /** Where all parts lie across the source, each takes its share of the current. */

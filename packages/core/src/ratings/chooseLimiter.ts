@@ -107,8 +107,7 @@ export function chooseLimiter(
   if (wish.span !== undefined) finiteBetween(wish.span, 0, 1, 'wish.span');
   if (wish.otherSource !== undefined) positive(wish.otherSource, 'wish.otherSource', 'V');
   const { connection: _, faults: __, ...right } = circuit;
-  const { limiter: ___, ...judged } = ratings;
-  const found = smallestLimiter(right, judged);
+  const found = smallestLimiter(right, ratings);
   if ('stuck' in found) return { kind: 'impossible', binding: found.stuck };
   const { border, deciding } = found;
   const series = wish.series ?? 'E24';
@@ -116,7 +115,7 @@ export function chooseLimiter(
   const chosen = { ...right, limiter: preferred };
   const price = priceOf(right, preferred);
   const binding =
-    border > 0 ? tightest({ ...right, limiter: border }, judged, deciding) : undefined;
+    border > 0 ? tightest(bindingsOf({ ...right, limiter: border }, ratings, deciding)) : undefined;
   const heat = worstHeat(chosen);
   const powerRating = usualPowers.find((watts) => watts >= heat);
   const tooSmall = 1 - price.spanLost < (wish.span ?? 0);
@@ -124,9 +123,9 @@ export function chooseLimiter(
     kind: tooSmall ? 'span-too-small' : 'chosen',
     smallest: border,
     preferred,
-    keepsRatings: !deciding.some((mistake) => overRated(chosen, judged, mistake)),
+    keepsRatings: !bindingsOf(chosen, ratings, deciding).some(isOver),
     ...(binding && { binding }),
-    ...(tooSmall && overAtSpan(right, judged, wish.span!)),
+    ...(tooSmall && overAtSpan(right, ratings, wish.span!)),
     heat,
     ...(wish.otherSource !== undefined && {
       heatOnOtherSource: worstHeat({
@@ -158,10 +157,12 @@ type Smallest =
 /** Bisects the border; what stays over its rating at the largest limiter can't be helped by one. */
 function smallestLimiter(right: Circuit, ratings: Ratings): Smallest {
   const overAt = (limiter: Ohms, among: readonly Mistake[]): readonly Binding[] =>
-    among.flatMap((mistake) => overRated({ ...right, limiter }, ratings, mistake) ?? []);
+    bindingsOf({ ...right, limiter }, ratings, among).filter(isOver);
   let over = overAt(0, protectedMistakes());
   if (over.length === 0) return { border: 0, deciding: [] };
-  const mistakesOf = (bindings: readonly Binding[]) => bindings.map(({ mistake }) => mistake);
+  const mistakesOf = (bindings: readonly Binding[]) => [
+    ...new Set(bindings.map(({ mistake }) => mistake)),
+  ];
   const [stuck] = overAt(largest, mistakesOf(over));
   if (stuck) return { stuck };
   // Even steps of the logarithm, beginning at 0 Ω.
@@ -187,43 +188,39 @@ function overAtSpan(
     if (1 - priceOf(right, middle).spanLost >= span) low = middle;
     else high = middle;
   }
-  const binding = tightest({ ...right, limiter: low }, ratings, protectedMistakes());
+  const binding = tightest(bindingsOf({ ...right, limiter: low }, ratings, protectedMistakes()));
   return binding && binding.ratio! > 1 ? { overAtSpan: { limiter: low, binding } } : {};
 }
 
-/** The part that a mistake takes over its rating; normal use is held to the continuous ratings. */
-function overRated(circuit: Circuit, ratings: Ratings, mistake: Mistake): Binding | undefined {
-  const checks = checkRatings(withMistake(circuit, mistake), ratings);
-  for (const part of ['track', 'wiper', 'source'] as const) {
-    const check = checks[part];
-    const over = mistake.kind === 'none' ? check.outcome !== 'within' : check.outcome === 'over';
-    const judged = check.outcome !== 'not-given' && check.outcome !== 'undetermined';
-    if (judged && over) return bindingOf(mistake, part, check);
-  }
-  return undefined;
-}
-
-/** The mistake and part that comes nearest to its rating. */
-function tightest(
+/** Each part under each mistake beside its rating. */
+function bindingsOf(
   circuit: Circuit,
   ratings: Ratings,
   among: readonly Mistake[],
-): Binding | undefined {
-  let nearest: Binding | undefined;
-  for (const mistake of among) {
+): readonly Binding[] {
+  return among.flatMap((mistake) => {
     const checks = checkRatings(withMistake(circuit, mistake), ratings);
-    for (const part of ['track', 'wiper', 'source'] as const) {
-      const binding = bindingOf(mistake, part, checks[part]);
-      if (binding.ratio !== undefined && binding.ratio > (nearest?.ratio ?? 0)) nearest = binding;
-    }
-  }
-  return nearest;
+    return (['track', 'wiper', 'source'] as const).map((part) => {
+      const check = checks[part];
+      const limit = mistake.kind === 'none' ? check.continuous : check.shortTerm;
+      const known = limit !== undefined && isDetermined(check.value);
+      return { mistake, part, check, ...(known && { ratio: (check.value as number) / limit }) };
+    });
+  });
 }
 
-function bindingOf(mistake: Mistake, part: keyof RatingChecks, check: RatingCheck): Binding {
-  const limit = mistake.kind === 'none' ? check.continuous : check.shortTerm;
-  const known = limit !== undefined && isDetermined(check.value);
-  return { mistake, part, check, ...(known && { ratio: (check.value as number) / limit }) };
+/** Normal use is held to the continuous ratings, a mistake to the short-term ones. */
+function isOver({ mistake, check: { outcome } }: Binding): boolean {
+  return outcome === 'over' || (mistake.kind === 'none' && /^(over|within)-/.test(outcome));
+}
+
+/** The mistake and part that comes nearest to its rating. */
+function tightest(bindings: readonly Binding[]): Binding | undefined {
+  let nearest: Binding | undefined;
+  for (const binding of bindings) {
+    if ((binding.ratio ?? 0) > (nearest?.ratio ?? 0)) nearest = binding;
+  }
+  return nearest;
 }
 
 function worstHeat(circuit: Circuit): Watts {
@@ -243,10 +240,8 @@ function priceOf(right: Circuit, limiter: Ohms): LimiterPrice {
   const slope = (at: Circuit): number => {
     const output = outputFunction(at);
     const middle = positionAt(at.sensor, 0.5);
-    return (
-      (output(Math.min(1, middle + 1e-4)) - output(Math.max(0, middle - 1e-4))) /
-      (Math.min(1, middle + 1e-4) - Math.max(0, middle - 1e-4))
-    );
+    const [above, below] = [Math.min(1, middle + 1e-4), Math.max(0, middle - 1e-4)];
+    return (output(above) - output(below)) / (above - below);
   };
   const [without, limited] = [
     { ...right, limiter: 0 },
