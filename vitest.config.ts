@@ -27,6 +27,7 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 15_000 } },
     passWithNoTests: true,
     setupFiles: ['tests/randomSeed.ts'],
     // The runner leaves one processor free by itself; of two that is half of them.

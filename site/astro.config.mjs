@@ -1,8 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import preact from '@astrojs/preact';
 import starlight from '@astrojs/starlight';
+import { reportStyle } from '@truesweep/report';
 import { defineConfig } from 'astro/config';
 import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
+
+import { offline } from './integrations/offline.mjs';
+import { securityPolicy } from './integrations/securityPolicy.mjs';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'];
@@ -53,5 +57,8 @@ export default defineConfig({
       ],
     }),
     preact(),
+    securityPolicy([reportStyle]),
+    // Last: what it keeps is what the others made.
+    offline(),
   ],
 });

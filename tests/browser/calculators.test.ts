@@ -265,11 +265,11 @@ describe.each(calculators)('$path', ({ path, table, changed, bad, said, cells })
 
   test('tells a screen reader of a change once, when the hand rests, and nothing at load', async () => {
     const { page } = await openPage(browser, address);
-    const status = page.locator('.readings [role=status]');
+    const status = page.locator('.readings p[role=status]');
     expect(await status.textContent()).toBe('');
     await page.locator(`#entry-${changed[0]}`).pressSequentially(changed[1], { delay: 20 });
     expect(await status.textContent()).toBe('');
-    await expect.poll(() => status.textContent(), { timeout: 5000 }).not.toBe('');
+    await expect.poll(() => status.textContent()).not.toBe('');
   });
 });
 

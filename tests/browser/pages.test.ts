@@ -32,6 +32,7 @@ test('the main pages load below the sub-path and ask no other host', async () =>
   page.on('response', (response) => {
     if (response.status() >= 400) failed.push(response.url());
   });
+  // A breach of the page's own policy is an error of the console.
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {

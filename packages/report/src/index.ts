@@ -10,4 +10,5 @@ export type {
 } from './report.js';
 export { reportHtml } from './reportHtml.js';
 export { reportMarkdown } from './reportMarkdown.js';
+export { reportStyle } from './reportStyle.js';
 export { storedSweep } from './storedSweep.js';

@@ -12,6 +12,8 @@ export const formWords = {
   expected: 'Expected',
   read: 'Read',
   sheetNotes: 'Machine, sensor, date, read by:',
+  newerVersion: 'A newer version of these pages is here.',
+  changeVersion: 'Change to it; what you entered stays',
   newerLink: 'This link was made by a newer version of this page; nothing of it was read.',
 } as const satisfies Record<string, string>;
 

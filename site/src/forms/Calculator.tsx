@@ -2,6 +2,7 @@ import { InputError } from '@truesweep/core';
 import { formWords, mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { NewerVersion } from '../offline/NewerVersion.js';
 import { Answer } from './Answer.js';
 import { inAddress } from './address.js';
 import { BenchSheet } from './BenchSheet.js';
@@ -42,6 +43,7 @@ export function Calculator<Given extends Entries>(
   const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
   return (
     <div class="readings not-content">
+      <NewerVersion />
       {notice !== undefined && <p class="notice">{notice}</p>}
       <Answer sentences={result.sentences} />
       {result.caution !== undefined && <p class="caution">{result.caution}</p>}
