@@ -20,6 +20,8 @@ export default defineConfig({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
       customCss: ['./src/styles/paper.css'],
+      // Long lines wrap: on a phone nothing has to be pushed aside.
+      expressiveCode: { defaultProps: { wrap: true } },
       plugins: [
         starlightTypeDoc({
           entryPoints: packages.map((name) => fromRoot(`packages/${name}`)),
@@ -38,6 +40,7 @@ export default defineConfig({
       ],
       sidebar: [
         { label: 'The job', link: '/' },
+        { slug: 'cautions' },
         {
           label: 'Calculators',
           items: [
@@ -52,8 +55,39 @@ export default defineConfig({
             { slug: 'calculators/bench-to-vehicle', label: 'Bench to vehicle' },
           ],
         },
-        { slug: 'cautions' },
+        {
+          label: 'At the bench',
+          items: [
+            { slug: 'how-to/test-a-sensor' },
+            { slug: 'how-to/record-a-sweep' },
+            { slug: 'how-to/read-the-verdict' },
+            { slug: 'how-to/use-the-command-line' },
+            { slug: 'how-to/work-without-a-connection' },
+          ],
+        },
+        {
+          label: 'Understand it',
+          items: [
+            { slug: 'concepts/loaded-divider' },
+            { slug: 'concepts/what-an-instrument-shows' },
+            { slug: 'concepts/evidence-and-verdict' },
+          ],
+        },
+        {
+          label: 'Formulas',
+          items: [
+            { slug: 'formulas/circuit', label: 'The bench circuit' },
+            { slug: 'formulas/uncertainty', label: 'Windows and uncertainty' },
+            { slug: 'formulas/instruments', label: 'Instruments and recordings' },
+            { slug: 'formulas/vehicle', label: 'Vehicle and shape' },
+          ],
+        },
+        {
+          label: 'For developers',
+          items: [{ slug: 'developers/first-steps' }, { slug: 'developers/browser-and-worker' }],
+        },
         typeDocSidebarGroup,
+        { slug: 'changelog' },
       ],
     }),
     preact(),

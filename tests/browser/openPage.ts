@@ -34,15 +34,16 @@ export async function scriptsRun(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
 }
 
-/** What an automatic check of accessibility finds in a page. */
-export async function violationsOf(page: Page): Promise<readonly string[]> {
+/** What an automatic check of accessibility finds in a page, by all of its rules or by some. */
+export async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
   await page.evaluate(axe.source);
-  return await page.evaluate(async () => {
+  return await page.evaluate(async (only) => {
     const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
       iframes: false,
+      ...(only && { runOnly: only }),
     });
     return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
+  }, rules);
 }
 
 /** The cells of a table's body, row by row, its heads included. */

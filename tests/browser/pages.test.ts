@@ -1,5 +1,9 @@
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openPage, violationsOf } from './openPage.js';
 
 let browser: Browser;
 
@@ -9,62 +13,70 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-const mainPages = [
-  '',
-  'cautions/',
-  'calculators/find-the-terminals/',
-  'calculators/plan-the-hook-up/',
-  'calculators/expected-readings/',
-  'calculators/which-instrument/',
-  'calculators/make-dirt-visible/',
-  'calculators/check-a-sweep/',
-  'calculators/set-the-closed-position/',
-  'calculators/supply-and-ground-drop/',
-  'calculators/bench-to-vehicle/',
-];
+const built = fileURLToPath(new URL('../../site/dist/', import.meta.url));
+const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
+  .map((path) => path.replaceAll('\\', '/'))
+  .filter((path) => path.endsWith('index.html'));
 
-test('the main pages load below the sub-path and ask no other host', async () => {
-  const site = inject('site');
-  const page = await browser.newPage();
-  const asked: string[] = [];
-  const failed: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
-  page.on('response', (response) => {
-    if (response.status() >= 400) failed.push(response.url());
-  });
-  // A breach of the page's own policy is an error of the console.
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  for (const path of mainPages) await page.goto(site + path, { waitUntil: 'networkidle' });
-  expect(asked.length).toBeGreaterThan(mainPages.length);
-  expect(asked.filter((url) => !url.startsWith(site) && !url.startsWith('data:'))).toEqual([]);
-  expect(failed).toEqual([]);
-  expect(complaints).toEqual([]);
-});
+/** Every page but the library's reference, which a program writes. */
+const mainPages = files
+  .filter((path) => !path.startsWith('reference/'))
+  .map((path) => path.slice(0, -'index.html'.length))
+  .sort();
 
-test('no link of the site leads nowhere', async () => {
-  const site = inject('site');
-  const seen = new Set([site]);
+test.each(mainPages)(
+  '%s: below the sub-path, from no other host, no error, accessible, never too wide',
+  async (path) => {
+    const site = inject('site');
+    const { page, asked, complaints } = await openPage(browser, path, { colorScheme: 'light' });
+    const failed: string[] = [];
+    page.on('response', (response) => {
+      if (response.status() >= 400) failed.push(response.url());
+    });
+    expect(await violationsOf(page)).toEqual([]);
+    await page.evaluate(() => {
+      document.documentElement.dataset.theme = 'dark';
+    });
+    expect(await violationsOf(page, ['color-contrast']), 'dark').toEqual([]);
+    for (const width of [320, 360, 3840]) {
+      await page.setViewportSize({ width, height: 740 });
+      const taken = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(taken, `${width} wide`).toBeLessThanOrEqual(width);
+    }
+    expect(asked.filter((url) => !url.startsWith(site) && !url.startsWith('data:'))).toEqual([]);
+    expect(failed).toEqual([]);
+    // A breach of the page's own policy is an error of the console too.
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  },
+);
+
+test('no link of the site leads nowhere, to a page or to a place in it', () => {
+  const base = 'http://site/truesweep/';
+  const pages = new Map(
+    files.map((path) => {
+      const html = readFileSync(join(built, path), 'utf8');
+      const ids = [...html.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id!);
+      return [base + path.slice(0, -'index.html'.length), { html, ids: new Set(ids) }];
+    }),
+  );
   const broken: string[] = [];
-  for (const address of seen) {
-    const answer = await fetch(address);
-    if (!answer.ok) broken.push(address);
-    const links = (await answer.text()).matchAll(/<a [^>]*?href="([^"#]+)/g);
-    for (const [, link] of links) seen.add(new URL(link!, address).href);
+  let links = 0;
+  for (const [address, { html }] of pages) {
+    for (const [, href] of html.matchAll(/<(?:a|link)\b[^>]*?\shref="([^"]+)"/g)) {
+      const link = new URL(href!.replaceAll('&amp;', '&'), address);
+      const place = decodeURIComponent(link.hash.slice(1));
+      link.hash = '';
+      const page = pages.get(link.href);
+      const file = join(built, decodeURIComponent(link.href.slice(base.length)));
+      const leads = page
+        ? ['', '_top', 'v1'].includes(place) || page.ids.has(place)
+        : link.href.startsWith(base) && existsSync(file) && statSync(file).isFile();
+      if (!leads) broken.push(`${address}: ${href}`);
+      links++;
+    }
   }
-  expect(broken).toEqual([]);
-  expect([...seen].filter((address) => !address.startsWith(site))).toEqual([]);
-  expect(seen.size).toBeGreaterThan(20);
-});
-
-test('no page is wider than a narrow screen', async () => {
-  const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
-  for (const path of mainPages) {
-    await page.goto(inject('site') + path);
-    const width = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(width, path).toBeLessThanOrEqual(360);
-  }
+  expect([...new Set(broken)]).toEqual([]);
+  expect(pages.size).toBeGreaterThan(400);
+  expect(links).toBeGreaterThan(10_000);
 });

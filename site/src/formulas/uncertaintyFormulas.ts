@@ -1,0 +1,88 @@
+import { combineUncertainties, expectedWindows, outputUncertainty } from '@truesweep/core';
+import type { FormulaGroup } from './formula.js';
+
+const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: {} };
+
+/** Tolerances, windows and uncertainty. */
+export const uncertaintyFormulas: FormulaGroup = {
+  title: 'Windows and uncertainty',
+  formulas: [
+    {
+      id: 'window',
+      title: 'Window of a sound reading',
+      tex: '\\bigl[V_\\mathrm{low},\\,V_\\mathrm{high}\\bigr] = \\Bigl[\\min_{p\\in P} V(p),\\ \\max_{p\\in P} V(p)\\Bigr]',
+      where: [
+        ['p', 'the values of all parts together'],
+        ['P', 'every value within its tolerance'],
+      ],
+      says: 'A resistive network’s output is a quotient of two straight lines in each resistance, so the extremes lie at the corners: all corners are computed, nothing is approximated.',
+      source: 'Own derivation; checked against random draws within the tolerances.',
+      functions: ['expectedWindows', 'expectedBand'],
+      worked: {
+        given: '5 V ± 2 %, nothing else in doubt: highest open reading',
+        byFormula: () => 5 * 1.02,
+        byLibrary: () => expectedWindows(circuit, { source: 0.02 }).open.high,
+        unit: 'V',
+      },
+    },
+    {
+      id: 'root-sum-of-squares',
+      title: 'Uncertainty that the parts make together',
+      tex: 'u_\\mathrm{c} = \\sqrt{\\sum_i \\left(\\frac{\\partial V}{\\partial p_i}\\,u_i\\right)^{2}}',
+      where: [
+        ['u_\\mathrm{c}', 'combined standard uncertainty, V'],
+        ['u_i', 'standard uncertainty of each part'],
+        ['\\partial V/\\partial p_i', 'how the reading answers to that part'],
+      ],
+      says: 'For parts that are independent of each other.',
+      source: 'JCGM 100:2008 (GUM), equation 10.',
+      functions: ['outputUncertainty', 'combineUncertainties'],
+      worked: {
+        given: 'two parts that move the reading by 30 mV and 40 mV',
+        byFormula: () => Math.sqrt(0.03 ** 2 + 0.04 ** 2),
+        byLibrary: () =>
+          combineUncertainties([
+            { name: 'one', sensitivity: 1, uncertainty: 0.03 },
+            { name: 'other', sensitivity: 1, uncertainty: 0.04 },
+          ]).uncertainty,
+        unit: 'V',
+      },
+    },
+    {
+      id: 'rectangular',
+      title: 'Standard uncertainty of a tolerance',
+      tex: 'u = \\frac{a}{\\sqrt{3}}',
+      where: [['a', 'half of the whole range: the ± of a data sheet']],
+      says: 'Where nothing is known but the limits, every value within them is taken as equally likely.',
+      source: 'JCGM 100:2008 (GUM), 4.3.7.',
+      functions: ['outputUncertainty'],
+      worked: {
+        given: '5 V ± 2 % at the open stop, straight from the source',
+        byFormula: () => (5 * 0.02) / Math.sqrt(3),
+        byLibrary: () => outputUncertainty(circuit, { source: 0.02 }, 1).uncertainty,
+        unit: 'V',
+      },
+    },
+    {
+      id: 'degrees-of-freedom',
+      title: 'Effective degrees of freedom',
+      tex: '\\nu_\\mathrm{eff} = \\frac{u_\\mathrm{c}^{4}}{\\sum_i u_i^{4}/\\nu_i}',
+      where: [
+        ['u_i', 'what each input adds to the result'],
+        ['\\nu_i', 'its degrees of freedom: readings less one'],
+      ],
+      says: 'Few readings make a wider interval: Student’s distribution with these degrees of freedom.',
+      source: 'Welch–Satterthwaite; JCGM 100:2008 (GUM), equation G.2b.',
+      functions: ['combineUncertainties'],
+      worked: {
+        given: 'two inputs of the same size, each from five readings',
+        byFormula: () => 2 ** 2 / (1 / 4 + 1 / 4),
+        byLibrary: () =>
+          combineUncertainties([
+            { name: 'one', sensitivity: 1, uncertainty: 0.01, degreesOfFreedom: 4 },
+            { name: 'other', sensitivity: 1, uncertainty: 0.01, degreesOfFreedom: 4 },
+          ]).degreesOfFreedom ?? Number.NaN,
+      },
+    },
+  ],
+};
