@@ -12,6 +12,12 @@ const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
 const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'];
 
 export default defineConfig({
+  vite: {
+    resolve: {
+      // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
+      alias: [{ find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') }],
+    },
+  },
   // The folder of the address below which the site is served.
   base: process.env.TRUESWEEP_BASE ?? '/truesweep',
   trailingSlash: 'always',
@@ -21,6 +27,7 @@ export default defineConfig({
       description: 'Bench testing of engine-management position sensors.',
       customCss: ['./src/styles/paper.css'],
       // Long lines wrap: on a phone nothing has to be pushed aside.
+      components: { Search: './src/search/Search.astro' },
       expressiveCode: { defaultProps: { wrap: true } },
       plugins: [
         starlightTypeDoc({

@@ -39,7 +39,7 @@ function withPolicy(html, furtherStyles) {
     "worker-src 'self'",
     "manifest-src 'self'",
     "base-uri 'none'",
-    "form-action 'none'",
+    "form-action 'self'",
   ].join('; ');
   const meta = `<meta http-equiv="Content-Security-Policy" content="${policy}"/>`;
   const charset = /<meta charset="utf-8"\s*\/?>/i;

@@ -125,6 +125,7 @@ export {
 } from './reportWords.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
+export { foundSentence, searchWords } from './searchWords.js';
 export { type SettingEntry, settingHints, settingLabels, settingWords } from './settingEntries.js';
 export { settingSentences } from './settingSentences.js';
 export { type SpotEntry, spotHints, spotLabels } from './spotWords.js';

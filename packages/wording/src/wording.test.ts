@@ -22,6 +22,7 @@ const ownKeys = [
   'readingsWords',
   'reportWords',
   'scoreLabels',
+  'searchWords',
 ];
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */

@@ -1,0 +1,126 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openPage } from './openPage.js';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await chromium.connect(inject('browser'));
+});
+
+afterAll(() => browser.close());
+
+const built = fileURLToPath(new URL('../../site/dist/', import.meta.url));
+
+/** Gzipped, in KB of 1,024 bytes. */
+const kilobytes = (text: Buffer | string) => gzipSync(text, { level: 9 }).length / 1024;
+
+/** The scripts among addresses that a page asked for, each once; the service worker is no part of a view. */
+function scriptsOf(asked: readonly string[]): readonly string[] {
+  const site = inject('site');
+  return [...new Set(asked)]
+    .filter((url) => url.startsWith(site) && url.endsWith('.js'))
+    .map((url) => url.slice(site.length))
+    .filter((path) => path !== 'service-worker.js' && !path.startsWith('pagefind/'));
+}
+
+const sizeOf = (paths: readonly string[]) =>
+  paths.reduce((sum, path) => sum + kilobytes(readFileSync(join(built, path))), 0);
+
+/** Scripts that stand in the page itself. */
+function inlineSize(path: string): number {
+  const html = readFileSync(join(built, path, 'index.html'), 'utf8');
+  const bodies = [...html.matchAll(/<script\b[^>]*>(.*?)<\/script>/gs)].map(([, body]) => body);
+  return kilobytes(bodies.join('\n'));
+}
+
+const calculators = readdirSync(join(built, 'calculators')).map((name) => `calculators/${name}/`);
+
+/** Changes each entry once, unfolds everything and presses what can be pressed. */
+async function useAll(page: Page): Promise<void> {
+  for (const summary of await page.locator('.readings summary').all()) await summary.click();
+  for (const input of await page.locator('.readings .entry input').all()) {
+    const text = await input.inputValue();
+    await input.fill(`${text} `);
+  }
+  for (const button of await page.locator('.readings button:visible').all()) await button.click();
+  await page.waitForTimeout(500);
+}
+
+test.each(calculators.filter((path) => !path.endsWith('check-a-sweep/')))(
+  '%s needs at most 50 KB of script at first view and 80 KB after every interaction, and hardly shifts',
+  async (path) => {
+    const { page, asked } = await openPage(browser, path);
+    const inline = inlineSize(path);
+    const first = inline + sizeOf(scriptsOf(asked));
+    await useAll(page);
+    const all = inline + sizeOf(scriptsOf(asked));
+    const shift = await layoutShift(page);
+    console.log(
+      `${path} ${first.toFixed(1)} KB at first view (50 asked), ${all.toFixed(1)} KB after all (80 asked), layout shift ${shift.toFixed(4)} (0.02 asked)`,
+    );
+    expect(first).toBeLessThanOrEqual(50);
+    expect(all).toBeLessThanOrEqual(80);
+    expect(shift).toBeLessThan(0.02);
+    await page.context().close();
+  },
+);
+
+test('check-a-sweep needs at most 120 KB of script with its worker', async () => {
+  const path = 'calculators/check-a-sweep/';
+  const { page, asked } = await openPage(browser, path);
+  const workers: string[] = [];
+  page.on('worker', (worker) => workers.push(worker.url()));
+  const shift = await layoutShift(page);
+  await page.getByRole('button', { name: /demo/ }).click();
+  await page.locator('iframe').waitFor({ timeout: 30_000 });
+  // The demo's recordings come as modules too; they are data.
+  const scripts = scriptsOf([...asked, ...workers]).filter(
+    (name) => !/(sound|worn|too-slow|job)\./.test(name),
+  );
+  const size = inlineSize(path) + sizeOf(scripts);
+  console.log(
+    `${path} ${size.toFixed(1)} KB with its worker (120 asked), layout shift ${shift.toFixed(4)}`,
+  );
+  expect(scripts.some((name) => name.includes('worker'))).toBe(true);
+  expect(size).toBeLessThanOrEqual(120);
+  expect(shift).toBeLessThan(0.02);
+});
+
+test('all scripts of the site are at most 200 KB', () => {
+  const names = readdirSync(join(built, '_astro'))
+    .filter((name) => name.endsWith('.js'))
+    .filter((name) => !/^(sound|worn|too-slow|outboard-sensor)\./.test(name));
+  const size = sizeOf([...names.map((name) => `_astro/${name}`), 'service-worker.js']);
+  console.log(`all scripts: ${size.toFixed(1)} KB (200 asked)`);
+  expect(size).toBeLessThanOrEqual(200);
+});
+
+test('a page of the documentation runs no script of ours', async () => {
+  for (const path of ['', 'cautions/', 'concepts/loaded-divider/', 'formulas/circuit/']) {
+    const html = readFileSync(join(built, path, 'index.html'), 'utf8');
+    expect(html, path).not.toContain('astro-island');
+  }
+});
+
+/** The sum of shifts since the page began that no hand caused. */
+async function layoutShift(page: Page): Promise<number> {
+  return await page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        let sum = 0;
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries() as (PerformanceEntry & {
+            value: number;
+            hadRecentInput: boolean;
+          })[])
+            if (!entry.hadRecentInput) sum += entry.value;
+        }).observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => done(sum), 300);
+      }),
+  );
+}
