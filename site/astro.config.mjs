@@ -1,7 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import preact from '@astrojs/preact';
 import starlight from '@astrojs/starlight';
-import { reportStyle } from '@truesweep/report';
 import { defineConfig } from 'astro/config';
 import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
 
@@ -98,7 +97,7 @@ export default defineConfig({
       ],
     }),
     preact(),
-    securityPolicy([reportStyle]),
+    securityPolicy(),
     // Last: what it keeps is what the others made.
     offline(),
   ],

@@ -6,27 +6,25 @@ import { builtPages } from './builtFiles.mjs';
  * Gives every built page a strict Content Security Policy: nothing but the site's own files, and of what stands in the page
  * itself only what was there when it was built, by its hash.
  *
- * @param {readonly string[]} furtherStyles Style sheets of documents that the page's scripts show in a frame; a frame without
- * an address of its own is held to the policy of its page.
  * @returns {import('astro').AstroIntegration}
  */
-export function securityPolicy(furtherStyles) {
+export function securityPolicy() {
   return {
     name: 'security-policy',
     hooks: {
       'astro:build:done': async ({ dir }) => {
         for (const page of await builtPages(dir)) {
           const html = await readFile(page, 'utf8');
-          await writeFile(page, withPolicy(html, furtherStyles));
+          await writeFile(page, withPolicy(html));
         }
       },
     },
   };
 }
 
-function withPolicy(html, furtherStyles) {
+function withPolicy(html) {
   const scripts = bodies(html, 'script');
-  const styles = [...bodies(html, 'style'), ...furtherStyles, ...styleAttributes(html)];
+  const styles = [...bodies(html, 'style'), ...styleAttributes(html)];
   const policy = [
     "default-src 'none'",
     // The search runs as WebAssembly.

@@ -5,10 +5,12 @@ import { paragraph, type TextPart, table } from './textPart.js';
 
 /** Which instruments show a worn spot, how to set one, and what a meter alone can do, as text. */
 export function printInstruments(advice: JobAdvice): readonly TextPart[] {
-  const { sought, rows, assumed, setting, meterOnly, digits } = instrumentSentences(advice);
+  const { sought, shownBy, rows, assumed, setting, meterOnly, digits } =
+    instrumentSentences(advice);
   const [head = [], ...ranked] = rows;
   return [
     advice.title,
+    paragraph(shownBy, '  '),
     paragraph(sought, '  '),
     '',
     table(head, ranked, ['left', 'left', 'right', 'right', 'right', 'right']),

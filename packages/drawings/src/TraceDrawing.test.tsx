@@ -1,12 +1,16 @@
-import { expectedWindows, type Finding } from '@truesweep/core';
+import { expectedWindows, type Finding, type Sweep, sweepColumns } from '@truesweep/core';
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { TraceDrawing } from './TraceDrawing.js';
 import { traceLayout } from './traceLayout.js';
+import { traceColumns } from './tracePlot.js';
+
+const columnsOf = (sweep: Sweep) => sweepColumns(sweep, traceColumns);
 
 const time = Float64Array.from({ length: 500_000 }, (_, i) => i / 10_000);
 const signal = time.map((at) => (at === 20 ? 0 : 2 + Math.sin(at)));
 const sweep = { time, signal };
+const columns = columnsOf(sweep);
 const dropout: Finding = {
   kind: 'dropout',
   start: 20,
@@ -20,7 +24,7 @@ const dropout: Finding = {
 };
 
 test('a dropout of one sample in half a million reaches the foot of the drawing', () => {
-  const { pieces, plot } = traceLayout(sweep, []);
+  const { pieces, plot } = traceLayout(columns, []);
   expect(pieces).toHaveLength(1);
   const deepest = Math.max(...pieces[0]!.map(({ y }) => y));
   expect(deepest).toBe(plot.bottom);
@@ -28,15 +32,18 @@ test('a dropout of one sample in half a million reaches the foot of the drawing'
 
 test('a gap parts the trace', () => {
   const kept = (_: number, i: number) => i < 100_000 || i > 150_000;
-  const { pieces } = traceLayout({ time: time.filter(kept), signal: signal.filter(kept) }, []);
+  const { pieces } = traceLayout(
+    columnsOf({ time: time.filter(kept), signal: signal.filter(kept) }),
+    [],
+  );
   expect(pieces).toHaveLength(2);
 });
 
 test('findings are marked wide enough to be seen, and numbered where there is room', () => {
   const findings = [dropout, { ...dropout, start: 20.01, end: 20.02 }, { ...dropout, start: 40 }];
-  const { findings: marks } = traceLayout(sweep, findings);
+  const { findings: marks } = traceLayout(columns, findings);
   for (const { width } of marks) expect(width).toBeGreaterThanOrEqual(2);
-  const svg = renderToString(<TraceDrawing id="trace" sweep={sweep} findings={findings} />);
+  const svg = renderToString(<TraceDrawing id="trace" columns={columns} findings={findings} />);
   expect(svg.match(/class="finding"/g)).toHaveLength(3);
   expect(svg).toContain('font-weight="bold">1</text>');
   expect(svg).not.toContain('font-weight="bold">2</text>');
@@ -47,7 +54,7 @@ test('it says what it shows, stays small, and has no style of its own', () => {
   const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
   const windows = expectedWindows(circuit, { track: 0.1 });
   const svg = renderToString(
-    <TraceDrawing id="trace" sweep={sweep} findings={[dropout]} windows={windows} />,
+    <TraceDrawing id="trace" columns={columns} findings={[dropout]} windows={windows} />,
   );
   expect(svg).toContain('50\u00a0s of signal between 0\u00a0V and 3\u00a0V; 1 finding is marked.');
   expect(svg).toContain('>Time, s</text>');
@@ -57,5 +64,18 @@ test('it says what it shows, stays small, and has no style of its own', () => {
 
 test('a recording whose stamps are all one is drawn all the same', () => {
   const still = { time: Float64Array.of(3, 3), signal: Float64Array.of(1, 1) };
-  expect(renderToString(<TraceDrawing id="t" sweep={still} findings={[]} />)).not.toContain('NaN');
+  expect(
+    renderToString(<TraceDrawing id="t" columns={columnsOf(still)} findings={[]} />),
+  ).not.toContain('NaN');
+});
+
+test('a stretch keeps the axis of the whole sweep, its findings alone, and joins samples far apart', () => {
+  const few = { time: Float64Array.of(10, 10.01, 10.02), signal: Float64Array.of(1, 1.1, 1.2) };
+  const whole = { low: 0, high: 3, interval: 0.01 };
+  const away = { ...dropout, start: 40, end: 41 };
+  const near = { ...dropout, start: 10.005, end: 10.015 };
+  const layout = traceLayout(columnsOf(few), [away, near], undefined, whole);
+  expect(layout.pieces).toHaveLength(1);
+  expect(layout.findings.map(({ number }) => number)).toEqual([2]);
+  expect(layout.voltTicks.at(-1)?.text).toBe('3');
 });

@@ -1,54 +1,59 @@
-import type { ExpectedWindows, Finding, Sweep } from '@truesweep/core';
+import type { ExpectedWindows, Finding, SweepColumns } from '@truesweep/core';
 import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';
-import { traceLayout } from './traceLayout.js';
+import { traceLayout, type WholeSweep } from './traceLayout.js';
 import { Words } from './Words.js';
 
 /** What {@link TraceDrawing} draws. */
 export interface TraceDrawingProps {
   /** Begins the `id` of the drawing's elements; once in a page. */
   readonly id: string;
-  readonly sweep: Sweep;
+  /** The sweep, or a stretch of it, in `traceColumns` columns. */
+  readonly columns: SweepColumns;
   /** Marked and numbered from 1 in this order; those in a table beside it carry the same numbers. */
   readonly findings: readonly Finding[];
   readonly windows?: ExpectedWindows;
+  /** The whole sweep, where `columns` are a stretch of it. */
+  readonly whole?: WholeSweep;
 }
 
 /** Numbers closer than this would cover each other. */
 const numberWidth = 16;
 
 /**
- * A recorded sweep over time: the trace with every spike of a single sample, the windows of both stops as bands, the findings
+ * A recorded sweep, or a stretch of one, over time: the trace with every spike of a single sample, the windows of both stops as bands, the findings
  * as numbered marks. However long the recording, the drawing has some hundred columns.
  *
  * It is SVG with presentation attributes only, in the colour of the text around it, and renders in
  * Node as in a page.
  *
  * @example
+ * import { sweepColumns } from '@truesweep/core';
  * import { h } from 'preact';
  * import { renderToString } from 'preact-render-to-string';
  *
  * const sweep = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(0.5, 4, 0.5) };
- * const svg = renderToString(h(TraceDrawing, { id: 'trace', sweep, findings: [] }));
+ * const columns = sweepColumns(sweep, traceColumns);
+ * const svg = renderToString(h(TraceDrawing, { id: 'trace', columns, findings: [] }));
  * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
  */
-export function TraceDrawing({ id, sweep, findings, windows }: TraceDrawingProps) {
-  const layout = traceLayout(sweep, findings, windows);
+export function TraceDrawing({ id, columns, findings, windows, whole }: TraceDrawingProps) {
+  const layout = traceLayout(columns, findings, windows, whole);
   const { plot } = layout;
-  const { time, signal } = sweep;
+  const { start, end, low, high } = columns;
   return (
     <Figure
       id={id}
       kind="trace-drawing"
       title={drawingWords.trace}
       description={traceSentence({
-        seconds: quantityText(time.at(-1)! - time[0]!, 's'),
-        low: quantityText(extreme(signal, Math.min), 'V'),
-        high: quantityText(extreme(signal, Math.max), 'V'),
-        findings: findings.length,
+        seconds: quantityText(end - start, 's'),
+        low: quantityText(Math.min(...low), 'V'),
+        high: quantityText(Math.max(...high), 'V'),
+        findings: layout.findings.length,
       })}
       width={layout.width}
       height={layout.height}
@@ -110,8 +115,4 @@ function hasRoom(marks: readonly { readonly x: number }[], index: number): boole
     if (shown) last = x;
   }
   return false;
-}
-
-function extreme(values: Float64Array, choose: (a: number, b: number) => number): number {
-  return values.reduce((found, value) => choose(found, value));
 }

@@ -1,10 +1,4 @@
-import {
-  type ExpectedWindows,
-  type Finding,
-  type Sweep,
-  type SweepColumns,
-  sweepColumns,
-} from '@truesweep/core';
+import type { ExpectedWindows, Finding, Seconds, SweepColumns, Volts } from '@truesweep/core';
 import { scaleLinear } from 'd3-scale';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
@@ -12,6 +6,16 @@ import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
+import { plot, size, traceColumns } from './tracePlot.js';
+
+/** The whole sweep, where a stretch of it is drawn. */
+export interface WholeSweep {
+  /** Its lowest and highest reading, V: the axis of volts holds them, whatever the stretch. */
+  readonly low: Volts;
+  readonly high: Volts;
+  /** The usual interval between its samples, s: where they stand farther apart than columns they are still joined. */
+  readonly interval: Seconds;
+}
 
 /** A finding over the trace: its stretch, and the number that it has in the table of findings. */
 interface FindingMark {
@@ -41,30 +45,29 @@ export interface TraceLayout {
   readonly findings: readonly FindingMark[];
 }
 
-const size = { width: 760, height: 360 };
-const plot = { left: 48, right: 704, top: 48, bottom: 316 };
 /** A mark is at least this wide, so that a dropout of milliseconds shows in a sweep of minutes. */
 const narrowestMark = 2;
-/** Columns without a sample for this long are a gap. */
-const gapColumns = 3;
+/** Columns, or usual intervals between samples, without a sample for this long are a gap. */
+const gapLength = 3;
 
 /**
- * Places a recorded sweep on axes of time and volts through its envelope of lowest and highest values, so that a spike of one
- * sample shows, with the findings and the windows of both stops.
+ * Places a stretch of a recorded sweep on axes of time and volts through its columns of lowest and highest values, so that a
+ * spike of one sample shows, with the findings and the windows of both stops.
  *
- * @param sweep Two samples or more.
- * @param findings In the order of their numbers, from 1.
+ * @param drawn The stretch in {@link traceColumns} columns.
+ * @param findings In the order of their numbers, from 1; those outside the stretch are left out.
  */
 export function traceLayout(
-  sweep: Sweep,
+  drawn: SweepColumns,
   findings: readonly Finding[],
   windows?: ExpectedWindows,
+  whole?: WholeSweep,
 ): TraceLayout {
-  const drawn = sweepColumns(sweep, plot.right - plot.left);
   const { start, end } = drawn;
-  const both = windows ? [windows.closed, windows.open] : [];
+  const both = [...(windows ? [windows.closed, windows.open] : []), ...(whole ? [whole] : [])];
   const least = Math.min(0, ...drawn.low, ...both.map(({ low }) => low));
   const most = Math.max(0, ...drawn.high, ...both.map(({ high }) => high));
+  const columnWidth = (end - start) / traceColumns;
   const timeScale = scaleLinear([start, end], [plot.left, plot.right]);
   const voltScale = scaleLinear([least, most || 1], [plot.bottom, plot.top]).nice(5);
   const x = (at: number) => toHundredths(timeScale(at));
@@ -80,12 +83,13 @@ export function traceLayout(
       .ticks(5)
       .map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
     voltUnit: unit.name,
-    pieces: pieces(drawn, y),
+    pieces: pieces(drawn, y, Math.max(1, (whole?.interval ?? 0) / columnWidth)),
     windows: [...band('closed'), ...band('open')],
-    findings: findings.map((finding, i) => {
+    findings: findings.flatMap((finding, i) => {
+      if (finding.end < start || finding.start > end) return [];
       const from = x(Math.max(start, finding.start));
       const width = Math.max(narrowestMark, x(Math.min(end, finding.end)) - from);
-      return { number: i + 1, x: from, width };
+      return [{ number: i + 1, x: from, width }];
     }),
   };
 }
@@ -93,10 +97,11 @@ export function traceLayout(
 function pieces(
   { column, low, high }: SweepColumns,
   y: (volts: number) => number,
+  columnsApart: number,
 ): readonly (readonly Point[])[] {
   const found: Point[][] = [];
   for (let i = 0; i < column.length; i++) {
-    const isApart = i === 0 || column[i]! - column[i - 1]! > gapColumns;
+    const isApart = i === 0 || column[i]! - column[i - 1]! > gapLength * columnsApart;
     if (isApart) found.push([]);
     const at = plot.left + column[i]! + 0.5;
     const [first, second] = i % 2 === 0 ? [low[i]!, high[i]!] : [high[i]!, low[i]!];

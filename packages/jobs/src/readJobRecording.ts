@@ -1,8 +1,8 @@
-import { InputError, type Recorder, type Sweep } from '@truesweep/core';
+import { type Fraction, InputError, type Recorder, type Sweep } from '@truesweep/core';
 import {
   type DelimitedReading,
+  delimitedReader,
   isSound,
-  readDelimited,
   readSound,
   type SoundReading,
 } from '@truesweep/recordings';
@@ -17,11 +17,15 @@ export interface ReadRecording {
   readonly recorder: Recorder;
 }
 
+/** How much of a text is read between two reports. */
+const pieceBytes = 2 ** 22;
+
 /**
  * Reads a recording as its job says: delimited text, or a sound recording.
  *
  * @param bytes The whole file.
  * @param recording The file's name, for errors, and how it is read.
+ * @param onRead Called with the part of the text that was read, 0 to 1, after each few megabytes.
  * @throws InputError as `readDelimited` and `readSound` do; for a sound recording `no-scale` where the job doesn't say what its full scale
  * is, and `no-coupling` where it doesn't say how the instrument's input is coupled.
  *
@@ -42,10 +46,16 @@ export function readJobRecording(
   bytes: Uint8Array,
   { file, text, sound }: Pick<JobRecording, 'file' | 'text' | 'sound'>,
   job: Job,
+  onRead: (part: Fraction) => void = () => {},
 ): ReadRecording {
   const recorder = jobRecorder(job);
   if (!isSound(bytes)) {
-    const { sweep, reading } = readDelimited(bytes, { ...text, name: file });
+    const reader = delimitedReader({ ...text, name: file });
+    for (let from = 0; from < bytes.length; from += pieceBytes) {
+      reader.feed(bytes.subarray(from, from + pieceBytes));
+      onRead(Math.min(1, (from + pieceBytes) / bytes.length));
+    }
+    const { sweep, reading } = reader.end();
     return { sweep, reading, recorder };
   }
   if (!sound) {

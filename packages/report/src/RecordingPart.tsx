@@ -1,5 +1,5 @@
-import type { Criteria, Expectation } from '@truesweep/core';
-import { TraceDrawing, TravelMapDrawing } from '@truesweep/drawings';
+import { type Criteria, type Expectation, type Score, sweepColumns } from '@truesweep/core';
+import { TraceDrawing, TravelMapDrawing, traceColumns } from '@truesweep/drawings';
 import {
   checkRows,
   findingLabels,
@@ -20,7 +20,7 @@ import { Table } from './Table.js';
 /** So many findings are listed; the drawings mark all of them. */
 const mostListed = 12;
 
-/** One judged recording: verdict, causes, next steps, trace, map, findings and checks. */
+/** One judged recording: verdict, causes, next steps, trace, findings, map and checks. */
 export function RecordingPart(props: {
   readonly id: string;
   readonly recording: ReportRecording;
@@ -28,19 +28,42 @@ export function RecordingPart(props: {
   readonly criteria: Criteria;
 }) {
   const { id, recording, expected, criteria } = props;
-  const { name, bytes, sha256, howRead, sweep, score } = recording;
-  const { verdict, findings } = score;
-  const { cause, next, abrupt, places, tests, codes, movement, couldShow } = scoreSentences(
-    score,
-    criteria,
-  );
-  const kinds = [...new Set(findings.map(({ kind }) => kind))];
-  const more = findings.length - mostListed;
-  const [head = [], ...rows] = findingRows(findings.slice(0, mostListed));
-  const [checkHead = [], ...checks] = checkRows(score.checks);
+  const { name, sweep, score } = recording;
   return (
     <section class="recording" aria-labelledby={`${id}-name`}>
       <h2 id={`${id}-name`}>{name}</h2>
+      <RecordingAnswer score={score} criteria={criteria} />
+      <h3>{reportWords.trace}</h3>
+      <TraceDrawing
+        id={`${id}-trace`}
+        columns={sweepColumns(sweep, traceColumns)}
+        findings={score.findings}
+        {...(!score.abrupt && { windows: expected.windows })}
+      />
+      <RecordingEvidence id={id} recording={recording} criteria={criteria} />
+    </section>
+  );
+}
+
+/**
+ * What a judged recording comes to: verdict, causes and next steps.
+ *
+ * @example
+ * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
+ * import { h } from 'preact';
+ * import { renderToString } from 'preact-render-to-string';
+ *
+ * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
+ * const still = { time: Float64Array.of(0, 1), signal: Float64Array.of(0, 0) };
+ * const score = scoreSweep(still, expectation(circuit, {}));
+ * renderToString(h(RecordingAnswer, { score, criteria: defaultCriteria })).includes('Inconclusive') // => true
+ */
+export function RecordingAnswer(props: { readonly score: Score; readonly criteria: Criteria }) {
+  const { score, criteria } = props;
+  const { verdict } = score;
+  const { cause, next, abrupt } = scoreSentences(score, criteria);
+  return (
+    <>
       <p class={`verdict ${verdict}`}>
         <strong>{verdictLabels[verdict]}</strong> {verdictMeanings[verdict]}
       </p>
@@ -49,13 +72,41 @@ export function RecordingPart(props: {
         <Sentences label={scoreLabels.next} sentences={next} />
         <Sentences label={scoreLabels.abrupt} sentences={abrupt} />
       </dl>
-      <h3>{reportWords.trace}</h3>
-      <TraceDrawing
-        id={`${id}-trace`}
-        sweep={sweep}
-        findings={findings}
-        {...(!score.abrupt && { windows: expected.windows })}
-      />
+    </>
+  );
+}
+
+/**
+ * What a judgement rests on: findings with their places, the map over the travel, checks with their limits, what the recording could
+ * show, how it was read.
+ *
+ * @example
+ * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
+ * import { h } from 'preact';
+ * import { renderToString } from 'preact-render-to-string';
+ *
+ * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
+ * const still = { time: Float64Array.of(0, 1), signal: Float64Array.of(0, 0) };
+ * const score = scoreSweep(still, expectation(circuit, {}));
+ * const recording = { name: 'still.csv', bytes: 20, sha256: '', howRead: 'Read as text.', score };
+ * renderToString(h(RecordingEvidence, { id: 'one', recording, criteria: defaultCriteria })).includes('20 bytes') // => true
+ */
+export function RecordingEvidence(props: {
+  /** Begins the `id` of the drawing's elements. */
+  readonly id: string;
+  readonly recording: Omit<ReportRecording, 'sweep'>;
+  readonly criteria: Criteria;
+}) {
+  const { id, recording, criteria } = props;
+  const { bytes, sha256, howRead, score } = recording;
+  const { findings } = score;
+  const { places, tests, codes, movement, couldShow } = scoreSentences(score, criteria);
+  const kinds = [...new Set(findings.map(({ kind }) => kind))];
+  const more = findings.length - mostListed;
+  const [head = [], ...rows] = findingRows(findings.slice(0, mostListed));
+  const [checkHead = [], ...checks] = checkRows(score.checks);
+  return (
+    <>
       {findings.length > 0 && (
         <>
           <Table
@@ -90,7 +141,7 @@ export function RecordingPart(props: {
         <Sentences label={reportWords.size} sentences={[`${bytes} bytes`]} />
         <Sentences label={reportWords.hash} sentences={[sha256]} />
       </dl>
-    </section>
+    </>
   );
 }
 

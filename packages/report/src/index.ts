@@ -1,3 +1,4 @@
+export { RecordingAnswer, RecordingEvidence } from './RecordingPart.js';
 export { readReport } from './readReport.js';
 export { type Recheck, recheckReport } from './recheckReport.js';
 export type {
@@ -10,5 +11,4 @@ export type {
 } from './report.js';
 export { reportHtml } from './reportHtml.js';
 export { reportMarkdown } from './reportMarkdown.js';
-export { reportStyle } from './reportStyle.js';
 export { storedSweep } from './storedSweep.js';

@@ -2,16 +2,93 @@
  * Words of the page that judges recordings in a browser.
  *
  * @example
- * checkSweepWords.report // => 'The report'
+ * checkSweepWords.judged // => 'The judgement'
  */
 export const checkSweepWords = {
-  files: 'A job and its recordings',
+  files: 'Recordings, with their job if there is one',
   demo: "Judge the demo's recordings",
-  busy: 'Reading and judging …',
+  judged: 'The judgement',
   download: 'Keep the report as one HTML file',
-  report: 'The report',
-  noJob:
-    'There is no job among the files; add the .json file that describes sensor, hook-up and instrument.',
+  saveJob: 'Save the job',
+  entries: 'Sensor, hook-up and instrument, where no job file says them',
+  useEntries: 'Judge by the entries instead',
+  jobTitle: 'What this job is called',
+  jobTitleHint: 'Such as the machine and the date; it heads the report.',
+  untitled: 'Position sensor on the bench',
+  sensorName: 'Position sensor',
+  instrumentName: 'Recorder',
+  recorder: 'The recorder',
   twoJobs: 'There are two jobs among the files; choose one of them with its recordings.',
-  noRecording: 'There is a job but no recording; choose the recordings together with it.',
+  noFiles: 'No file was chosen; choose one recording or more.',
 } as const satisfies Record<string, string>;
+
+/**
+ * Said of a job that was opened without a recording.
+ *
+ * @example
+ * jobOpenedSentence('Spare sensor') // => 'The job “Spare sensor” is open. Choose its recordings.'
+ */
+export function jobOpenedSentence(title: string): string {
+  return `The job “${title}” is open. Choose its recordings.`;
+}
+
+/**
+ * By which job recordings are judged.
+ *
+ * @example
+ * judgedByJobSentence('Spare sensor') // => 'Recordings are judged by the job “Spare sensor”.'
+ */
+export function judgedByJobSentence(title: string): string {
+  return `Recordings are judged by the job “${title}”.`;
+}
+
+/**
+ * What goes on with a recording.
+ *
+ * @example
+ * progressSentence('port.csv', 'judging') // => 'Judging port.csv …'
+ */
+export function progressSentence(name: string, step: 'reading' | 'judging'): string {
+  return `${step === 'reading' ? 'Reading' : 'Judging'} ${name} …`;
+}
+
+/** What a recorder has besides its input resistance. */
+export type RecorderEntry = 'resolution' | 'readingDoubt';
+
+/**
+ * What each entry of a recorder is called.
+ *
+ * @example
+ * recorderLabels.resolution // => 'Smallest step of a reading'
+ */
+export const recorderLabels: Readonly<Record<RecorderEntry, string>> = {
+  resolution: 'Smallest step of a reading',
+  readingDoubt: "Recorder's standard uncertainty",
+};
+
+/**
+ * What each entry of a recorder means, in one line.
+ *
+ * @example
+ * recorderHints.resolution // => 'From its data; leave empty to have it found in the recording.'
+ */
+export const recorderHints: Readonly<Record<RecorderEntry, string>> = {
+  resolution: 'From its data; leave empty to have it found in the recording.',
+  readingDoubt: 'Of each reading, from its data; leave empty if it is not known.',
+};
+
+/**
+ * Words of a trace that can be zoomed.
+ *
+ * @example
+ * traceWords.whole // => 'Whole sweep'
+ */
+export const traceWords = {
+  trace: 'Trace: arrow keys move it, plus and minus zoom, Home shows it whole',
+  closer: 'Closer',
+  farther: 'Farther',
+  earlier: 'Earlier',
+  later: 'Later',
+  whole: 'Whole sweep',
+  finding: (number: number): string => `Finding ${number}`,
+} as const;

@@ -9,7 +9,16 @@ export {
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
 export { checkRows, limitSources } from './checkRows.js';
-export { checkSweepWords } from './checkSweepWords.js';
+export {
+  checkSweepWords,
+  jobOpenedSentence,
+  judgedByJobSentence,
+  progressSentence,
+  type RecorderEntry,
+  recorderHints,
+  recorderLabels,
+  traceWords,
+} from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
@@ -74,6 +83,7 @@ export {
   assumptionSentences,
   instrumentWords,
   settingSentence,
+  shownBySentence,
   sightLabels,
   soughtSentence,
   stepByStepSentence,

@@ -9,6 +9,7 @@ import {
   assumptionSentences,
   instrumentWords,
   settingSentence,
+  shownBySentence,
   sightLabels,
   soughtSentence,
   stepByStepSentence,
@@ -19,6 +20,8 @@ import {
 /** What is said of instruments that look for a worn spot. */
 export interface InstrumentSentences {
   readonly sought: string;
+  /** Which instruments show it, and which do not. */
+  readonly shownBy: string;
   /** Headings, then a row an instrument, best first. */
   readonly rows: readonly (readonly string[])[];
   readonly assumed: string;
@@ -42,13 +45,19 @@ export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentenc
   const { sought, ranked, setting, meterOnly, digits = [] } = advice;
   const words = instrumentWords;
   const assumed = new Set(ranked.flatMap(({ sight }) => sight.assumptions));
+  const named = (...reasons: readonly string[]) =>
+    ranked.filter(({ reason }) => reasons.includes(reason)).map(({ name }) => name);
   return {
     sought: soughtSentence({
       width: text(sought.width, '%'),
       travel: text(sought.travel, '%'),
       lasts: text(sought.width / sought.speed, 's'),
       depth: text(Math.max(...ranked.map(({ sight }) => sight.peak)), 'V'),
-      passes: sought.passes,
+    }),
+    shownBy: shownBySentence(sought.passes, {
+      surely: named('surely'),
+      byChance: named('by-chance'),
+      never: named('too-slow', 'too-coarse'),
     }),
     rows: [
       [words.instrument, words.sees, words.onePass, words.allPasses, words.shortest, words.loads],

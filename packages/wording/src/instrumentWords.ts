@@ -71,17 +71,40 @@ export const unprovedLabels: Readonly<Record<Unproved, string>> = {
  * What is looked for, above a comparison of instruments.
  *
  * @example
- * soughtSentence({ width: '1 %', travel: '30 %', lasts: '20 ms', depth: '1.4 V', passes: 3 }).includes('20 ms') // => true
+ * soughtSentence({ width: '1 %', travel: '30 %', lasts: '20 ms', depth: '1.4 V' }).includes('20 ms') // => true
  */
 export function soughtSentence(sought: {
   readonly width: string;
   readonly travel: string;
   readonly lasts: string;
   readonly depth: string;
-  readonly passes: number;
 }): string {
-  const passes = sought.passes === 1 ? 'one pass' : `${sought.passes} passes`;
-  return `A worn spot of ${sought.width} at ${sought.travel} of the travel keeps the contact open for ${sought.lasts} at this speed; the signal then falls by about ${sought.depth}. Looked for in ${passes}:`;
+  return `A worn spot of ${sought.width} at ${sought.travel} of the travel keeps the contact open for ${sought.lasts} at this speed; the signal then falls by about ${sought.depth}.`;
+}
+
+/**
+ * Which instruments show what is looked for.
+ *
+ * @example
+ * shownBySentence(3, { surely: ['logger'], byChance: [], never: ['digital meter'] }) // => 'In 3 passes it shows surely on: logger. It does not show on: digital meter.'
+ */
+export function shownBySentence(
+  passes: number,
+  names: {
+    readonly surely: readonly string[];
+    readonly byChance: readonly string[];
+    readonly never: readonly string[];
+  },
+): string {
+  const { surely, byChance, never } = names;
+  const times = passes === 1 ? 'one pass' : `${passes} passes`;
+  return [
+    surely.length > 0
+      ? `In ${times} it shows surely on: ${surely.join('; ')}.`
+      : `In ${times} it shows surely on none of these instruments.`,
+    ...(byChance.length > 0 ? [`By chance on: ${byChance.join('; ')}.`] : []),
+    ...(never.length > 0 ? [`It does not show on: ${never.join('; ')}.`] : []),
+  ].join(' ');
 }
 
 /**

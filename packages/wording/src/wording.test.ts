@@ -35,6 +35,7 @@ const madeOfFacts = [
   'pinWords',
   'planWords',
   'settingSentences',
+  'traceWords',
   'triggerWords',
 ];
 
@@ -82,6 +83,8 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   dropHints: ['wording/src/dropEntries.ts', 'DropEntry'],
   dirtLabels: ['wording/src/dirtEntries.ts', 'DirtEntry'],
   dirtHints: ['wording/src/dirtEntries.ts', 'DirtEntry'],
+  recorderLabels: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
+  recorderHints: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   benchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'BenchLoadWay'],
   noBenchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'NoBenchLoad', 'binding'],
 };

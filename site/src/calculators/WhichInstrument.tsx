@@ -9,12 +9,12 @@ export function WhichInstrument({ keeping }: CalculatorProps) {
 }
 
 function show(values: Parameters<typeof whichInstrument>[0]): ShownResult {
-  const { sought, rows, assumed, digits, setting, meterOnly } = instrumentSentences(
+  const { sought, shownBy, rows, assumed, digits, setting, meterOnly } = instrumentSentences(
     whichInstrument(values),
   );
   const [head = [], ...instruments] = rows;
   return {
-    sentences: [sought],
+    sentences: [shownBy, sought],
     below: (
       <>
         <DataTable

@@ -1,49 +1,72 @@
-import type { NamedFile } from '@truesweep/jobs';
-import { checkSweepWords, verdictLabels, verdictMeanings } from '@truesweep/wording';
-import { useEffect, useRef, useState } from 'preact/hooks';
-import type { CheckedFiles, RefusedFiles } from './checkFiles.js';
+import type { Job } from '@truesweep/jobs';
+import {
+  checkSweepWords,
+  formWords,
+  jobOpenedSentence,
+  judgedByJobSentence,
+  mendEntriesSentence,
+  progressSentence,
+  verdictLabels,
+  verdictMeanings,
+} from '@truesweep/wording';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { inAddress } from '../forms/address.js';
+import type { CalculatorProps } from '../forms/Calculator.js';
+import { EntryFields } from '../forms/EntryFields.js';
+import { namesOf, readForm } from '../forms/form.js';
+import { useEntries } from '../forms/useEntries.js';
+import { NewerVersion } from '../offline/NewerVersion.js';
 import { demoFiles } from './demoFiles.js';
+import { JudgedPart } from './JudgedPart.js';
+import { jobForm, jobOf } from './jobForm.js';
+import type { Progress } from './protocol.js';
+import { type FirstJudged, type Outcome, type SweepWorker, sweepWorker } from './sweepWorker.js';
 
-/** What a page shows of judged files; the report is left out of what was judged when the page was built. */
-export type Shown = Omit<CheckedFiles, 'report'> & { readonly report?: string };
-
-async function named(files: Iterable<File>): Promise<readonly NamedFile[]> {
-  return await Promise.all(
-    Array.from(files, async (file) => ({
-      name: file.name,
-      bytes: new Uint8Array(await file.arrayBuffer()),
-    })),
-  );
-}
-
-/** The calculator: a job and its recordings in, verdicts and the report out. Nothing is sent anywhere. */
-export function CheckSweep({ first }: { readonly first: Shown }) {
-  const [shown, setShown] = useState<Shown | RefusedFiles>(first);
+/** The calculator: recordings in, by a job or by what was entered; verdicts, traces, evidence and report out. Nothing is sent anywhere. */
+export function CheckSweep(props: CalculatorProps & { readonly first?: FirstJudged }) {
+  const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(jobForm)), [props.keeping]);
+  const { texts, notice, link, setText, startAgain } = useEntries(jobForm, keeping);
+  const [title, setTitle] = useState('');
+  const [job, setJob] = useState<Job>();
+  const [outcome, setOutcome] = useState<Outcome>();
+  const [progress, setProgress] = useState<Progress>();
   const [isBusy, setBusy] = useState(false);
-  const worker = useRef<Worker>();
-  useEffect(() => () => worker.current?.terminate(), []);
+  const worker = useRef<SweepWorker>();
+  useEffect(() => () => worker.current?.end(), []);
 
-  const judge = async (files: readonly NamedFile[]): Promise<void> => {
+  const entered = readForm(jobForm, texts);
+  const refusals = 'refusals' in entered ? entered.refusals : {};
+  const wrong = namesOf(jobForm).filter((name) => name in refusals);
+
+  const judge = async (files: readonly File[]): Promise<void> => {
+    if (files.length === 0) return;
+    const hasJob = files.some(({ name }) => /\.json$/i.test(name));
+    if (!hasJob && !job && wrong.length > 0) {
+      const labels = wrong.map((name) => jobForm.labels[name]);
+      setOutcome({ kind: 'refused', refusal: mendEntriesSentence(labels) });
+      return;
+    }
+    worker.current?.end();
+    worker.current = sweepWorker();
     setBusy(true);
-    worker.current?.terminate();
-    worker.current = new Worker(new URL('./checkSweep.worker.ts', import.meta.url), {
-      type: 'module',
-    });
-    worker.current.onmessage = ({ data }: MessageEvent<CheckedFiles | RefusedFiles>) => {
-      setShown(data);
-      setBusy(false);
-    };
-    worker.current.postMessage(files);
+    setProgress(undefined);
+    const by = job ?? ('values' in entered ? jobOf(entered.values, title) : undefined);
+    const found = await worker.current.judge(files, by, setProgress);
+    if (found.kind !== 'refused' && hasJob) setJob(found.job);
+    setOutcome(found);
+    setBusy(false);
   };
   return (
     <div class="readings not-content">
+      <NewerVersion />
+      {notice !== undefined && <p class="notice">{notice}</p>}
       <form
         class="drop"
         onSubmit={(event) => event.preventDefault()}
         onDragOver={(event) => event.preventDefault()}
         onDrop={async (event) => {
           event.preventDefault();
-          await judge(await named(event.dataTransfer?.files ?? []));
+          await judge([...(event.dataTransfer?.files ?? [])]);
         }}
       >
         <label for="files">{checkSweepWords.files}</label>
@@ -51,44 +74,80 @@ export function CheckSweep({ first }: { readonly first: Shown }) {
           id="files"
           type="file"
           multiple
-          onChange={async (event) => await judge(await named(event.currentTarget.files ?? []))}
+          onChange={async (event) => await judge([...(event.currentTarget.files ?? [])])}
         />
         <button type="button" onClick={async () => await judge(await demoFiles())}>
           {checkSweepWords.demo}
         </button>
       </form>
-      <div class="answer" role="status" aria-busy={isBusy}>
-        {isBusy ? <p>{checkSweepWords.busy}</p> : <Answer shown={shown} />}
-      </div>
-      {!isBusy && 'report' in shown && shown.report && (
-        <>
-          <p>
-            <a
-              download="sweep-report.html"
-              href={`data:text/html;charset=utf-8,${encodeURIComponent(shown.report)}`}
-            >
-              {checkSweepWords.download}
-            </a>
+      {job ? (
+        <p class="notice">
+          {judgedByJobSentence(job.title)}{' '}
+          <button type="button" onClick={() => setJob(undefined)}>
+            {checkSweepWords.useEntries}
+          </button>
+        </p>
+      ) : (
+        <details class="job-entries">
+          <summary>{checkSweepWords.entries}</summary>
+          <div class="entry">
+            <label for="entry-title">{checkSweepWords.jobTitle}</label>
+            <input
+              id="entry-title"
+              value={title}
+              aria-describedby="hint-title"
+              onInput={(event) => setTitle(event.currentTarget.value)}
+            />
+            <p class="hint" id="hint-title">
+              {checkSweepWords.jobTitleHint}
+            </p>
+          </div>
+          <EntryFields form={jobForm} texts={texts} refusals={refusals} onText={setText} />
+          <p class="keep">
+            {link !== undefined && <a href={link}>{formWords.link}</a>}{' '}
+            <button type="button" onClick={startAgain}>
+              {formWords.again}
+            </button>
           </p>
-          <iframe class="report" title={checkSweepWords.report} sandbox="" srcdoc={shown.report} />
-        </>
+        </details>
+      )}
+      <div class="answer" role="status" aria-busy={isBusy}>
+        {isBusy ? (
+          <p>{progress && progressSentence(progress.name, progress.step)}</p>
+        ) : (
+          <Answer outcome={outcome} first={props.first} />
+        )}
+      </div>
+      {isBusy && (
+        <progress aria-label={checkSweepWords.judged} max={1} value={progress?.part ?? 0} />
+      )}
+      {!isBusy && outcome?.kind === 'judged' && worker.current && (
+        <JudgedPart judged={outcome.judged} worker={worker.current} />
       )}
     </div>
   );
 }
 
-function Answer({ shown }: { readonly shown: Shown | RefusedFiles }) {
-  if ('refusal' in shown) return <p class="refusal">{shown.refusal}</p>;
+function Answer(props: {
+  readonly outcome: Outcome | undefined;
+  readonly first: FirstJudged | undefined;
+}) {
+  const { outcome, first } = props;
+  if (outcome?.kind === 'refused') return <p class="refusal">{outcome.refusal}</p>;
+  if (outcome?.kind === 'opened') return <p>{jobOpenedSentence(outcome.job.title)}</p>;
+  const judged = outcome?.judged ?? first;
   return (
-    <>
-      <p>{shown.title}</p>
-      <ul>
-        {shown.recordings.map(({ name, verdict }) => (
-          <li key={name}>
-            {name}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}
-          </li>
-        ))}
-      </ul>
-    </>
+    judged && (
+      <>
+        <p>{judged.title}</p>
+        <ul>
+          {judged.recordings.map(({ name, verdict }) => (
+            <li key={name}>
+              {name}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}
+            </li>
+          ))}
+        </ul>
+      </>
+    )
   );
 }

@@ -1,0 +1,68 @@
+import { checkSweepWords, reportWords } from '@truesweep/wording';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
+import type { SweepWorker } from './sweepWorker.js';
+import { TraceView } from './TraceView.js';
+
+/** Judged recordings, one after the other, and what of them can be kept. */
+export function JudgedPart(props: { readonly judged: Judged; readonly worker: SweepWorker }) {
+  const { judged, worker } = props;
+  return (
+    <>
+      <p class="keep">
+        <Kept name="sweep-report.html" type="text/html" text={judged.report}>
+          {checkSweepWords.download}
+        </Kept>
+        <Kept name="bench.job.json" type="application/json" text={judged.jobText}>
+          {checkSweepWords.saveJob}
+        </Kept>
+      </p>
+      {judged.recordings.map((recording, i) => (
+        <RecordingPart key={recording.name} recording={recording} index={i} worker={worker} />
+      ))}
+    </>
+  );
+}
+
+function RecordingPart(props: {
+  readonly recording: JudgedRecording;
+  readonly index: number;
+  readonly worker: SweepWorker;
+}) {
+  const { recording, index, worker } = props;
+  const { name, answer, evidence, whole, shortest, findings } = recording;
+  const draw = useMemo(
+    () => (stretch: TimeStretch) => worker.drawTrace(index, stretch),
+    [worker, index],
+  );
+  return (
+    <section class="judged" aria-label={name}>
+      <h2>{name}</h2>
+      <div dangerouslySetInnerHTML={{ __html: answer }} />
+      <h3>{reportWords.trace}</h3>
+      <TraceView whole={whole} shortest={shortest} findings={findings} draw={draw} />
+      <div dangerouslySetInnerHTML={{ __html: evidence }} />
+    </section>
+  );
+}
+
+/** A text that can be kept as a file. */
+function Kept(props: {
+  readonly name: string;
+  readonly type: string;
+  readonly text: string;
+  readonly children: string;
+}) {
+  const { name, type, text, children } = props;
+  const [url, setUrl] = useState<string>();
+  useEffect(() => {
+    const made = URL.createObjectURL(new Blob([text], { type }));
+    setUrl(made);
+    return () => URL.revokeObjectURL(made);
+  }, [text, type]);
+  return (
+    <a download={name} href={url}>
+      {children}
+    </a>
+  );
+}

@@ -1,0 +1,141 @@
+import { InputError, scoreSweep } from '@truesweep/core';
+import {
+  findRecordings,
+  identifyRecording,
+  type Job,
+  type JobRecording,
+  jobCriteria,
+  jobExpectation,
+  type NamedFile,
+  type RecordingIdentity,
+  readJob,
+  readJobRecording,
+  writeJob,
+} from '@truesweep/jobs';
+import {
+  RecordingAnswer,
+  RecordingEvidence,
+  type ReportRecording,
+  reportHtml,
+} from '@truesweep/report';
+import { checkSweepWords, howRead } from '@truesweep/wording';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import type { Judged, JudgedRecording, Progress } from './protocol.js';
+import { type Trace, traceOf } from './trace.js';
+
+/** What came of files: a job alone, or recordings with their judgement and what their traces are drawn from. */
+export type JudgedFiles =
+  | { readonly kind: 'opened'; readonly job: Job }
+  | {
+      readonly kind: 'judged';
+      readonly judged: Judged;
+      readonly job: Job;
+      readonly traces: readonly Trace[];
+    };
+
+/**
+ * Judges recordings by the job among the same files, else by the one given.
+ *
+ * @param given The job where none is among the files.
+ * @param writtenAt When, ISO 8601; it stands in the report.
+ * @param onProgress Called as it goes on.
+ * @throws InputError for a job or a recording that can't be read.
+ */
+export async function judgeFiles(
+  files: readonly NamedFile[],
+  given: Job | undefined,
+  writtenAt: string,
+  onProgress: (progress: Progress) => void = () => {},
+): Promise<JudgedFiles> {
+  const { job, recordings } = splitFiles(files, given);
+  if (recordings.length === 0) return { kind: 'opened', job };
+  const read = await judge(job, recordings, onProgress);
+  const judged: Judged = {
+    title: job.title,
+    recordings: read.map((one, i) => shown(one, job, i)),
+    report: reportHtml({ job, writtenAt, recordings: read.map(({ recording }) => recording) }),
+    jobText: writeJob({ ...job, recordings: listed(job, read) }),
+  };
+  return { kind: 'judged', judged, job, traces: read.map(({ trace }) => trace) };
+}
+
+/** The job, which is the one file of JSON, and the others, which are recordings. */
+function splitFiles(files: readonly NamedFile[], given: Job | undefined) {
+  const isJob = ({ name }: NamedFile): boolean => /\.json$/i.test(name);
+  const [file, another] = files.filter(isJob);
+  if (another) throw new InputError('two-jobs', another.name, checkSweepWords.twoJobs);
+  const job = file ? readJob(new TextDecoder().decode(file.bytes), file.name) : given;
+  if (!job || files.length === 0)
+    throw new InputError('nothing-to-score', 'files', checkSweepWords.noFiles);
+  return { job, recordings: files.filter((one) => !isJob(one)) };
+}
+
+interface JudgedFile {
+  readonly recording: ReportRecording;
+  readonly trace: Trace;
+  readonly identity: RecordingIdentity;
+  /** What the job says of it; left out where it doesn't list it. */
+  readonly told?: JobRecording;
+}
+
+/** Judges each file; one that the job lists is read as the job says. */
+async function judge(
+  job: Job,
+  files: readonly NamedFile[],
+  onProgress: (progress: Progress) => void,
+): Promise<readonly JudgedFile[]> {
+  const found = await findRecordings(job.recordings ?? [], files);
+  const expected = jobExpectation(job);
+  const criteria = jobCriteria(job);
+  const judged: JudgedFile[] = [];
+  // One after the other: together they would need the memory of all.
+  for (const file of files) {
+    const { name } = file;
+    const of = found.find((one) => one.file === file);
+    const { sweep, reading, recorder } = readJobRecording(
+      file.bytes,
+      { ...of?.recording, file: name },
+      job,
+      (part) => onProgress({ name, step: 'reading', part }),
+    );
+    onProgress({ name, step: 'judging', part: 1 });
+    const score = scoreSweep(sweep, expected, recorder, criteria);
+    const identity = of?.identity ?? (await identifyRecording(file.bytes));
+    const recording = { name, ...identity, howRead: howRead(reading), recorder, sweep, score };
+    judged.push({
+      recording,
+      trace: traceOf(recording, expected),
+      identity,
+      ...(of && { told: of.recording }),
+    });
+  }
+  return judged;
+}
+
+/** The job's list of recordings with the size and the hash of those that were judged, and those that it did not list. */
+function listed(job: Job, read: readonly JudgedFile[]): readonly JobRecording[] {
+  const before = (job.recordings ?? []).map((recording) => {
+    const found = read.find(({ told }) => told === recording);
+    return found ? { ...recording, ...found.identity } : recording;
+  });
+  const more = read
+    .filter(({ told }) => told === undefined)
+    .map(({ recording, identity }) => ({ file: recording.name, ...identity }));
+  return [...before, ...more];
+}
+
+function shown({ recording, trace }: JudgedFile, job: Job, index: number): JudgedRecording {
+  const { name, score } = recording;
+  const criteria = jobCriteria(job);
+  const id = `recording-${index + 1}`;
+  return {
+    name,
+    verdict: score.verdict,
+    answer: renderToString(h(RecordingAnswer, { score, criteria })),
+    evidence: renderToString(h(RecordingEvidence, { id, recording, criteria })),
+    whole: trace.stretch,
+    shortest: trace.shortest,
+    findings: score.findings.map(({ start, end }) => ({ start, end })),
+  };
+}

@@ -1,0 +1,62 @@
+import type { Seconds, Verdict } from '@truesweep/core';
+import type { Job } from '@truesweep/jobs';
+
+/** A stretch of a recording, s. */
+export interface TimeStretch {
+  readonly start: Seconds;
+  readonly end: Seconds;
+}
+
+/** A judged recording as the page shows it. */
+export interface JudgedRecording {
+  readonly name: string;
+  readonly verdict: Verdict;
+  /** What it comes to, as HTML that was made from data of the core alone. */
+  readonly answer: string;
+  /** What that rests on, the same way. */
+  readonly evidence: string;
+  readonly whole: TimeStretch;
+  /** Nothing shorter than this is worth a look, s. */
+  readonly shortest: Seconds;
+  /** Where the findings lie, in the order of their numbers. */
+  readonly findings: readonly TimeStretch[];
+}
+
+/** Recordings judged by a job. */
+export interface Judged {
+  readonly title: string;
+  readonly recordings: readonly JudgedRecording[];
+  /** The report, one HTML file. */
+  readonly report: string;
+  /** The job with these recordings, as a file holds it. */
+  readonly jobText: string;
+}
+
+/** What a page asks of its worker. */
+export type Asked =
+  /** To judge files by the job among them, else by `job`. */
+  | { readonly kind: 'judge'; readonly files: readonly File[]; readonly job: Job | undefined }
+  | {
+      readonly kind: 'trace';
+      readonly id: number;
+      readonly recording: number;
+      readonly stretch: TimeStretch;
+    };
+
+/** How far the judging is. */
+export interface Progress {
+  readonly name: string;
+  readonly step: 'reading' | 'judging';
+  /** How much of the file was read, 0 to 1. */
+  readonly part: number;
+}
+
+/** What a worker answers. */
+export type Answered =
+  | { readonly kind: 'progress'; readonly progress: Progress }
+  | { readonly kind: 'judged'; readonly judged: Judged; readonly job: Job }
+  /** A job alone. */
+  | { readonly kind: 'opened'; readonly job: Job }
+  /** What is wrong, and what would be right. */
+  | { readonly kind: 'refused'; readonly refusal: string }
+  | { readonly kind: 'trace'; readonly id: number; readonly svg: string };
