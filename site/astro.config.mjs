@@ -47,6 +47,7 @@ export default defineConfig({
       sidebar: [
         { label: 'The job', link: '/' },
         { slug: 'cautions' },
+        { slug: 'guided-way' },
         {
           label: 'Calculators',
           items: [

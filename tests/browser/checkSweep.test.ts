@@ -80,7 +80,7 @@ test('a recording without a job is judged by what was entered; a wrong entry is 
   await page.setInputFiles('input[type=file]', [worn]);
   await expect.poll(() => answerOf(page)).toContain('Wiper with the throttle open');
   await page.fill('#entry-openPosition', '88 %');
-  await page.fill('#entry-title', 'Port engine');
+  await page.fill('#entry-jobTitle', 'Port engine');
   await page.setInputFiles('input[type=file]', [worn]);
   await expect.poll(() => answerOf(page)).toMatch(/Port engine.*worn\.csv: Fail/s);
 });

@@ -12,6 +12,7 @@ export const checkSweepWords = {
   saveJob: 'Save the job',
   entries: 'Sensor, hook-up and instrument, where no job file says them',
   useEntries: 'Judge by the entries instead',
+  job: 'The job',
   jobTitle: 'What this job is called',
   jobTitleHint: 'Such as the machine and the date; it heads the report.',
   untitled: 'Position sensor on the bench',

@@ -141,3 +141,20 @@ export { settingSentences } from './settingSentences.js';
 export { type SpotEntry, spotHints, spotLabels } from './spotWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
+export {
+  type RefitAnswer,
+  type RefitEntry,
+  refitAnswers,
+  refitCheckLabels,
+  refitHints,
+  refitLabels,
+  refitOutcomeLabels,
+  type SweepTask,
+  sweepTaskLabels,
+  takeOverSentence,
+  type WayStep,
+  wayStepCautions,
+  wayStepLabels,
+  wayStepTasks,
+  wayWords,
+} from './wayWords.js';

@@ -6,6 +6,7 @@ import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
 const ownKeys = [
+  'refitCheckLabels',
   'bandPartLabels',
   'cautions',
   'commandHelp',
@@ -23,6 +24,7 @@ const ownKeys = [
   'reportWords',
   'scoreLabels',
   'searchWords',
+  'wayWords',
 ];
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
@@ -36,6 +38,7 @@ const madeOfFacts = [
   'planWords',
   'settingSentences',
   'traceWords',
+  'wayStepCautions',
   'triggerWords',
 ];
 
@@ -85,6 +88,13 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   dirtHints: ['wording/src/dirtEntries.ts', 'DirtEntry'],
   recorderLabels: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   recorderHints: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
+  wayStepLabels: ['wording/src/wayWords.ts', 'WayStep'],
+  wayStepTasks: ['wording/src/wayWords.ts', 'WayStep'],
+  sweepTaskLabels: ['wording/src/wayWords.ts', 'SweepTask'],
+  refitLabels: ['wording/src/wayWords.ts', 'RefitEntry'],
+  refitHints: ['wording/src/wayWords.ts', 'RefitEntry'],
+  refitAnswers: ['wording/src/wayWords.ts', 'RefitAnswer'],
+  refitOutcomeLabels: ['core/src/expectation/refitChecks.ts', 'RefitOutcome'],
   benchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'BenchLoadWay'],
   noBenchLoadLabels: ['core/src/ratings/chooseBenchLoad.ts', 'NoBenchLoad', 'binding'],
 };

@@ -20,13 +20,23 @@ import { demoFiles } from './demoFiles.js';
 import { JudgedPart } from './JudgedPart.js';
 import { jobForm, jobOf } from './jobForm.js';
 import type { Progress } from './protocol.js';
-import { type FirstJudged, type Outcome, type SweepWorker, sweepWorker } from './sweepWorker.js';
+import {
+  type FirstJudged,
+  firstOf,
+  type Outcome,
+  type SweepWorker,
+  sweepWorker,
+} from './sweepWorker.js';
 
 /** The calculator: recordings in, by a job or by what was entered; verdicts, traces, evidence and report out. Nothing is sent anywhere. */
-export function CheckSweep(props: CalculatorProps & { readonly first?: FirstJudged }) {
+export function CheckSweep(
+  props: CalculatorProps & {
+    readonly first?: FirstJudged;
+    readonly onJudged?: (judged: FirstJudged) => void;
+  },
+) {
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(jobForm)), [props.keeping]);
   const { texts, notice, link, setText, startAgain } = useEntries(jobForm, keeping);
-  const [title, setTitle] = useState('');
   const [job, setJob] = useState<Job>();
   const [outcome, setOutcome] = useState<Outcome>();
   const [progress, setProgress] = useState<Progress>();
@@ -50,10 +60,11 @@ export function CheckSweep(props: CalculatorProps & { readonly first?: FirstJudg
     worker.current = sweepWorker();
     setBusy(true);
     setProgress(undefined);
-    const by = job ?? ('values' in entered ? jobOf(entered.values, title) : undefined);
+    const by = job ?? ('values' in entered ? jobOf(entered.values) : undefined);
     const found = await worker.current.judge(files, by, setProgress);
     if (found.kind !== 'refused' && hasJob) setJob(found.job);
     setOutcome(found);
+    if (found.kind === 'judged') props.onJudged?.(firstOf(found.judged));
     setBusy(false);
   };
   return (
@@ -90,18 +101,6 @@ export function CheckSweep(props: CalculatorProps & { readonly first?: FirstJudg
       ) : (
         <details class="job-entries">
           <summary>{checkSweepWords.entries}</summary>
-          <div class="entry">
-            <label for="entry-title">{checkSweepWords.jobTitle}</label>
-            <input
-              id="entry-title"
-              value={title}
-              aria-describedby="hint-title"
-              onInput={(event) => setTitle(event.currentTarget.value)}
-            />
-            <p class="hint" id="hint-title">
-              {checkSweepWords.jobTitleHint}
-            </p>
-          </div>
           <EntryFields form={jobForm} texts={texts} refusals={refusals} onText={setText} />
           <p class="keep">
             {link !== undefined && <a href={link}>{formWords.link}</a>}{' '}

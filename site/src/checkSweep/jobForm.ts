@@ -12,6 +12,7 @@ import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
 
 const entries = {
+  jobTitle: { unit: 'text', initial: '' },
   ...hookUpEntries,
   resolution: { unit: 'V', low: 1e-9, high: 10, initial: '', optional: true },
   readingDoubt: { unit: 'V', low: 0, high: 10, initial: '', optional: true },
@@ -20,6 +21,7 @@ const entries = {
 /** The form of what recordings are judged by, where no job file says it. */
 export const jobForm: Form<typeof entries> = {
   groups: [
+    { title: checkSweepWords.job, names: ['jobTitle'] },
     {
       title: readingsWords.parts,
       names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
@@ -37,16 +39,16 @@ export const jobForm: Form<typeof entries> = {
     { title: checkSweepWords.recorder, names: ['resolution', 'readingDoubt'] },
   ],
   entries,
-  labels: { ...entryLabels, ...recorderLabels },
-  hints: { ...entryHints, ...recorderHints },
+  labels: { jobTitle: checkSweepWords.jobTitle, ...entryLabels, ...recorderLabels },
+  hints: { jobTitle: checkSweepWords.jobTitleHint, ...entryHints, ...recorderHints },
 };
 
 /** A job of what was entered. */
-export function jobOf(values: Values<typeof entries>, title: string): Job {
+export function jobOf(values: Values<typeof entries>): Job {
   const { pullUp, resolution, readingDoubt, positionTolerance } = values;
   return {
     version: 2,
-    title: title.trim() || checkSweepWords.untitled,
+    title: values.jobTitle || checkSweepWords.untitled,
     sensor: {
       name: checkSweepWords.sensorName,
       track: values.track,

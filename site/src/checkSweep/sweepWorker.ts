@@ -47,7 +47,12 @@ export function sweepWorker(): SweepWorker {
   };
 }
 
-/** What a page shows of a first judgement, made when it was built. */
+/** What stands on a page before its script or its user judges: of an earlier judgement, or of one made when it was built. */
 export type FirstJudged = Pick<Judged, 'title'> & {
   readonly recordings: readonly Pick<Judged['recordings'][number], 'name' | 'verdict'>[];
 };
+
+/** Of a judgement what can be shown without its recordings. */
+export function firstOf({ title, recordings }: Judged): FirstJudged {
+  return { title, recordings: recordings.map(({ name, verdict }) => ({ name, verdict })) };
+}

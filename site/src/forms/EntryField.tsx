@@ -13,7 +13,7 @@ export function EntryField(props: {
 }) {
   const { name, label, hint, entry, text, refusal, onText } = props;
   return (
-    <div class="entry">
+    <div class={entry.unit === 'text' ? 'entry text' : 'entry'}>
       <label for={`entry-${name}`}>{label}</label>
       <input
         id={`entry-${name}`}
@@ -32,7 +32,8 @@ export function EntryField(props: {
         </p>
       )}
       <p class="hint" id={`hint-${name}`}>
-        {hint} <span class="bounds">{boundsWords(...boundsOf(entry))}</span>
+        {hint}{' '}
+        {entry.unit !== 'text' && <span class="bounds">{boundsWords(...boundsOf(entry))}</span>}
       </p>
     </div>
   );

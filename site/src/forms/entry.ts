@@ -1,8 +1,8 @@
 import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
 import { outOfBoundsSentence } from '@truesweep/wording';
 
-/** How an entry is read: its unit, its bounds in it, and what stands there first. */
-export interface Entry {
+/** How a quantity is read: its unit, its bounds in it, and what stands there first. */
+export interface QuantityEntry {
   readonly unit: QuantityUnit;
   readonly low: number;
   readonly high: number;
@@ -13,14 +13,23 @@ export interface Entry {
   readonly overRange?: true;
 }
 
+/** An entry that is taken as it is written. */
+export interface TextEntry {
+  readonly unit: 'text';
+  readonly initial: string;
+}
+
+/** How an entry is read. */
+export type Entry = QuantityEntry | TextEntry;
+
 /** The lowest and the highest value of an entry, written with their unit. */
-export function boundsOf({ unit, low, high }: Entry): readonly [low: string, high: string] {
+export function boundsOf({ unit, low, high }: QuantityEntry): readonly [low: string, high: string] {
   const written = (value: number) => formatQuantity(value, unit, { trim: true });
   return [written(low), written(high)];
 }
 
 /**
- * Reads one entry in SI units; undefined where an optional one is left empty.
+ * Reads one entry: a quantity in SI units, a text as it is; undefined where an optional one is left empty.
  *
  * @throws InputError for what is no such quantity or lies outside the bounds.
  */
@@ -29,7 +38,8 @@ export function readEntry(
   label: string,
   entry: Entry,
   text: string,
-): number | undefined {
+): number | string | undefined {
+  if (entry.unit === 'text') return text.trim();
   const { unit, low, high, optional, overRange } = entry;
   if (optional && text.trim() === '') return undefined;
   if (overRange && /^\s*(ol|open)\s*$/i.test(text)) return Number.POSITIVE_INFINITY;

@@ -7,6 +7,7 @@ import { setClosed, setClosedForm } from '../calculators/setClosed.js';
 import { showDirt, showDirtForm } from '../calculators/showDirt.js';
 import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
 import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
+import { jobForm, jobOf } from '../checkSweep/jobForm.js';
 import { boundsOf, type Entry } from './entry.js';
 import { type Entries, type Form, initialTexts, namesOf, readForm, type Values } from './form.js';
 
@@ -27,6 +28,7 @@ const forms: Readonly<Record<string, Given>> = {
   benchToVehicle: given(benchToVehicleForm, benchToVehicle),
   supplyDrop: given(supplyDropForm, supplyDrop),
   showDirt: given(showDirtForm, showDirt),
+  checkSweep: given(jobForm, jobOf),
 };
 
 describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
@@ -52,6 +54,7 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
   test('both bounds of every entry are taken, and what lies beyond them is not', () => {
     for (const name of names) {
       const entry = form.entries[name] as Entry;
+      if (entry.unit === 'text') continue;
       const [low, high] = boundsOf(entry);
       for (const text of [low, high])
         expect(readForm(form, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
@@ -69,7 +72,9 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
   test('an entry left empty is refused beside its field unless it may be', () => {
     for (const name of names) {
       const read = readForm(form, { ...first, [name]: ' ' });
-      if (form.entries[name]?.optional) expect(read, name).not.toHaveProperty('refusals');
+      const entry = form.entries[name] as Entry;
+      if (entry.unit === 'text' || entry.optional)
+        expect(read, name).not.toHaveProperty('refusals');
       else expect(read, name).toHaveProperty(`refusals.${name}`);
     }
   });

@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { type Entry, readEntry } from './entry.js';
+import { type Entry, readEntry, type TextEntry } from './entry.js';
 
 /** The entries of a form by their names. */
 export type Entries = Readonly<Record<string, Entry>>;
@@ -12,9 +12,11 @@ export type Texts<Given extends Entries> = Readonly<Record<NameIn<Given>, string
 
 /** What was entered, in SI units; undefined where an optional entry is left empty. */
 export type Values<Given extends Entries> = {
-  readonly [Name in keyof Given]: Given[Name] extends { readonly optional: true }
-    ? number | undefined
-    : number;
+  readonly [Name in keyof Given]: Given[Name] extends TextEntry
+    ? string
+    : Given[Name] extends { readonly optional: true }
+      ? number | undefined
+      : number;
 };
 
 /** Why entries can't be used, by their names. */
@@ -53,7 +55,7 @@ export function readForm<Given extends Entries>(
   form: Form<Given>,
   texts: Texts<Given>,
 ): { readonly values: Values<Given> } | { readonly refusals: Refusals<Given> } {
-  const values: Record<string, number | undefined> = {};
+  const values: Record<string, number | string | undefined> = {};
   const refusals: Record<string, string> = {};
   for (const name of namesOf(form)) {
     try {

@@ -14,15 +14,31 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
   const [texts, setTexts] = useState(initial);
   const [settled, setSettled] = useState(initial);
   const [notice, setNotice] = useState<string>();
-  const isTouched = useRef(false);
-  const changed = changesOf(initial, texts);
+  /** What was typed last: the state follows it a moment later. */
+  const typed = useRef(initial);
+  const unwritten = useRef(false);
+
+  const write = () => {
+    if (!unwritten.current) return;
+    unwritten.current = false;
+    keeping.write(changesOf(initial, typed.current));
+  };
+  const type = (next: Texts<Given>) => {
+    typed.current = next;
+    unwritten.current = true;
+    setTexts(next);
+  };
 
   useEffect(() => {
     const read = () => {
       const kept = keeping.read();
-      if (!kept) return;
-      setTexts({ ...initial, ...kept.texts });
-      setSettled({ ...initial, ...kept.texts });
+      // What was typed since is newer than what is kept.
+      if (!kept || unwritten.current) return;
+      const next: Texts<Given> = { ...initial, ...kept.texts };
+      if (isSame(next, typed.current)) return setNotice(kept.notice);
+      typed.current = next;
+      setTexts(next);
+      setSettled(next);
       setNotice(kept.notice);
     };
     read();
@@ -30,39 +46,39 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
   }, [keeping, initial]);
 
   useEffect(() => {
-    if (!isTouched.current) return;
-    const timer = setTimeout(() => setSettled(texts), settleAfter);
-    return () => clearTimeout(timer);
-  }, [texts]);
-
-  useEffect(() => {
-    if (!isTouched.current) return;
-    const write = () => keeping.write(changed);
-    const timer = setTimeout(write, writeAfter);
-    // Who leaves the page at once loses nothing.
-    addEventListener('pagehide', write);
+    const settling = setTimeout(() => setSettled(texts), settleAfter);
+    const writing = setTimeout(write, writeAfter);
     return () => {
-      clearTimeout(timer);
-      removeEventListener('pagehide', write);
+      clearTimeout(settling);
+      clearTimeout(writing);
     };
   }, [keeping, texts]);
+
+  useEffect(() => {
+    // Who leaves the page, or the step, at once loses nothing.
+    addEventListener('pagehide', write);
+    return () => {
+      removeEventListener('pagehide', write);
+      write();
+    };
+  }, [keeping]);
 
   return {
     texts,
     /** What the answer is for. */
     settled,
     notice,
-    link: keeping.link?.(changed),
-    setText: (name: NameIn<Given>, text: string) => {
-      isTouched.current = true;
-      setTexts((before) => ({ ...before, [name]: text }));
-    },
+    link: keeping.link?.(changesOf(initial, texts)),
+    setText: (name: NameIn<Given>, text: string) => type({ ...typed.current, [name]: text }),
     startAgain: () => {
-      isTouched.current = true;
       setNotice(undefined);
-      setTexts(initial);
+      type(initial);
     },
   };
+}
+
+function isSame<Given extends Entries>(one: Texts<Given>, other: Texts<Given>): boolean {
+  return Object.entries(one).every(([name, text]) => other[name as NameIn<Given>] === text);
 }
 
 function changesOf<Given extends Entries>(

@@ -1,0 +1,218 @@
+import type { RefitCheck, RefitOutcome } from '@truesweep/core';
+import type { Caution } from './cautions.js';
+
+/** The steps of the guided way, in their order. */
+export type WayStep =
+  | 'terminals'
+  | 'hook-up'
+  | 'readings'
+  | 'instrument'
+  | 'sweep'
+  | 'verdict'
+  | 'refit';
+
+/**
+ * What each step of the guided way is called.
+ *
+ * @example
+ * wayStepLabels.sweep // => 'Record the sweep'
+ */
+export const wayStepLabels: Readonly<Record<WayStep, string>> = {
+  terminals: 'Find the terminals',
+  'hook-up': 'Plan the hook-up',
+  readings: 'Work out the readings',
+  instrument: 'Choose the instrument',
+  sweep: 'Record the sweep',
+  verdict: 'Judge it and keep the record',
+  refit: 'After refitting',
+};
+
+/**
+ * What is to be done in each step.
+ *
+ * @example
+ * wayStepTasks.terminals.startsWith('Unplug the sensor') // => true
+ */
+export const wayStepTasks: Readonly<Record<WayStep, string>> = {
+  terminals:
+    'Unplug the sensor. Call its terminals A, B and C as they lie, and measure between each two with the throttle closed and open.',
+  'hook-up':
+    'Enter what lies on the bench and what its parts bear. Connect limiting resistor, sensor and instrument, and only then the supply.',
+  readings:
+    'Enter how far your parts may be off. Hold the throttle at each stop and compare the readings with their windows.',
+  instrument:
+    'Say how narrow a worn spot you want to find and how fast your hand sweeps. Digits are for the stops, a trace for the sweep.',
+  sweep:
+    'Start the recorder, do what follows in this order, and note what you have done. Then keep the recording as a file.',
+  verdict:
+    'Choose the recording. Keep the report and the job: they are the record, and next season’s sweep can be compared with it.',
+  refit:
+    'Refit the sensor as the service manual says, read it at its connector with everything plugged in, and check.',
+};
+
+/**
+ * Which cautions belong to each step.
+ *
+ * @example
+ * wayStepCautions.terminals // => ['unplugged', 'static', 'not-hall']
+ */
+export const wayStepCautions: Readonly<Record<WayStep, readonly Caution[]>> = {
+  terminals: ['unplugged', 'static', 'not-hall'],
+  'hook-up': ['limiter', 'battery-and-fuel'],
+  readings: ['fingers'],
+  instrument: [],
+  sweep: ['fingers'],
+  verdict: ['starting-points', 'electronic-throttle'],
+  refit: ['snaps-shut', 'battery-and-fuel', 'manual-first'],
+};
+
+/** What is done while the recorder runs. */
+export type SweepTask =
+  | 'rest'
+  | 'passes'
+  | 'snaps'
+  | 'harness-flexed'
+  | 'housing-tapped'
+  | 'warmed';
+
+/**
+ * What is done while the recorder runs, in its order.
+ *
+ * @example
+ * sweepTaskLabels.rest // => 'Hold the throttle closed for half a second'
+ */
+export const sweepTaskLabels: Readonly<Record<SweepTask, string>> = {
+  rest: 'Hold the throttle closed for half a second',
+  passes: 'Open it slowly to the stop, rest, close it as slowly, rest: three times',
+  snaps: 'Open it and let it snap shut: three times',
+  'harness-flexed': 'Hold the shaft still and flex the harness and its plug',
+  'housing-tapped': 'Hold the shaft still and tap the housing with a finger',
+  warmed: 'Warm the sensor with your hand or a lamp, then sweep once more',
+};
+
+/** The entries after refitting. */
+export type RefitEntry =
+  | 'closedLow'
+  | 'closedHigh'
+  | 'statedReference'
+  | 'coldReading'
+  | 'coldReference'
+  | 'warmReading'
+  | 'warmReference'
+  | 'learnedSignal';
+
+/**
+ * What each entry after refitting is called.
+ *
+ * @example
+ * refitLabels.coldReading // => 'Closed reading, engine cold'
+ */
+export const refitLabels: Readonly<Record<RefitEntry, string>> = {
+  closedLow: 'Lowest closed reading that is allowed',
+  closedHigh: 'Highest closed reading that is allowed',
+  statedReference: 'Reference that they are stated for',
+  coldReading: 'Closed reading, engine cold',
+  coldReference: 'Reference beside it, engine cold',
+  warmReading: 'Closed reading, engine warm',
+  warmReference: 'Reference beside it, engine warm',
+  learnedSignal: 'Closed signal learned before, in percent of the reference',
+};
+
+/**
+ * What each entry after refitting means, in one line.
+ *
+ * @example
+ * refitHints.warmReading // => 'The same once it is warm; leave empty until then.'
+ */
+export const refitHints: Readonly<Record<RefitEntry, string>> = {
+  closedLow: "From the machine's service manual.",
+  closedHigh: 'From the same place.',
+  statedReference: 'Often 5 V.',
+  coldReading: "At the connector, signal to the sensor's ground; leave empty until then.",
+  coldReference: 'Read with the same meter, supply to ground.',
+  warmReading: 'The same once it is warm; leave empty until then.',
+  warmReference: 'Again with the same meter.',
+  learnedSignal: 'From a scan tool before the work; leave empty if it is not known.',
+};
+
+/** Questions after refitting that are answered with a tick. */
+export type RefitAnswer = 'asksRelearn' | 'relearned' | 'snapsShut';
+
+/**
+ * Questions after refitting that are answered with a tick.
+ *
+ * @example
+ * refitAnswers.snapsShut // => 'The throttle snaps fully shut by itself at every handlebar or pedal position'
+ */
+export const refitAnswers: Readonly<Record<RefitAnswer, string>> = {
+  asksRelearn: 'The service manual asks for the closed position to be learned anew',
+  relearned: 'It was learned anew',
+  snapsShut: 'The throttle snaps fully shut by itself at every handlebar or pedal position',
+};
+
+/**
+ * What is checked after refitting.
+ *
+ * @example
+ * refitCheckLabels['snaps-shut'] // => 'Throttle snaps shut'
+ */
+export const refitCheckLabels: Readonly<Record<RefitCheck['code'], string>> = {
+  'closed-ratio': 'Closed signal of the reference, cold',
+  'closed-ratio-warm': 'Closed signal of the reference, warm',
+  'relearn-closed': 'Closed position learned anew',
+  'snaps-shut': 'Throttle snaps shut',
+};
+
+/**
+ * How a check after refitting stands.
+ *
+ * @example
+ * refitOutcomeLabels['to-do'] // => 'to do'
+ */
+export const refitOutcomeLabels: Readonly<Record<RefitOutcome, string>> = {
+  met: 'met',
+  'not-met': 'not met',
+  'to-do': 'to do',
+};
+
+/**
+ * Words of the guided way.
+ *
+ * @example
+ * wayWords.next // => 'On to'
+ */
+export const wayWords = {
+  steps: 'Steps',
+  next: 'On to',
+  back: 'Back to',
+  tasks: 'What was done',
+  cautions: 'Mind',
+  keep: 'Keep or resume',
+  saveWay: 'Save all of it as a file',
+  openWay: 'Go on from a saved file',
+  forget: 'Forget all of it',
+  kept: 'What you enter is kept in this browser alone.',
+  lastJudged: 'Judged here before; choose the recordings again to see their traces:',
+  notWay: 'This file holds no saved way; choose one that was saved on this page.',
+  newerWay: 'This file was saved by a newer version of this page; nothing of it was read.',
+  stops: 'Reading allowed',
+  atConnector: 'Read at the connector',
+  checks: 'Checks after refitting',
+  check: 'Check',
+  limits: 'Limits',
+  measured: 'Measured',
+  outcome: 'Outcome',
+  allMet: 'Every check after refitting is met.',
+  notMet: 'Not every check is met: do not run the engine yet. See the rows below.',
+  toDo: 'Not all is checked yet. What is to do stands below.',
+} as const satisfies Record<string, string>;
+
+/**
+ * Offers to take over what the terminals' readings tell of the track.
+ *
+ * @example
+ * takeOverSentence('5 kΩ', '3 %', '80 %') // => 'Take over: track 5 kΩ, wiper at 3 % closed and 80 % open'
+ */
+export function takeOverSentence(track: string, closed: string, open: string): string {
+  return `Take over: track ${track}, wiper at ${closed} closed and ${open} open`;
+}

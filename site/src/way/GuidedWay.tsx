@@ -1,0 +1,175 @@
+import {
+  cautions,
+  type RefitAnswer,
+  type SweepTask,
+  sweepTaskLabels,
+  takeOverSentence,
+  type WayStep,
+  wayStepCautions,
+  wayStepLabels,
+  wayStepTasks,
+  wayWords,
+} from '@truesweep/wording';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { FindTerminals } from '../calculators/FindTerminals.js';
+import { findTerminalsForm } from '../calculators/findTerminals.js';
+import { namesOf } from '../forms/form.js';
+import { NewerVersion } from '../offline/NewerVersion.js';
+import { LastSteps } from './LastSteps.js';
+import { type StepPart, stepParts } from './stepParts.js';
+import { Ticks } from './Ticks.js';
+import { trackFound } from './takeOver.js';
+import { emptyWay, readWay, type Way, waySteps } from './way.js';
+import { inWay, type WayStore, wayStore } from './wayStore.js';
+
+/** The whole job, step by step; what is entered goes from step to step, and stays in the browser. */
+export function GuidedWay() {
+  const [store, setStore] = useState<WayStore>();
+  const [way, setWay] = useState<Way>(emptyWay);
+  const [refusal, setRefusal] = useState<string>();
+  const title = useRef<HTMLHeadingElement>(null);
+  const { step } = way;
+
+  useEffect(() => {
+    const opened = wayStore();
+    setStore(opened);
+    setWay(opened.read());
+    return opened.follow(() => setWay(opened.read()));
+  }, []);
+
+  const goTo = (to: WayStep) => {
+    store?.change((before) => ({ ...before, step: to }));
+    title.current?.focus();
+    title.current?.scrollIntoView();
+  };
+  const tick = (code: SweepTask | RefitAnswer, isDone: boolean) =>
+    store?.change((before) => ({
+      ...before,
+      done: [...before.done.filter((one) => one !== code), ...(isDone ? [code] : [])],
+    }));
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    const read = readWay(await file.text());
+    setRefusal('refusal' in read ? read.refusal : undefined);
+    if ('way' in read) store?.change(() => read.way);
+  };
+  const index = waySteps.indexOf(step);
+  const [before, after] = [waySteps[index - 1], waySteps[index + 1]];
+  return (
+    <div class="readings way not-content">
+      <NewerVersion />
+      <nav aria-label={wayWords.steps}>
+        <ol>
+          {waySteps.map((one) => (
+            <li key={one}>
+              <button
+                type="button"
+                aria-current={one === step ? 'step' : undefined}
+                onClick={() => goTo(one)}
+              >
+                {wayStepLabels[one]}
+              </button>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <h2 ref={title} tabIndex={-1}>
+        {wayStepLabels[step]}
+      </h2>
+      <p>{wayStepTasks[step]}</p>
+      {wayStepCautions[step].length > 0 && (
+        <ul class="caution" aria-label={wayWords.cautions}>
+          {wayStepCautions[step].map((caution) => (
+            <li key={caution}>{cautions[caution]}</li>
+          ))}
+        </ul>
+      )}
+      {step === 'sweep' && (
+        <Ticks legend={wayWords.tasks} labels={sweepTaskLabels} done={way.done} onTick={tick} />
+      )}
+      <Step key={step} step={step} store={store} way={way} onTick={tick} />
+      {step === 'terminals' && <TakeOver store={store} way={way} />}
+      <p class="keep">
+        {before && (
+          <button type="button" onClick={() => goTo(before)}>
+            {wayWords.back}: {wayStepLabels[before]}
+          </button>
+        )}
+        {after && (
+          <button type="button" onClick={() => goTo(after)}>
+            {wayWords.next}: {wayStepLabels[after]}
+          </button>
+        )}
+      </p>
+      <fieldset>
+        <legend>{wayWords.keep}</legend>
+        <p>{wayWords.kept}</p>
+        <p class="keep">
+          <a
+            download="sensor.way.json"
+            href={`data:application/json,${encodeURIComponent(JSON.stringify(way))}`}
+          >
+            {wayWords.saveWay}
+          </a>
+          <label>
+            {wayWords.openWay}{' '}
+            <input
+              type="file"
+              accept=".json"
+              onChange={async (event) => await open(event.currentTarget.files?.[0])}
+            />
+          </label>
+          <button type="button" onClick={() => store?.change(() => emptyWay)}>
+            {wayWords.forget}
+          </button>
+        </p>
+        {refusal !== undefined && <p class="refusal">{refusal}</p>}
+      </fieldset>
+    </div>
+  );
+}
+
+/** The calculator of a step; the first one stands on the page before any script runs. */
+function Step(props: {
+  readonly step: WayStep;
+  readonly store: WayStore | undefined;
+  readonly way: Way;
+  readonly onTick: (code: SweepTask | RefitAnswer, isDone: boolean) => void;
+}) {
+  const { step, store, way, onTick } = props;
+  const [loaded, setLoaded] = useState<StepPart | undefined>(
+    step === 'terminals' ? { Part: FindTerminals, names: namesOf(findTerminalsForm) } : undefined,
+  );
+  useEffect(() => {
+    void stepParts[step]?.().then(setLoaded);
+  }, [step]);
+  const keeping = useMemo(() => store && loaded && inWay(store, loaded.names), [store, loaded]);
+  if (step === 'verdict' || step === 'refit')
+    return store ? <LastSteps step={step} store={store} way={way} onTick={onTick} /> : null;
+  if (!loaded) return null;
+  // Until the storage is open the first step keeps nothing: what stands there is what stands first.
+  return <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} />;
+}
+
+/** Keeps nothing. */
+const nowhere = { read: () => undefined, write: () => {}, follow: () => () => {} };
+
+/** Offers what the terminals' readings tell to the steps that follow. */
+function TakeOver({ store, way }: { readonly store: WayStore | undefined; readonly way: Way }) {
+  const found = trackFound(way.texts);
+  if (!found || !store) return null;
+  const isTaken = Object.entries(found).every(([name, text]) => way.texts[name] === text);
+  return (
+    <p class="keep">
+      <button
+        type="button"
+        disabled={isTaken}
+        onClick={() =>
+          store.change((before) => ({ ...before, texts: { ...before.texts, ...found } }))
+        }
+      >
+        {takeOverSentence(found.track, found.closedPosition, found.openPosition)}
+      </button>
+    </p>
+  );
+}

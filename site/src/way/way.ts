@@ -1,0 +1,96 @@
+import type { Verdict } from '@truesweep/core';
+import {
+  type RefitAnswer,
+  refitAnswers,
+  type SweepTask,
+  sweepTaskLabels,
+  verdictLabels,
+  type WayStep,
+  wayStepLabels,
+  wayWords,
+} from '@truesweep/wording';
+import type { FirstJudged } from '../checkSweep/sweepWorker.js';
+
+/** All that the guided way keeps: as it stands in the browser's storage, and in a saved file. */
+export interface Way {
+  readonly kind: 'truesweep-way';
+  readonly version: 1;
+  readonly step: WayStep;
+  /** What was entered, by the names of the entries; one name means the same in every step. */
+  readonly texts: Readonly<Record<string, string>>;
+  /** What was ticked. */
+  readonly done: readonly (SweepTask | RefitAnswer)[];
+  /** What the recordings came to; they themselves are too large to be kept here. */
+  readonly judged?: FirstJudged;
+}
+
+export const waySteps = Object.keys(wayStepLabels) as readonly WayStep[];
+
+export const emptyWay: Way = {
+  kind: 'truesweep-way',
+  version: 1,
+  step: 'terminals',
+  texts: {},
+  done: [],
+};
+
+/** No entry is written longer. */
+const longestText = 200;
+
+/** A way that was read, or why it can't be. */
+export type ReadWay = { readonly way: Way } | { readonly refusal: string };
+
+/** Reads a way from JSON; what is unknown in it is left out. */
+export function readWay(json: string): ReadWay {
+  const given = parsed(json);
+  if (!isRecord(given) || given.kind !== emptyWay.kind) return { refusal: wayWords.notWay };
+  if (typeof given.version !== 'number') return { refusal: wayWords.notWay };
+  if (given.version > emptyWay.version) return { refusal: wayWords.newerWay };
+  const { step, texts, done, judged } = given;
+  const known = judgedOf(judged);
+  return {
+    way: {
+      ...emptyWay,
+      step: waySteps.find((one) => one === step) ?? emptyWay.step,
+      texts: isRecord(texts) ? textsOf(texts) : {},
+      done: Array.isArray(done) ? done.filter(isTick) : [],
+      ...(known && { judged: known }),
+    },
+  };
+}
+
+function parsed(json: string): unknown {
+  try {
+    return JSON.parse(json);
+  } catch {
+    return undefined;
+  }
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function textsOf(given: Record<string, unknown>): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(given).filter(
+      (entry): entry is [string, string] =>
+        typeof entry[1] === 'string' && entry[1].length <= longestText,
+    ),
+  );
+}
+
+function isTick(value: unknown): value is SweepTask | RefitAnswer {
+  return typeof value === 'string' && (value in sweepTaskLabels || value in refitAnswers);
+}
+
+function judgedOf(given: unknown): FirstJudged | undefined {
+  if (!isRecord(given) || typeof given.title !== 'string' || !Array.isArray(given.recordings))
+    return undefined;
+  const recordings = given.recordings.flatMap((one: unknown) =>
+    isRecord(one) && typeof one.name === 'string' && String(one.verdict) in verdictLabels
+      ? [{ name: one.name, verdict: one.verdict as Verdict }]
+      : [],
+  );
+  return { title: given.title, recordings };
+}

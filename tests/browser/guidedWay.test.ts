@@ -1,0 +1,129 @@
+import { readFile } from 'node:fs/promises';
+import { text } from 'node:stream/consumers';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openPage, scriptsRun, tableOf, violationsOf } from './openPage.js';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await chromium.connect(inject('browser'));
+});
+
+afterAll(() => browser.close());
+
+const path = 'guided-way/';
+const heading = (page: Page) => page.locator('.way h2').first().textContent();
+
+/** Presses Tab until what has the focus is named so; what the hand passes on the way must all be reachable. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let i = 0; i < 200; i++) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate(() => {
+      const at = document.activeElement as HTMLElement & {
+        labels?: NodeListOf<HTMLLabelElement>;
+      };
+      return at.labels?.[0]?.textContent ?? at.textContent ?? '';
+    });
+    if (name.test(focused)) return;
+  }
+  throw new Error(`No Tab leads to ${name}.`);
+}
+
+test('the whole way is walked by the keyboard alone, and every step is accessible', async () => {
+  const { page, complaints } = await openPage(browser, path);
+  const onward = async (name: string) => {
+    await tabTo(page, new RegExp(`^On to: ${name}`));
+    await page.keyboard.press('Enter');
+    await expect.poll(() => heading(page)).toBe(name);
+    // The heading has the focus, so that reading goes on from there.
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H2');
+    await page.locator('.way .answer, .way .ticks').first().waitFor();
+    expect(await violationsOf(page), name).toEqual([]);
+  };
+  expect(await violationsOf(page)).toEqual([]);
+  await tabTo(page, /^A to B, throttle closed/);
+  await page.keyboard.type('4k7');
+  await tabTo(page, /^A to B, throttle open/);
+  await page.keyboard.type('4k7');
+  await tabTo(page, /^A to C, throttle open/);
+  await page.keyboard.type('5k');
+  await tabTo(page, /^B to C, throttle closed/);
+  await page.keyboard.type('5k');
+  await tabTo(page, /^Take over: track 4\.7.kΩ/);
+  await page.keyboard.press('Enter');
+  await onward('Plan the hook-up');
+  expect(await page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
+  await tabTo(page, /^Limiting resistor/);
+  await page.keyboard.type('1k2');
+  await onward('Work out the readings');
+  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  expect(await page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
+  await onward('Choose the instrument');
+  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  await onward('Record the sweep');
+  await tabTo(page, /flex the harness/);
+  await page.keyboard.press('Space');
+  await onward('Judge it and keep the record');
+  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  await tabTo(page, /^Judge the demo/);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/worn\.csv: Fail/);
+  await onward('After refitting');
+  await tabTo(page, /snaps fully shut/);
+  await page.keyboard.press('Space');
+  await tabTo(page, /^Closed reading, engine cold/);
+  await page.keyboard.type('0,49');
+  await tabTo(page, /^Reference beside it, engine cold/);
+  await page.keyboard.type('4.9 V');
+  await expect
+    .poll(async () => (await tableOf(page, 'refit')).map((row) => row.at(-1)))
+    .toEqual(['met', 'to do', 'met']);
+  expect(complaints).toEqual([]);
+
+  // Nothing is lost on a reload, nor in a file.
+  await page.reload();
+  await scriptsRun(page);
+  await expect.poll(() => heading(page)).toBe('After refitting');
+  await page.locator('#entry-coldReading').waitFor();
+  expect(await page.inputValue('#entry-coldReading')).toBe('0,49');
+  await page
+    .getByRole('button', { name: /Judge it/ })
+    .first()
+    .click();
+  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/worn\.csv: Fail/);
+
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Save all of it as a file' }).click(),
+  ]);
+  const saved = await text(await download.createReadStream());
+  await page.getByRole('button', { name: 'Forget all of it' }).click();
+  await expect.poll(() => heading(page)).toBe('Find the terminals');
+  expect(await page.inputValue('#entry-ABclosed')).toMatch(/^5.kΩ$/);
+  await page.setInputFiles('.way input[type=file]', {
+    name: 'sensor.way.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(saved),
+  });
+  await expect.poll(() => heading(page)).toBe('Judge it and keep the record');
+  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+}, 120_000);
+
+test('a file that is no saved way is refused, and nothing is lost', async () => {
+  const { page } = await openPage(browser, path);
+  await page.fill('#entry-ABclosed', '4k7');
+  await page.setInputFiles('.way input[type=file]', {
+    name: 'job.json',
+    mimeType: 'application/json',
+    buffer: await readFile('examples/outboard-sensor.job.json'),
+  });
+  await expect.poll(() => page.locator('.refusal').textContent()).toContain('no saved way');
+  expect(await page.inputValue('#entry-ABclosed')).toBe('4k7');
+});
+
+test('the first step stands there before any script runs', async () => {
+  const { page } = await openPage(browser, path, { javaScriptEnabled: false });
+  expect(await heading(page)).toBe('Find the terminals');
+  expect(await page.locator('.answer').textContent()).toContain('Wiper: C');
+});
