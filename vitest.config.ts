@@ -52,9 +52,13 @@ export default defineConfig({
           tsconfig: 'tests/types/tsconfig.json',
         },
       }),
+      project('bench-site', [], {
+        benchmark: { enabled: true, include: ['tests/bench/site/*.bench.ts'] },
+        globalSetup: ['tests/browser/setup.ts'],
+      }),
       {
         ...project('bench', [], {
-          benchmark: { enabled: true, include: ['tests/bench/**/*.bench.ts'] },
+          benchmark: { enabled: true, include: ['tests/bench/*.bench.ts'] },
         }),
         // Measures what is published: between separate sources the runner puts a call for every imported name.
         resolve: {

@@ -231,7 +231,10 @@ const commands = {
   bench() {
     install();
     checkNode();
-    buildPackage('@truesweep/core', new Map());
+    buildPackages();
+    // Built anew, so that its time is told; the goal is 60 s on two processors.
+    rmSync(join(cache, 'built-site'), { force: true });
+    buildSite();
     const report = join(cache, 'bench.json');
     rmSync(report, { force: true });
     const { status } = run(

@@ -64,10 +64,10 @@ test.each(forms)(
   async (path, most) => {
     const { page, asked } = await openPage(browser, path);
     const inline = inlineSize(path);
+    const shift = await layoutShift(page);
     const first = inline + sizeOf(scriptsOf(asked));
     await useAll(page);
     const all = inline + sizeOf(scriptsOf(asked));
-    const shift = await layoutShift(page);
     console.log(
       `${path} ${first.toFixed(1)} KB at first view (50 asked), ${all.toFixed(1)} KB after all (${most} asked), layout shift ${shift.toFixed(4)} (0.02 asked)`,
     );

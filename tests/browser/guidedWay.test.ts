@@ -53,19 +53,19 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   await tabTo(page, /^Take over: track 4\.7.kΩ/);
   await page.keyboard.press('Enter');
   await onward('Plan the hook-up');
-  expect(await page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
+  await expect.poll(() => page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
   await tabTo(page, /^Limiting resistor/);
   await page.keyboard.type('1k2');
   await onward('Work out the readings');
-  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
-  expect(await page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
+  await expect.poll(() => page.inputValue('#entry-limiter')).toBe('1k2');
+  await expect.poll(() => page.inputValue('#entry-track')).toMatch(/^4\.7.kΩ$/);
   await onward('Choose the instrument');
-  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  await expect.poll(() => page.inputValue('#entry-limiter')).toBe('1k2');
   await onward('Record the sweep');
   await tabTo(page, /flex the harness/);
   await page.keyboard.press('Space');
   await onward('Judge it and keep the record');
-  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  await expect.poll(() => page.inputValue('#entry-limiter')).toBe('1k2');
   await tabTo(page, /^Judge the demo/);
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('.answer').textContent()).toMatch(/worn\.csv: Fail/);
@@ -86,7 +86,7 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   await scriptsRun(page);
   await expect.poll(() => heading(page)).toBe('After refitting');
   await page.locator('#entry-coldReading').waitFor();
-  expect(await page.inputValue('#entry-coldReading')).toBe('0,49');
+  await expect.poll(() => page.inputValue('#entry-coldReading')).toBe('0,49');
   await page
     .getByRole('button', { name: /Judge it/ })
     .first()
@@ -100,14 +100,14 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   const saved = await text(await download.createReadStream());
   await page.getByRole('button', { name: 'Forget all of it' }).click();
   await expect.poll(() => heading(page)).toBe('Find the terminals');
-  expect(await page.inputValue('#entry-ABclosed')).toMatch(/^5.kΩ$/);
+  await expect.poll(() => page.inputValue('#entry-ABclosed')).toMatch(/^5.kΩ$/);
   await page.setInputFiles('.way input[type=file]', {
     name: 'sensor.way.json',
     mimeType: 'application/json',
     buffer: Buffer.from(saved),
   });
   await expect.poll(() => heading(page)).toBe('Judge it and keep the record');
-  expect(await page.inputValue('#entry-limiter')).toBe('1k2');
+  await expect.poll(() => page.inputValue('#entry-limiter')).toBe('1k2');
 }, 120_000);
 
 test('a file that is no saved way is refused, and nothing is lost', async () => {
@@ -119,7 +119,7 @@ test('a file that is no saved way is refused, and nothing is lost', async () => 
     buffer: await readFile('examples/outboard-sensor.job.json'),
   });
   await expect.poll(() => page.locator('.refusal').textContent()).toContain('no saved way');
-  expect(await page.inputValue('#entry-ABclosed')).toBe('4k7');
+  await expect.poll(() => page.inputValue('#entry-ABclosed')).toBe('4k7');
 });
 
 test('the first step stands there before any script runs', async () => {

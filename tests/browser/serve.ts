@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const types: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -23,10 +24,15 @@ export async function serve(
     const body = file.startsWith(base)
       ? await readFile(join(folder, file.slice(base.length))).catch(() => undefined)
       : undefined;
+    const type = types[extname(file)] ?? 'application/octet-stream';
+    // As a host of static files does it; what is packed already stays as it is.
+    const packs =
+      /text|json|svg|wasm/.test(type) && /gzip/.test(`${request.headers['accept-encoding']}`);
     response.writeHead(body ? 200 : 404, {
-      'content-type': types[extname(file)] ?? 'application/octet-stream',
+      'content-type': type,
+      ...(body && packs && { 'content-encoding': 'gzip' }),
     });
-    response.end(body ?? 'not found');
+    response.end(body && packs ? gzipSync(body) : (body ?? 'not found'));
   });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   const address = server.address();

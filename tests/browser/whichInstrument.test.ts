@@ -56,3 +56,32 @@ test('passes an automatic check of accessibility', async () => {
   });
   expect(violations).toEqual([]);
 });
+
+/** The page's simulated displays as they stand. */
+async function displays(page: Page) {
+  return {
+    digits: await page.locator('.meter-digits').textContent(),
+    needle: await page.locator('.displays .needle').getAttribute('d'),
+    trace: (await page.locator('.displays .trace').getAttribute('d'))?.length ?? 0,
+  };
+}
+
+test('digits, needle and trace are moved by the slider and by playing; who wants no motion has the slider alone', async () => {
+  const page = await open(true);
+  const slider = page.getByRole('slider');
+  await slider.fill('0');
+  const before = await displays(page);
+  await slider.fill('2');
+  await expect.poll(() => displays(page)).not.toEqual(before);
+  const between = await displays(page);
+  expect(between.trace).toBeGreaterThan(before.trace);
+  await page.getByRole('button', { name: 'Play' }).click();
+  await expect.poll(async () => (await displays(page)).trace).toBeLessThan(between.trace);
+  await expect.poll(async () => (await displays(page)).trace).toBeGreaterThan(between.trace);
+
+  const context = await browser.newContext({ reducedMotion: 'reduce' });
+  const still = await context.newPage();
+  await still.goto(`${inject('site')}calculators/which-instrument/`);
+  expect(await still.getByRole('button', { name: 'Play' }).count()).toBe(0);
+  expect(await still.getByRole('slider').count()).toBe(1);
+});

@@ -81,6 +81,7 @@ export { type InstrumentSentences, instrumentSentences } from './instrumentSente
 export {
   addLoadSentence,
   assumptionSentences,
+  displayWords,
   instrumentWords,
   settingSentence,
   shownBySentence,

@@ -24,6 +24,19 @@ export const instrumentWords = {
 } as const satisfies Record<string, string>;
 
 /**
+ * Words of simulated displays.
+ *
+ * @example
+ * displayWords.play // => 'Play the stroke'
+ */
+export const displayWords = {
+  title: 'What digits, a needle and a trace show of one stroke past the spot',
+  moment: 'Moment of the stroke',
+  play: 'Play the stroke',
+  blank: '–',
+} as const satisfies Record<string, string>;
+
+/**
  * Why an instrument stands where it stands.
  *
  * @example

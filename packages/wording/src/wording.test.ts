@@ -6,6 +6,7 @@ import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
 const ownKeys = [
+  'displayWords',
   'refitCheckLabels',
   'bandPartLabels',
   'cautions',

@@ -1,14 +1,16 @@
 import { instrumentSentences, instrumentWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
-import { whichInstrument, whichInstrumentForm } from './whichInstrument.js';
+import { displaysOf } from './displays.js';
+import { InstrumentDisplays } from './InstrumentDisplays.js';
+import { type SoughtValues, whichInstrument, whichInstrumentForm } from './whichInstrument.js';
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
 export function WhichInstrument({ keeping }: CalculatorProps) {
   return <Calculator form={whichInstrumentForm} show={show} {...(keeping && { keeping })} />;
 }
 
-function show(values: Parameters<typeof whichInstrument>[0]): ShownResult {
+function show(values: SoughtValues): ShownResult {
   const { sought, shownBy, rows, assumed, digits, setting, meterOnly } = instrumentSentences(
     whichInstrument(values),
   );
@@ -24,6 +26,7 @@ function show(values: Parameters<typeof whichInstrument>[0]): ShownResult {
           rows={instruments}
         />
         <p>{assumed}</p>
+        <InstrumentDisplays displays={displaysOf(values)} />
         <dl>
           <dt>{instrumentWords.digits}</dt>
           <dd class="digits">{digits}</dd>

@@ -1,4 +1,4 @@
-import { adviseInstruments, type InstrumentAdvice } from '@truesweep/core';
+import { adviseInstruments, type Circuit, type InstrumentAdvice } from '@truesweep/core';
 import {
   entryHints,
   entryLabels,
@@ -40,20 +40,26 @@ export const whichInstrumentForm: Form<typeof entries> = {
 
 const passes = 3;
 
-/** What the core advises for a worn spot on a hook-up. */
-export function whichInstrument(values: Values<typeof entries>): InstrumentAdvice {
-  const { load, stroke, travel, width } = values;
-  return adviseInstruments(
-    {
-      source: { volts: values.source },
-      limiter: values.limiter,
-      sensor: {
-        track: values.track,
-        closedPosition: values.closedPosition,
-        openPosition: values.openPosition,
-      },
-      load: load === undefined ? {} : { pullDown: load },
+/** A worn spot with the hook-up that it is looked for on. */
+export type SoughtValues = Values<typeof entries>;
+
+/** The hook-up without an instrument. */
+export function soughtCircuit(values: SoughtValues): Circuit {
+  const { load } = values;
+  return {
+    source: { volts: values.source },
+    limiter: values.limiter,
+    sensor: {
+      track: values.track,
+      closedPosition: values.closedPosition,
+      openPosition: values.openPosition,
     },
-    { travel, width, travelTime: stroke, passes },
-  );
+    load: load === undefined ? {} : { pullDown: load },
+  };
+}
+
+/** What the core advises for a worn spot on a hook-up. */
+export function whichInstrument(values: SoughtValues): InstrumentAdvice {
+  const { stroke, travel, width } = values;
+  return adviseInstruments(soughtCircuit(values), { travel, width, travelTime: stroke, passes });
 }
