@@ -215,6 +215,11 @@ const commands = {
     ]);
     check('Types clean', 'The type check failed.', 'tsc', ['-p', 'tsconfig.json']);
     check('No unused file, export or dependency', 'Knip found something unused.', 'knip', []);
+    check('Spelling clean', 'A word is misspelt, or is to be added to cspell.json.', 'cspell', [
+      'lint',
+      '--no-progress',
+      '--no-color',
+    ]);
     runGroups([
       { projects: ofSources },
       { before: buildPackages, projects: ['package', 'docs'] },
