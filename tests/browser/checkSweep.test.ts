@@ -149,6 +149,11 @@ test('a job saved here opens in the command line and the other way round, with i
   await page.locator('.job-entries summary').first().click();
   await page.fill('#entry-openPosition', '88 %');
   await page.fill('#entry-resolution', '1 mV');
+  await page.getByText('When the deliberate tests were made').click();
+  await page.fill('#entry-flexedFrom', '12.7 s');
+  await page.setInputFiles('input[type=file]', [worn]);
+  await expect.poll(() => answerOf(page)).toContain('Harness flexed until');
+  await page.fill('#entry-flexedTo', '13 s');
   await page.setInputFiles('input[type=file]', [worn]);
   await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/s);
   const here = readReport(await kept(page, 'Keep the report')).recordings[0]!.score;
@@ -158,7 +163,12 @@ test('a job saved here opens in the command line and the other way round, with i
     JSON.parse(JSON.stringify(here)),
   );
   const [listed] = readJob(await readFile(saved, 'utf8')).recordings ?? [];
-  expect(listed).toMatchObject({ file: 'worn.csv', bytes: (await readFile(worn)).length });
+  expect(here.testsNotDone).toEqual(['housing-tapped', 'warmed']);
+  expect(listed).toMatchObject({
+    file: 'worn.csv',
+    bytes: (await readFile(worn)).length,
+    stretches: [{ kind: 'harness-flexed', start: 12.7, end: 13 }],
+  });
 
   const again = await openPage(browser, path);
   await again.page.setInputFiles('input[type=file]', [job, worn]);

@@ -1,4 +1,4 @@
-import type { Amps, Criteria, Fraction, Ohms, Position, Volts } from '@truesweep/core';
+import type { Amps, Criteria, Fraction, Ohms, Position, Stretch, Volts } from '@truesweep/core';
 import type { DelimitedOptions, SoundOptions } from '@truesweep/recordings';
 
 /** The sensor on the bench, as its maker or the ohmmeter says. */
@@ -57,6 +57,8 @@ export interface JobRecording {
   /** Size of the file, bytes, and the SHA-256 of its bytes; where they are given another file is refused. */
   readonly bytes?: number;
   readonly sha256?: string;
+  /** What was done to the sensor when, on the recording's own clock. */
+  readonly stretches?: readonly Stretch[];
   /** How a delimited text is read; what is left out is found out from the file. */
   readonly text?: Omit<DelimitedOptions, 'name'>;
   /** What a sound recording doesn't tell by itself; such a file can't be read without it. */

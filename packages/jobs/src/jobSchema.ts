@@ -1,4 +1,4 @@
-import type { Criteria } from '@truesweep/core';
+import type { Criteria, Stretch } from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
 import { fieldGroup } from './fieldGroup.js';
@@ -7,6 +7,7 @@ import {
   ampsField,
   fractionField,
   hertzField,
+  momentField,
   ohmsField,
   secondsField,
   signedVoltsField,
@@ -184,8 +185,28 @@ const identity = {
   sha256: maybe(hashField),
 };
 
+const stretch = v.pipe(
+  fieldGroup('a stretch of a recording', {
+    kind: oneOf<Stretch['kind']>('sweep', 'rest', 'harness-flexed', 'housing-tapped', 'warmed'),
+    start: momentField,
+    end: momentField,
+  }),
+  v.check(
+    ({ start, end }) => start < end,
+    refusal('no-stretch', 'ends at or before its start; end must be after start.'),
+  ),
+);
+
+const listOf = <Item extends v.GenericSchema>(item: Item, example: string) =>
+  v.array(item, ({ input }) =>
+    refusal('not-a-list', `is ${shown(input)}; it must be a list: [${example}].`),
+  );
+
+const aFile = '{ "file": … }';
+
 const recording = fieldGroup('a recording', {
   ...identity,
+  stretches: maybe(listOf(stretch, '{ "kind": "harness-flexed", "start": …, "end": … }')),
   text: maybe(
     fieldGroup('how a text is read', {
       ...textReading,
@@ -218,11 +239,6 @@ const recordingOfVersion1 = v.pipe(
   })),
 );
 
-const listOf = <Item extends v.GenericSchema>(item: Item) =>
-  v.array(item, ({ input }) =>
-    refusal('not-a-list', `is ${shown(input)}; it must be a list: [{ "file": … }].`),
-  );
-
 const notAVersion = ({ input }: { readonly input: unknown }) =>
   refusal('not-a-version', `is ${shown(input)}; this program reads the versions 1 and 2.`);
 
@@ -239,7 +255,7 @@ const shared = {
 export const jobSchema = fieldGroup('a job', {
   version: v.literal(2, notAVersion),
   ...shared,
-  recordings: maybe(listOf(recording)),
+  recordings: maybe(listOf(recording, aFile)),
 });
 
 /** A job of version 1, read into one of version 2. */
@@ -247,7 +263,7 @@ export const jobSchemaOfVersion1 = v.pipe(
   fieldGroup('a job', {
     version: v.literal(1, notAVersion),
     ...shared,
-    recordings: maybe(listOf(recordingOfVersion1)),
+    recordings: maybe(listOf(recordingOfVersion1, aFile)),
   }),
   v.transform((job) => ({ ...job, version: 2 as const })),
 );

@@ -44,7 +44,11 @@ const whole = {
   },
   criteria: { dropout: '20 ms', returns: 4, visibleSpan: '2 %' },
   recordings: [
-    { file: 'sound.csv', text: { decimal: ',', timeColumn: 0, signalColumn: 'wiper' } },
+    {
+      file: 'sound.csv',
+      text: { decimal: ',', timeColumn: 0, signalColumn: 'wiper' },
+      stretches: [{ kind: 'harness-flexed', start: '14 s', end: 16.5 }],
+    },
     {
       file: 'fast.csv',
       text: { sampleRate: '10 kHz', signalUnit: 'counts', voltsPerUnit: '5 mV' },
@@ -108,7 +112,7 @@ describe('a job that is right', () => {
     expect(parseJob(whole)).toEqual({
       ...whole,
       recordings: [
-        whole.recordings[0],
+        { ...whole.recordings[0], stretches: [{ kind: 'harness-flexed', start: 14, end: 16.5 }] },
         {
           file: 'fast.csv',
           text: { sampleRate: 10_000, signalUnit: 'counts', voltsPerUnit: 0.005 },
@@ -222,6 +226,18 @@ describe('a job that is wrong is refused', () => {
       [{ file: 'a.csv', text: { timeColumn: -1 } }],
       'not-a-column',
       'job.recordings[0].text.timeColumn',
+    ],
+    [
+      'recordings',
+      [{ file: 'a.csv', stretches: [{ kind: 'shaken', start: 1, end: 2 }] }],
+      'not-one-of',
+      'job.recordings[0].stretches[0].kind',
+    ],
+    [
+      'recordings',
+      [{ file: 'a.csv', stretches: [{ kind: 'warmed', start: 2, end: 2 }] }],
+      'no-stretch',
+      'job.recordings[0].stretches[0]',
     ],
     ['version', 0, 'not-a-version', 'job.version'],
     ['version', '1', 'not-a-version', 'job.version'],

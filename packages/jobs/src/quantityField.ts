@@ -91,6 +91,8 @@ export const someVoltsField = quantityField('V', above0('V'));
 export const ampsField = quantityField('A', above0('A'));
 export const hertzField = quantityField('Hz', above0('Hz'));
 export const secondsField = quantityField('s', above0('s'));
+/** A moment of a recording, on its own clock. */
+export const momentField = quantityField('s', between(-1e12, 1e12, 's'));
 /** A fraction: `0.05`, `"5 %"`. */
 export const fractionField = quantityField('%', fractionRange);
 /** A tolerance to both sides: `0.05`, `"5 %"`, `"±5 %"`. */

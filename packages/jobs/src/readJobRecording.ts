@@ -24,7 +24,7 @@ const pieceBytes = 2 ** 22;
  * Reads a recording as its job says: delimited text, or a sound recording.
  *
  * @param bytes The whole file.
- * @param recording The file's name, for errors, and how it is read.
+ * @param recording The file's name, for errors, how it is read, and what was done when.
  * @param onRead Called with the part of the text that was read, 0 to 1, after each few megabytes.
  * @throws InputError as `readDelimited` and `readSound` do; for a sound recording `no-scale` where the job doesn't say what its full scale
  * is, and `no-coupling` where it doesn't say how the instrument's input is coupled.
@@ -44,7 +44,7 @@ const pieceBytes = 2 ** 22;
  */
 export function readJobRecording(
   bytes: Uint8Array,
-  { file, text, sound }: Pick<JobRecording, 'file' | 'text' | 'sound'>,
+  { file, text, sound, stretches }: Pick<JobRecording, 'file' | 'text' | 'sound' | 'stretches'>,
   job: Job,
   onRead: (part: Fraction) => void = () => {},
 ): ReadRecording {
@@ -56,7 +56,7 @@ export function readJobRecording(
       onRead(Math.min(1, (from + pieceBytes) / bytes.length));
     }
     const { sweep, reading } = reader.end();
-    return { sweep, reading, recorder };
+    return { sweep: noted(sweep, stretches), reading, recorder };
   }
   if (!sound) {
     throw new InputError(
@@ -74,5 +74,9 @@ export function readJobRecording(
   }
   const { sweep, reading } = readSound(bytes, { ...sound, name: file });
   const { range } = reading;
-  return { sweep, reading, recorder: { range, ...recorder } };
+  return { sweep: noted(sweep, stretches), reading, recorder: { range, ...recorder } };
+}
+
+function noted(sweep: Sweep, stretches: JobRecording['stretches']): Sweep {
+  return stretches ? { ...sweep, stretches } : sweep;
 }

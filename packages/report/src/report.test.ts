@@ -76,6 +76,17 @@ describe('HTML', () => {
     expect(storedSweep(recordings[0]!)).toEqual(longReport(9000).recordings[0]!.sweep);
   });
 
+  test('what was done when is kept with the samples', () => {
+    const { recordings, ...rest } = longReport(9000);
+    const stretches = [{ kind: 'harness-flexed', start: 0.2, end: 0.4 }] as const;
+    const [{ sweep, ...recording }] = recordings as [(typeof recordings)[0] & object];
+    const html = reportHtml({
+      ...rest,
+      recordings: [{ ...recording, sweep: { ...sweep, stretches } }],
+    });
+    expect(storedSweep(readReport(html).recordings[0]!)?.stretches).toEqual(stretches);
+  });
+
   test('of a long sweep it keeps the envelope, and stays under 1 MB', () => {
     const long = reportHtml(longReport(2_000_000));
     expect(long.length).toBeLessThan(1_000_000);

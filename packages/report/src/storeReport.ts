@@ -21,6 +21,7 @@ export function storeReport({ job, writtenAt, recordings }: Report): StoredRepor
       ({ sweep, ...recording }): StoredRecording => ({
         ...recording,
         envelope: storeEnvelope(sweep),
+        ...(sweep.stretches && { stretches: sweep.stretches }),
         ...(hasRoom && {
           samples: {
             time: toBase64(sweep.time),

@@ -9,12 +9,16 @@ import type { StoredRecording } from './report.js';
  * const stored = { samples: { time: 'AAAAAAAAAAAAAAAAAADwPw==', signal: 'AAAAAAAA8D8AAAAAAADwPw==' } };
  * storedSweep(stored)?.time // => Float64Array [0, 1]
  */
-export function storedSweep({ samples }: Pick<StoredRecording, 'samples'>): Sweep | undefined {
+export function storedSweep({
+  samples,
+  stretches,
+}: Pick<StoredRecording, 'samples' | 'stretches'>): Sweep | undefined {
   if (!samples) return undefined;
   const { time, signal, supply } = samples;
   return {
     time: fromBase64(time),
     signal: fromBase64(signal),
     ...(supply !== undefined && { supply: fromBase64(supply) }),
+    ...(stretches && { stretches }),
   };
 }

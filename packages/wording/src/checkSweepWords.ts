@@ -19,6 +19,7 @@ export const checkSweepWords = {
   sensorName: 'Position sensor',
   instrumentName: 'Recorder',
   recorder: 'The recorder',
+  testTimes: 'When the deliberate tests were made',
   twoJobs: 'There are two jobs among the files; choose one of them with its recordings.',
   noFiles: 'No file was chosen; choose one recording or more.',
 } as const satisfies Record<string, string>;
@@ -51,6 +52,49 @@ export function judgedByJobSentence(title: string): string {
  */
 export function progressSentence(name: string, step: 'reading' | 'judging'): string {
   return `${step === 'reading' ? 'Reading' : 'Judging'} ${name} …`;
+}
+
+/** When a deliberate test began and ended, on the recording's clock. */
+export type TestTimeEntry =
+  | 'flexedFrom'
+  | 'flexedTo'
+  | 'tappedFrom'
+  | 'tappedTo'
+  | 'warmedFrom'
+  | 'warmedTo';
+
+/**
+ * When each deliberate test was made.
+ *
+ * @example
+ * testTimeLabels.flexedFrom // => 'Harness flexed from'
+ */
+export const testTimeLabels: Readonly<Record<TestTimeEntry, string>> = {
+  flexedFrom: 'Harness flexed from',
+  flexedTo: 'Harness flexed until',
+  tappedFrom: 'Housing tapped from',
+  tappedTo: 'Housing tapped until',
+  warmedFrom: 'Sensor warmed from',
+  warmedTo: 'Sensor warmed until',
+};
+
+/**
+ * What the time of a deliberate test means, in one line.
+ *
+ * @example
+ * testTimeHint // => "On the recording's own clock; leave both empty if it was not done."
+ */
+export const testTimeHint: string =
+  "On the recording's own clock; leave both empty if it was not done.";
+
+/**
+ * Said where only one end of a deliberate test was given, or they are in the wrong order.
+ *
+ * @example
+ * testTimesSentence('Harness flexed from', 'Harness flexed until') // => '“Harness flexed from” and “Harness flexed until” belong together: give both, the first before the second, or none.'
+ */
+export function testTimesSentence(from: string, until: string): string {
+  return `“${from}” and “${until}” belong together: give both, the first before the second, or none.`;
 }
 
 /** What a recorder has besides its input resistance. */

@@ -17,6 +17,10 @@ export {
   type RecorderEntry,
   recorderHints,
   recorderLabels,
+  type TestTimeEntry,
+  testTimeHint,
+  testTimeLabels,
+  testTimesSentence,
   traceWords,
 } from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';

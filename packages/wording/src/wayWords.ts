@@ -43,7 +43,7 @@ export const wayStepTasks: Readonly<Record<WayStep, string>> = {
   instrument:
     'Say how narrow a worn spot you want to find and how fast your hand sweeps. Digits are for the stops, a trace for the sweep.',
   sweep:
-    'Start the recorder, do what follows in this order, and note what you have done. Then keep the recording as a file.',
+    'Start the recorder and do what follows in this order. Note of the last three when you began and ended them. Then keep the recording as a file.',
   verdict:
     'Choose the recording. Keep the report and the job: they are the record, and next season’s sweep can be compared with it.',
   refit:

@@ -87,6 +87,7 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   dropHints: ['wording/src/dropEntries.ts', 'DropEntry'],
   dirtLabels: ['wording/src/dirtEntries.ts', 'DirtEntry'],
   dirtHints: ['wording/src/dirtEntries.ts', 'DirtEntry'],
+  testTimeLabels: ['wording/src/checkSweepWords.ts', 'TestTimeEntry'],
   recorderLabels: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   recorderHints: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   wayStepLabels: ['wording/src/wayWords.ts', 'WayStep'],

@@ -1,3 +1,4 @@
+import { InputError } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
 import {
   checkSweepWords,
@@ -18,8 +19,8 @@ import { useEntries } from '../forms/useEntries.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { demoFiles } from './demoFiles.js';
 import { JudgedPart } from './JudgedPart.js';
-import { jobForm, jobOf } from './jobForm.js';
-import type { Progress } from './protocol.js';
+import { jobForm, jobOf, stretchesOf } from './jobForm.js';
+import type { GivenJob, Progress } from './protocol.js';
 import {
   type FirstJudged,
   firstOf,
@@ -56,12 +57,21 @@ export function CheckSweep(
       setOutcome({ kind: 'refused', refusal: mendEntriesSentence(labels) });
       return;
     }
+    let given: GivenJob = { stretches: [], ...(job && { job }) };
+    if (!job && 'values' in entered) {
+      try {
+        given = { job: jobOf(entered.values), stretches: stretchesOf(entered.values) };
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        setOutcome({ kind: 'refused', refusal: error.message });
+        return;
+      }
+    }
     worker.current?.end();
     worker.current = sweepWorker();
     setBusy(true);
     setProgress(undefined);
-    const by = job ?? ('values' in entered ? jobOf(entered.values) : undefined);
-    const found = await worker.current.judge(files, by, setProgress);
+    const found = await worker.current.judge(files, given, setProgress);
     if (found.kind !== 'refused' && hasJob) setJob(found.job);
     setOutcome(found);
     if (found.kind === 'judged') props.onJudged?.(firstOf(found.judged));

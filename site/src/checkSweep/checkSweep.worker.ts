@@ -9,14 +9,14 @@ let traces: readonly Trace[] = [];
 
 const answer = (answered: Answered): void => self.postMessage(answered);
 
-async function judge({ files, job }: Extract<Asked, { kind: 'judge' }>): Promise<void> {
+async function judge({ files, given }: Extract<Asked, { kind: 'judge' }>): Promise<void> {
   const named = await Promise.all(
     files.map(async (file) => ({
       name: file.name,
       bytes: new Uint8Array(await file.arrayBuffer()),
     })),
   );
-  const result = await judgeFiles(named, job, new Date().toISOString(), (progress) =>
+  const result = await judgeFiles(named, given, new Date().toISOString(), (progress) =>
     answer({ kind: 'progress', progress }),
   );
   if (result.kind === 'opened') return answer(result);

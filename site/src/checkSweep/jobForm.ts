@@ -1,3 +1,4 @@
+import { InputError, type Stretch } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
 import {
   checkSweepWords,
@@ -6,17 +7,34 @@ import {
   readingsWords,
   recorderHints,
   recorderLabels,
+  testTimeHint,
+  testTimeLabels,
+  testTimesSentence,
 } from '@truesweep/wording';
 import { hookUpEntries } from '../calculators/hookUp.js';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
+
+const moment = { unit: 's', low: 0, high: 1e6, initial: '', optional: true } as const;
 
 const entries = {
   jobTitle: { unit: 'text', initial: '' },
   ...hookUpEntries,
   resolution: { unit: 'V', low: 1e-9, high: 10, initial: '', optional: true },
   readingDoubt: { unit: 'V', low: 0, high: 10, initial: '', optional: true },
+  flexedFrom: moment,
+  flexedTo: moment,
+  tappedFrom: moment,
+  tappedTo: moment,
+  warmedFrom: moment,
+  warmedTo: moment,
 } as const satisfies Readonly<Record<string, Entry>>;
+
+const testTimes = [
+  { kind: 'harness-flexed', from: 'flexedFrom', to: 'flexedTo' },
+  { kind: 'housing-tapped', from: 'tappedFrom', to: 'tappedTo' },
+  { kind: 'warmed', from: 'warmedFrom', to: 'warmedTo' },
+] as const;
 
 /** The form of what recordings are judged by, where no job file says it. */
 export const jobForm: Form<typeof entries> = {
@@ -37,10 +55,30 @@ export const jobForm: Form<typeof entries> = {
       folded: true,
     },
     { title: checkSweepWords.recorder, names: ['resolution', 'readingDoubt'] },
+    {
+      title: checkSweepWords.testTimes,
+      names: testTimes.flatMap(({ from, to }) => [from, to]),
+      folded: true,
+    },
   ],
   entries,
-  labels: { jobTitle: checkSweepWords.jobTitle, ...entryLabels, ...recorderLabels },
-  hints: { jobTitle: checkSweepWords.jobTitleHint, ...entryHints, ...recorderHints },
+  labels: {
+    jobTitle: checkSweepWords.jobTitle,
+    ...entryLabels,
+    ...recorderLabels,
+    ...testTimeLabels,
+  },
+  hints: {
+    jobTitle: checkSweepWords.jobTitleHint,
+    ...entryHints,
+    ...recorderHints,
+    flexedFrom: testTimeHint,
+    flexedTo: testTimeHint,
+    tappedFrom: testTimeHint,
+    tappedTo: testTimeHint,
+    warmedFrom: testTimeHint,
+    warmedTo: testTimeHint,
+  },
 };
 
 /** A job of what was entered. */
@@ -75,4 +113,22 @@ export function jobOf(values: Values<typeof entries>): Job {
       ...(readingDoubt !== undefined && { uncertainty: readingDoubt }),
     },
   };
+}
+
+/**
+ * What was done to the sensor when.
+ *
+ * @throws InputError where only one end of a test is given, or they are in the wrong order.
+ */
+export function stretchesOf(values: Values<typeof entries>): readonly Stretch[] {
+  return testTimes.flatMap(({ kind, from, to }): readonly Stretch[] => {
+    const [start, end] = [values[from], values[to]];
+    if (start === undefined && end === undefined) return [];
+    if (start !== undefined && end !== undefined && start < end) return [{ kind, start, end }];
+    throw new InputError(
+      'no-stretch',
+      from,
+      testTimesSentence(testTimeLabels[from], testTimeLabels[to]),
+    );
+  });
 }

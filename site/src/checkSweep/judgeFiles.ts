@@ -1,4 +1,4 @@
-import { InputError, scoreSweep } from '@truesweep/core';
+import { InputError, type Stretch, scoreSweep } from '@truesweep/core';
 import {
   findRecordings,
   identifyRecording,
@@ -21,7 +21,7 @@ import {
 import { checkSweepWords, howRead } from '@truesweep/wording';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import type { Judged, JudgedRecording, Progress } from './protocol.js';
+import type { GivenJob, Judged, JudgedRecording, Progress } from './protocol.js';
 import { type Trace, traceOf } from './trace.js';
 
 /** What came of files: a job alone, or recordings with their judgement and what their traces are drawn from. */
@@ -37,20 +37,20 @@ export type JudgedFiles =
 /**
  * Judges recordings by the job among the same files, else by the one given.
  *
- * @param given The job where none is among the files.
+ * @param given The job where none is among the files, and what was done when.
  * @param writtenAt When, ISO 8601; it stands in the report.
  * @param onProgress Called as it goes on.
  * @throws InputError for a job or a recording that can't be read.
  */
 export async function judgeFiles(
   files: readonly NamedFile[],
-  given: Job | undefined,
+  given: GivenJob,
   writtenAt: string,
   onProgress: (progress: Progress) => void = () => {},
 ): Promise<JudgedFiles> {
-  const { job, recordings } = splitFiles(files, given);
+  const { job, recordings } = splitFiles(files, given.job);
   if (recordings.length === 0) return { kind: 'opened', job };
-  const read = await judge(job, recordings, onProgress);
+  const read = await judge(job, given.stretches, recordings, onProgress);
   const judged: Judged = {
     title: job.title,
     recordings: read.map((one, i) => shown(one, job, i)),
@@ -82,6 +82,7 @@ interface JudgedFile {
 /** Judges each file; one that the job lists is read as the job says. */
 async function judge(
   job: Job,
+  stretches: readonly Stretch[],
   files: readonly NamedFile[],
   onProgress: (progress: Progress) => void,
 ): Promise<readonly JudgedFile[]> {
@@ -95,7 +96,7 @@ async function judge(
     const of = found.find((one) => one.file === file);
     const { sweep, reading, recorder } = readJobRecording(
       file.bytes,
-      { ...of?.recording, file: name },
+      { ...(stretches.length > 0 && { stretches }), ...of?.recording, file: name },
       job,
       (part) => onProgress({ name, step: 'reading', part }),
     );
@@ -121,7 +122,10 @@ function listed(job: Job, read: readonly JudgedFile[]): readonly JobRecording[] 
   });
   const more = read
     .filter(({ told }) => told === undefined)
-    .map(({ recording, identity }) => ({ file: recording.name, ...identity }));
+    .map(({ recording, identity }) => {
+      const { stretches } = recording.sweep;
+      return { file: recording.name, ...identity, ...(stretches && { stretches }) };
+    });
   return [...before, ...more];
 }
 

@@ -1,4 +1,4 @@
-import type { Seconds, Verdict } from '@truesweep/core';
+import type { Seconds, Stretch, Verdict } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
 
 /** A stretch of a recording, s. */
@@ -32,10 +32,17 @@ export interface Judged {
   readonly jobText: string;
 }
 
+/** What recordings are judged by where no file says it. */
+export interface GivenJob {
+  readonly job?: Job;
+  /** What was done when, in recordings of which the job says nothing. */
+  readonly stretches: readonly Stretch[];
+}
+
 /** What a page asks of its worker. */
 export type Asked =
   /** To judge files by the job among them, else by `job`. */
-  | { readonly kind: 'judge'; readonly files: readonly File[]; readonly job: Job | undefined }
+  | { readonly kind: 'judge'; readonly files: readonly File[]; readonly given: GivenJob }
   | {
       readonly kind: 'trace';
       readonly id: number;

@@ -1,5 +1,4 @@
-import type { Job } from '@truesweep/jobs';
-import type { Answered, Asked, Judged, Progress, TimeStretch } from './protocol.js';
+import type { Answered, Asked, GivenJob, Judged, Progress, TimeStretch } from './protocol.js';
 
 /** What judging comes to. */
 export type Outcome = Extract<Answered, { kind: 'judged' | 'opened' | 'refused' }>;
@@ -8,7 +7,7 @@ export type Outcome = Extract<Answered, { kind: 'judged' | 'opened' | 'refused' 
 export interface SweepWorker {
   readonly judge: (
     files: readonly File[],
-    job: Job | undefined,
+    given: GivenJob,
     onProgress: (progress: Progress) => void,
   ) => Promise<Outcome>;
   /** Draws a stretch of a judged recording, as SVG. */
@@ -25,7 +24,7 @@ export function sweepWorker(): SweepWorker {
   const drawn = new Map<number, (svg: string) => void>();
   let nextId = 1;
   return {
-    judge: (files, job, onProgress) =>
+    judge: (files, given, onProgress) =>
       new Promise((done) => {
         worker.onmessage = ({ data }: MessageEvent<Answered>) => {
           if (data.kind === 'progress') onProgress(data.progress);
@@ -35,7 +34,7 @@ export function sweepWorker(): SweepWorker {
             drawn.delete(data.id);
           }
         };
-        ask({ kind: 'judge', files, job });
+        ask({ kind: 'judge', files, given });
       }),
     drawTrace: (recording, stretch) =>
       new Promise((done) => {
