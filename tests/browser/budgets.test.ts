@@ -55,7 +55,10 @@ async function useAll(page: Page): Promise<void> {
     const text = await input.inputValue();
     await input.fill(`${text} `);
   }
-  for (const button of await page.locator('.readings button:visible').all()) await button.click();
+  // On the guided way the steps are gone through; what else can be pressed changes with them.
+  const steps = page.locator('.way nav button');
+  const buttons = (await steps.count()) > 0 ? steps : page.locator('.readings button:visible');
+  for (const button of await buttons.all()) await button.click();
   await page.waitForTimeout(500);
 }
 

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { runExample } from './runExample.js';
@@ -8,10 +9,17 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const readme = readFileSync(`${root}README.md`, 'utf8');
 
 /** The contents of the fenced blocks with this info string. */
-function blocks(info: string): string[] {
+function blocks(info: string, text = readme): string[] {
   const fence = new RegExp(`^\`\`\`${info}\\n(.*?)^\`\`\`$`, 'gms');
-  return [...readme.matchAll(fence)].map(([, text]) => text!);
+  return [...text.matchAll(fence)].map(([, block]) => block!);
 }
+
+const docs = fileURLToPath(new URL('../../site/src/content/docs/', import.meta.url));
+
+/** The pages of the site that are written by hand. */
+const pages = readdirSync(docs, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.mdx'))
+  .map((path) => readFileSync(join(docs, path), 'utf8'));
 
 const examples = blocks('ts');
 
@@ -19,16 +27,26 @@ test('README shows the library in use', () => {
   expect(examples.length).toBeGreaterThan(0);
 });
 
+test.each(pages.flatMap((text) => blocks('ts', text)))('example of a page %#', async (code) => {
+  await runExample(code, {});
+});
+
 test.each(examples)('README example %#', async (code) => {
   await runExample(code, {});
 });
 
-const commands = blocks('sh')
+const commands = [readme, ...pages]
+  .flatMap((text) => blocks('sh', text))
   .flatMap((block) => block.split('\n'))
   .filter((line) => line.startsWith('node '));
 
-test.each(commands)('README command: %s', (line) => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, line.split(' ').slice(1), {
+test('README and pages show commands', () => {
+  expect(commands.length).toBeGreaterThan(4);
+});
+
+test.each([...new Set(commands)])('command shown: %s', (line) => {
+  const words = line.match(/"[^"]*"|\S+/g)!.map((word) => word.replace(/^"(.*)"$/, '$1'));
+  const { status, stdout, stderr } = spawnSync(process.execPath, words.slice(1), {
     cwd: root,
     encoding: 'utf8',
   });

@@ -1,4 +1,5 @@
 import type { CarriedReading, ThrottlePercent, Volts } from '@truesweep/core';
+import { CircuitDrawing } from '@truesweep/drawings';
 import { carryWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
@@ -19,6 +20,7 @@ function show(values: Parameters<typeof benchToVehicle>[0]): ShownResult {
   const both = benchToVehicle(values);
   return {
     sentences: sentencesOf(both),
+    drawing: <CircuitDrawing id="circuit-drawing" circuit={both.bench} {...both.atStops} />,
     below: (
       <>
         <PlacesTable both={both} />

@@ -7,7 +7,10 @@ import {
   expectedCurve,
   type Fraction,
   type Hookup,
+  type OperatingPoint,
   type OutputSense,
+  operatingPoint,
+  positionAt,
   relativeThrottlePercent,
   type ThrottlePercent,
   throttlePercentRatio,
@@ -69,6 +72,8 @@ export interface StopOnBoth {
 /** Readings carried both ways, and what a scan tool makes of them. */
 export interface BenchAndVehicle {
   readonly bench: Circuit;
+  /** The bench circuit at its stops. */
+  readonly atStops: { readonly closed: OperatingPoint; readonly open: OperatingPoint };
   readonly reference: Volts;
   readonly reading: Volts;
   readonly toVehicle: CarriedReading;
@@ -115,8 +120,10 @@ export function benchToVehicle(values: Values<typeof entries>): BenchAndVehicle 
     return { bench: volts, vehicle: carried, ...onScan(carried) };
   };
   const toVehicle = carryToVehicle({ volts: benchReading }, bench, vehicle);
+  const at = (travel: 0 | 1) => operatingPoint(bench, positionAt(bench.sensor, travel));
   return {
     bench,
+    atStops: { closed: at(0), open: at(1) },
     reference,
     reading: benchReading,
     toVehicle,
