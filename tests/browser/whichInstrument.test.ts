@@ -45,6 +45,17 @@ test('a slower hand lets more instruments see it; an entry out of bounds is refu
   expect(await page.locator('#instruments').count()).toBe(0);
 });
 
+test('a recorder of one’s own is ranked among them and draws the trace', async () => {
+  const page = await open(true);
+  await page.getByText('A recorder of your own').click();
+  await page.fill('#entry-ownInterval', '0,1 s');
+  const own = async () => (await rowsOf(page)).find(([name]) => name === 'your recorder')?.[1];
+  await expect.poll(own).toBe('by chance');
+  await page.fill('#entry-ownInterval', '1 ms');
+  await expect.poll(own).toBe('surely');
+  expect(await page.locator('.displays figcaption').last().textContent()).toBe('your recorder');
+});
+
 test('passes an automatic check of accessibility', async () => {
   const page = await open(true);
   await page.evaluate(axe.source);

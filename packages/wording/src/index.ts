@@ -143,7 +143,14 @@ export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
 export { foundSentence, searchWords } from './searchWords.js';
 export { type SettingEntry, settingHints, settingLabels, settingWords } from './settingEntries.js';
 export { settingSentences } from './settingSentences.js';
-export { type SpotEntry, spotHints, spotLabels } from './spotWords.js';
+export {
+  type OwnRecorderEntry,
+  ownRecorderHints,
+  ownRecorderLabels,
+  type SpotEntry,
+  spotHints,
+  spotLabels,
+} from './spotWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export {

@@ -17,6 +17,8 @@ export const instrumentWords = {
   blank: '(blank)',
   hookUp: 'Sensor and hook-up',
   spot: 'The spot and the hand',
+  own: 'A recorder of your own',
+  ownName: 'your recorder',
   assumed: 'Assumed, for it was not told',
   setting: 'To see it surely',
   meterOnly: 'With a digital meter alone',

@@ -65,6 +65,8 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   delimiterLabels: ['recordings/src/delimitedOptions.ts', 'Delimiter'],
   spotLabels: ['wording/src/spotWords.ts', 'SpotEntry'],
   spotHints: ['wording/src/spotWords.ts', 'SpotEntry'],
+  ownRecorderLabels: ['wording/src/spotWords.ts', 'OwnRecorderEntry'],
+  ownRecorderHints: ['wording/src/spotWords.ts', 'OwnRecorderEntry'],
   sightLabels: ['core/src/instruments/rankInstruments.ts', 'RankedInstrument', 'reason'],
   assumptionSentences: ['core/src/instruments/instrument.ts', 'Assumption'],
   unprovedLabels: ['core/src/instruments/stepByStep.ts', 'Unproved'],

@@ -14,7 +14,7 @@ import {
   type Volts,
   withInstrument,
 } from '@truesweep/core';
-import { type SoughtValues, soughtCircuit } from './whichInstrument.js';
+import { ownRecorder, type SoughtValues, soughtCircuit } from './whichInstrument.js';
 
 /** What a digital meter, a needle and a logger show of one stroke past a worn spot, each with its own load on the wiper. */
 export interface Displays {
@@ -43,7 +43,7 @@ const lifted = 1e12;
 export function displaysOf(values: SoughtValues): Displays {
   const meter = usual('digital-meter') as DigitalMeter;
   const needle = usual('needle-meter') as NeedleMeter;
-  const logger = usual('logger') as Logger;
+  const logger = ownRecorder(values) ?? (usual('logger') as Logger);
   const [onMeter, onNeedle, onLogger] = [meter, needle, logger].map((one) =>
     watched(values, one),
   ) as [Sweep, Sweep, Sweep];

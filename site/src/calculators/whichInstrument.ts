@@ -1,8 +1,16 @@
-import { adviseInstruments, type Circuit, type InstrumentAdvice } from '@truesweep/core';
+import {
+  adviseInstruments,
+  type Circuit,
+  exampleInstruments,
+  type InstrumentAdvice,
+  type Logger,
+} from '@truesweep/core';
 import {
   entryHints,
   entryLabels,
   instrumentWords,
+  ownRecorderHints,
+  ownRecorderLabels,
   spotHints,
   spotLabels,
 } from '@truesweep/wording';
@@ -22,6 +30,10 @@ const entries = {
   closedPosition,
   openPosition,
   load: { unit: 'Ω', low: 100, high: 1e9, initial: '1 MΩ', optional: true },
+  ownInterval: { unit: 's', low: 1e-9, high: 10, initial: '', optional: true },
+  ownStep: { unit: 'V', low: 1e-6, high: 10, initial: '10 mV' },
+  ownRange: { unit: 'V', low: 0.01, high: 1000, initial: '10 V' },
+  ownInput: { unit: 'Ω', low: 100, high: 1e12, initial: '10 MΩ' },
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** The form: a worn spot, and the hook-up that it is looked for on. */
@@ -32,10 +44,15 @@ export const whichInstrumentForm: Form<typeof entries> = {
       title: instrumentWords.hookUp,
       names: ['source', 'limiter', 'track', 'closedPosition', 'openPosition', 'load'],
     },
+    {
+      title: instrumentWords.own,
+      names: ['ownInterval', 'ownStep', 'ownRange', 'ownInput'],
+      folded: true,
+    },
   ],
   entries,
-  labels: { ...entryLabels, ...spotLabels },
-  hints: { ...entryHints, ...spotHints },
+  labels: { ...entryLabels, ...spotLabels, ...ownRecorderLabels },
+  hints: { ...entryHints, ...spotHints, ...ownRecorderHints },
 };
 
 const passes = 3;
@@ -61,5 +78,24 @@ export function soughtCircuit(values: SoughtValues): Circuit {
 /** What the core advises for a worn spot on a hook-up. */
 export function whichInstrument(values: SoughtValues): InstrumentAdvice {
   const { stroke, travel, width } = values;
-  return adviseInstruments(soughtCircuit(values), { travel, width, travelTime: stroke, passes });
+  const own = ownRecorder(values);
+  return adviseInstruments(
+    soughtCircuit(values),
+    { travel, width, travelTime: stroke, passes },
+    own ? [own, ...exampleInstruments] : exampleInstruments,
+  );
+}
+
+/** The recorder that was entered; undefined where none was. */
+export function ownRecorder(values: SoughtValues): Logger | undefined {
+  const { ownInterval, ownStep, ownRange, ownInput } = values;
+  if (ownInterval === undefined) return undefined;
+  return {
+    kind: 'logger',
+    name: instrumentWords.ownName,
+    inputOhms: ownInput,
+    range: { low: 0, high: ownRange },
+    bits: Math.min(32, Math.max(1, Math.round(Math.log2(ownRange / ownStep)))),
+    interval: ownInterval,
+  };
 }
