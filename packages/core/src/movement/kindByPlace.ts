@@ -42,14 +42,16 @@ export function kindByPlace(
     if (kind) for (const one of place) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
+  const inSlow = named.filter((one) => !fast[one.from]);
+  const interferes = inSlow.some(({ kind }) => kind === 'spike');
   return named.map((one) => {
     if (!fast[one.from]) return one;
     const level = path[one.from]!;
-    const same = named.filter(
-      (other) => !fast[other.from] && Math.abs(path[other.from]! - level) <= onePlaceFast,
-    );
+    const same = inSlow.filter((other) => Math.abs(path[other.from]! - level) <= onePlaceFast);
     const shown = new Set(same.map(({ kind }) => kind));
-    return shown.size === 1 ? { ...one, kind: same[0]!.kind } : one;
+    if (shown.size === 1) return { ...one, kind: same[0]!.kind };
+    // Interference that spares all slow moves would have to wait for the fast ones: the contact is likelier.
+    return one.kind === 'spike' && !interferes ? { ...one, kind: 'dropout' } : one;
   });
 }
 

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import type { Departure } from './departure.js';
+import { kindByPlace } from './kindByPlace.js';
+import type { Levels } from './levels.js';
+
+/** Ten seconds up and down through the travel again and again, with a fast move in the last one. */
+const bins = 1000;
+const time = Float64Array.from({ length: bins }, (_, i) => i / 100);
+const path = time.map((at) => Math.abs(((at / 2) % 2) - 1));
+const fast = new Uint8Array(bins).fill(1, 900);
+const levels = { time } as Levels;
+
+const named = (kind: Departure['kind'], from: number): Departure => ({
+  kind,
+  from,
+  to: from + 1,
+  depth: -0.3,
+});
+
+const kindsOf = (departures: readonly Departure[]) =>
+  kindByPlace(levels, path, departures, fast).map(({ kind }) => kind);
+
+test('what a place shows in a fast move is what it showed in slow ones', () => {
+  const level = path[950]!;
+  const slow = path.findIndex((at) => Math.abs(at - level) < 0.005);
+  expect(kindsOf([named('step', slow), named('spike', 950)])).toEqual(['step', 'step']);
+});
+
+test('a spike in a fast move alone is taken for a lost contact', () => {
+  expect(kindsOf([named('spike', 950)])).toEqual(['dropout']);
+});
+
+test('it stays a spike where slow moves show spikes too', () => {
+  expect(kindsOf([named('spike', 120), named('spike', 950)])).toEqual(['spike', 'spike']);
+});
+
+test('slow departures keep their kind where nothing at their place says otherwise', () => {
+  expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
+});
