@@ -1,5 +1,5 @@
 import { checkSweepWords, reportWords } from '@truesweep/wording';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
@@ -54,12 +54,8 @@ function Kept(props: {
   readonly children: string;
 }) {
   const { name, type, text, children } = props;
-  const [url, setUrl] = useState<string>();
-  useEffect(() => {
-    const made = URL.createObjectURL(new Blob([text], { type }));
-    setUrl(made);
-    return () => URL.revokeObjectURL(made);
-  }, [text, type]);
+  // No blob: browsers look ahead at the addresses of links, and the page's policy lets nothing be fetched from one.
+  const url = useMemo(() => `data:${type};charset=utf-8,${encodeURIComponent(text)}`, [type, text]);
   return (
     <a download={name} href={url}>
       {children}
