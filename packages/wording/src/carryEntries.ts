@@ -81,7 +81,6 @@ export const carryWords = {
   benchVolts: 'Bench',
   vehicleVolts: 'Vehicle',
   wiper: 'Wiper on the track',
-  ofReference: 'Of the reference',
   scanTable: 'What a scan tool shows there (one count either way in brackets)',
   absolute: 'Absolute',
   relative: 'Relative',

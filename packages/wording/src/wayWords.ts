@@ -192,7 +192,6 @@ export const wayWords = {
   openWay: 'Go on from a saved file',
   forget: 'Forget all of it',
   kept: 'What you enter is kept in this browser alone.',
-  lastJudged: 'Judged here before; choose the recordings again to see their traces:',
   notWay: 'This file holds no saved way; choose one that was saved on this page.',
   newerWay: 'This file was saved by a newer version of this page; nothing of it was read.',
   stops: 'Reading allowed',

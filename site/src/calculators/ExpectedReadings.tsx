@@ -14,7 +14,7 @@ import { WindowsTable } from './WindowsTable.js';
 
 /** The calculator: the parts of a hook-up in, windows, curve and currents out. */
 export function ExpectedReadings({ keeping }: CalculatorProps) {
-  return <Calculator form={expectedReadingsForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={expectedReadingsForm} show={show} keeping={keeping} />;
 }
 
 function show(values: Parameters<typeof expectedReadings>[0]): ShownResult {

@@ -7,7 +7,7 @@ import { findTerminals, findTerminalsForm } from './findTerminals.js';
 
 /** The calculator: an ohmmeter's readings in; wiper, ends, track resistance and stops out. */
 export function FindTerminals({ keeping }: CalculatorProps) {
-  return <Calculator form={findTerminalsForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={findTerminalsForm} show={show} keeping={keeping} />;
 }
 
 function show(values: Parameters<typeof findTerminals>[0]): ShownResult {

@@ -13,7 +13,7 @@ import { planHookUp, planHookUpForm } from './planHookUp.js';
 
 /** The calculator: the parts at hand and what they bear in; the limiting resistor and what mistakes do, out. */
 export function PlanHookUp({ keeping }: CalculatorProps) {
-  return <Calculator form={planHookUpForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={planHookUpForm} show={show} keeping={keeping} />;
 }
 
 function show(values: Parameters<typeof planHookUp>[0]): ShownResult {

@@ -6,7 +6,7 @@ import { type ClosedTurn, setClosed, setClosedForm } from './setClosed.js';
 
 /** The calculator: two closed readings and the turn between them in; how far to turn, out. */
 export function SetClosed({ keeping }: CalculatorProps) {
-  return <Calculator form={setClosedForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={setClosedForm} show={show} keeping={keeping} />;
 }
 
 function show(values: Parameters<typeof setClosed>[0]): ShownResult {

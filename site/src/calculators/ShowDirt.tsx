@@ -14,7 +14,7 @@ import { type ShownDirt, showDirt, showDirtForm } from './showDirt.js';
 
 /** The calculator: dirt in the wiper's contact in; what it does and the load that shows it, out. */
 export function ShowDirt({ keeping }: CalculatorProps) {
-  return <Calculator form={showDirtForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={showDirtForm} show={show} keeping={keeping} />;
 }
 
 function show(values: Parameters<typeof showDirt>[0]): ShownResult {

@@ -7,7 +7,7 @@ import { type SoughtValues, whichInstrument, whichInstrumentForm } from './which
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
 export function WhichInstrument({ keeping }: CalculatorProps) {
-  return <Calculator form={whichInstrumentForm} show={show} {...(keeping && { keeping })} />;
+  return <Calculator form={whichInstrumentForm} show={show} keeping={keeping} />;
 }
 
 function show(values: SoughtValues): ShownResult {

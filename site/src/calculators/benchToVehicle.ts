@@ -9,8 +9,6 @@ import {
   type Hookup,
   type OperatingPoint,
   type OutputSense,
-  operatingPoint,
-  positionAt,
   relativeThrottlePercent,
   type ThrottlePercent,
   throttlePercentRatio,
@@ -19,9 +17,7 @@ import {
 import { carryHints, carryLabels, carryWords, entryHints, entryLabels } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { benchCircuit, hookUpEntries } from './hookUp.js';
-
-const { source, limiter, track, input, closedPosition, openPosition } = hookUpEntries;
+import { atStops, benchCircuit, benchEntries, benchNames } from './hookUp.js';
 
 const entries = {
   benchReading: { unit: 'V', low: 0, high: 60, initial: '420 mV' },
@@ -31,12 +27,7 @@ const entries = {
   vehiclePullUp: { unit: 'Ω', low: 100, high: 1e9, initial: '', optional: true },
   learnedClosed: { unit: 'V', low: 0, high: 60, initial: '', optional: true },
   scanPercent: { unit: '%', low: 0, high: 1, initial: '', optional: true },
-  source,
-  limiter,
-  track,
-  input,
-  closedPosition,
-  openPosition,
+  ...benchEntries,
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** The form: readings, the vehicle's side, what a scan tool shows, and the bench hook-up. */
@@ -46,7 +37,7 @@ export const benchToVehicleForm: Form<typeof entries> = {
     { title: carryWords.vehicle, names: ['reference', 'vehiclePullDown', 'vehiclePullUp'] },
     {
       title: carryWords.bench,
-      names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+      names: benchNames,
     },
     { title: carryWords.scanTool, names: ['learnedClosed', 'scanPercent'] },
   ],
@@ -120,10 +111,9 @@ export function benchToVehicle(values: Values<typeof entries>): BenchAndVehicle 
     return { bench: volts, vehicle: carried, ...onScan(carried) };
   };
   const toVehicle = carryToVehicle({ volts: benchReading }, bench, vehicle);
-  const at = (travel: 0 | 1) => operatingPoint(bench, positionAt(bench.sensor, travel));
   return {
     bench,
-    atStops: { closed: at(0), open: at(1) },
+    atStops: atStops(bench),
     reference,
     reading: benchReading,
     toVehicle,

@@ -6,16 +6,14 @@ import {
   expectedWindows,
   type OperatingPoint,
   type OutputUncertainty,
-  operatingPoint,
   outputUncertainty,
   positionAt,
   type Volts,
 } from '@truesweep/core';
-import { entryHints, entryLabels, type HookUpEntry, readingsWords } from '@truesweep/wording';
+import { entryHints, entryLabels, readingsWords } from '@truesweep/wording';
 import type { Form, Values } from '../forms/form.js';
-import { hookUpEntries, tolerancesOf, wholeCircuit } from './hookUp.js';
+import { atStops, benchNames, hookUpEntries, tolerancesOf, wholeCircuit } from './hookUp.js';
 
-const parts = ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'] as const;
 const tolerances = [
   'sourceTolerance',
   'limiterTolerance',
@@ -27,7 +25,7 @@ const furtherParts = ['supplyLead', 'groundLead', 'contact', 'pullUp', 'pullUpVo
 /** The form: a whole hook-up with its tolerances. */
 export const expectedReadingsForm: Form<typeof hookUpEntries> = {
   groups: [
-    { title: readingsWords.parts, names: parts satisfies readonly HookUpEntry[] },
+    { title: readingsWords.parts, names: benchNames },
     { title: readingsWords.tolerances, names: tolerances, folded: true },
     { title: readingsWords.furtherParts, names: furtherParts, folded: true },
   ],
@@ -53,13 +51,11 @@ export interface ExpectedReadings {
 export function expectedReadings(values: Values<typeof hookUpEntries>): ExpectedReadings {
   const circuit = wholeCircuit(values);
   const given = tolerancesOf(values);
-  const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
   return {
     circuit,
     curve: expectedCurve(circuit),
     windows: expectedWindows(circuit, given),
-    closed: at(0),
-    open: at(1),
+    ...atStops(circuit),
     closedUncertainty: outputUncertainty(circuit, given, 0),
     openUncertainty: outputUncertainty(circuit, given, 1),
     straight: circuit.source.volts * positionAt(circuit.sensor, 1),

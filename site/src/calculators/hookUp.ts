@@ -1,4 +1,11 @@
-import type { Circuit, Load, Tolerances } from '@truesweep/core';
+import {
+  type Circuit,
+  type Load,
+  type OperatingPoint,
+  operatingPoint,
+  positionAt,
+  type Tolerances,
+} from '@truesweep/core';
 import type { HookUpEntry } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Values } from '../forms/form.js';
@@ -25,13 +32,25 @@ export const hookUpEntries = {
   pullUpVolts: { unit: 'V', low: 0, high: 60, initial: '5 V' },
 } as const satisfies Readonly<Record<HookUpEntry, Entry>>;
 
+const { source, limiter, track, input, closedPosition, openPosition } = hookUpEntries;
+
+/** The entries of a plain bench. */
+export const benchEntries = { source, limiter, track, input, closedPosition, openPosition };
+
+/** Their names as they stand in a form. */
+export const benchNames = [
+  'source',
+  'limiter',
+  'track',
+  'input',
+  'closedPosition',
+  'openPosition',
+] as const satisfies readonly HookUpEntry[];
+
 type HookUpValues = Values<typeof hookUpEntries>;
 
 /** The parts that every bench circuit has. */
-type BenchValues = Pick<
-  HookUpValues,
-  'source' | 'limiter' | 'track' | 'input' | 'closedPosition' | 'openPosition'
->;
+type BenchValues = Values<typeof benchEntries>;
 
 /** The circuit of a plain bench: source, limiting resistor, sensor, instrument. */
 export function benchCircuit(values: BenchValues): Circuit {
@@ -69,4 +88,10 @@ export function tolerancesOf(values: HookUpValues): Tolerances {
     closedPosition: values.positionTolerance,
     openPosition: values.positionTolerance,
   };
+}
+
+/** A circuit's operating points with the throttle at its stops. */
+export function atStops(circuit: Circuit): Readonly<Record<'closed' | 'open', OperatingPoint>> {
+  const at = (travel: 0 | 1) => operatingPoint(circuit, positionAt(circuit.sensor, travel));
+  return { closed: at(0), open: at(1) };
 }

@@ -6,9 +6,7 @@ import {
   type LimiterChoice,
   type NoLimiter,
   type OperatingPoint,
-  operatingPoint,
   type PowerRating,
-  positionAt,
   type Ratings,
   type Watts,
   type WrongConnection,
@@ -24,17 +22,10 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { benchCircuit, hookUpEntries } from './hookUp.js';
-
-const { source, limiter, track, input, closedPosition, openPosition } = hookUpEntries;
+import { atStops, benchCircuit, benchEntries, benchNames } from './hookUp.js';
 
 const entries = {
-  source,
-  limiter,
-  track,
-  input,
-  closedPosition,
-  openPosition,
+  ...benchEntries,
   wiperCurrent: { unit: 'A', low: 1e-6, high: 1, initial: '5 mA', optional: true },
   trackPower: { unit: 'W', low: 1e-3, high: 100, initial: '200 mW', optional: true },
   sourceCurrent: { unit: 'A', low: 1e-6, high: 100, initial: '', optional: true },
@@ -47,7 +38,7 @@ export const planHookUpForm: Form<typeof entries> = {
   groups: [
     {
       title: readingsWords.parts,
-      names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+      names: benchNames,
     },
     { title: planTitles.ratings, names: ['wiperCurrent', 'trackPower', 'sourceCurrent'] },
     { title: planTitles.wishes, names: ['spanKept', 'otherSource'] },
@@ -74,7 +65,6 @@ export function planHookUp(values: Values<typeof entries>): HookUpPlan {
     ...(trackPower !== undefined && { track: power(trackPower) }),
     ...(sourceCurrent !== undefined && { source: current(sourceCurrent) }),
   };
-  const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
   return {
     circuit,
     choice: chooseLimiter(circuit, ratings, {
@@ -82,8 +72,7 @@ export function planHookUp(values: Values<typeof entries>): HookUpPlan {
       ...(otherSource !== undefined && { otherSource }),
     }),
     connections: wrongConnections(circuit, ratings, otherSource),
-    closed: at(0),
-    open: at(1),
+    ...atStops(circuit),
   };
 }
 

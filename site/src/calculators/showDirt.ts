@@ -5,8 +5,6 @@ import {
   type DirtEffect,
   dirtEffect,
   type OperatingPoint,
-  operatingPoint,
-  positionAt,
 } from '@truesweep/core';
 import {
   dirtHints,
@@ -18,9 +16,7 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { benchCircuit, hookUpEntries } from './hookUp.js';
-
-const { source, limiter, track, input, closedPosition, openPosition } = hookUpEntries;
+import { atStops, benchCircuit, benchEntries, benchNames } from './hookUp.js';
 
 const entries = {
   dirtTravel: { unit: '%', low: 0, high: 1, initial: '5 %' },
@@ -28,12 +24,7 @@ const entries = {
   visibleChange: { unit: 'V', low: 1e-6, high: 60, initial: '200 mV' },
   wiperLimit: { unit: 'A', low: 1e-9, high: 1, initial: '1 mA', optional: true },
   loadingLimit: { unit: '%', low: 0, high: 1, initial: '', optional: true },
-  source,
-  limiter,
-  track,
-  input,
-  closedPosition,
-  openPosition,
+  ...benchEntries,
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** The form: the dirt, the limits and the hook-up. */
@@ -43,7 +34,7 @@ export const showDirtForm: Form<typeof entries> = {
     { title: dirtWords.limits, names: ['wiperLimit', 'loadingLimit'] },
     {
       title: readingsWords.parts,
-      names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+      names: benchNames,
     },
   ],
   entries,
@@ -63,11 +54,9 @@ export interface ShownDirt {
 export function showDirt(values: Values<typeof entries>): ShownDirt {
   const { dirtTravel, dirt, visibleChange, wiperLimit, loadingLimit } = values;
   const circuit = benchCircuit(values);
-  const at = (stop: number) => operatingPoint(circuit, positionAt(circuit.sensor, stop));
   return {
     circuit,
-    closed: at(0),
-    open: at(1),
+    ...atStops(circuit),
     effect: dirtEffect(circuit, dirtTravel, dirt),
     choice: chooseBenchLoad(circuit, {
       travels: [dirtTravel],

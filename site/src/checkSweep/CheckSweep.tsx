@@ -2,7 +2,6 @@ import { InputError } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
 import {
   checkSweepWords,
-  formWords,
   jobOpenedSentence,
   judgedByJobSentence,
   mendEntriesSentence,
@@ -15,6 +14,7 @@ import { inAddress } from '../forms/address.js';
 import type { CalculatorProps } from '../forms/Calculator.js';
 import { EntryFields } from '../forms/EntryFields.js';
 import { namesOf, readForm } from '../forms/form.js';
+import { KeepEntries } from '../forms/KeepEntries.js';
 import { useEntries } from '../forms/useEntries.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { demoFiles } from './demoFiles.js';
@@ -112,12 +112,7 @@ export function CheckSweep(
         <details class="job-entries">
           <summary>{checkSweepWords.entries}</summary>
           <EntryFields form={jobForm} texts={texts} refusals={refusals} onText={setText} />
-          <p class="keep">
-            {link !== undefined && <a href={link}>{formWords.link}</a>}{' '}
-            <button type="button" onClick={startAgain}>
-              {formWords.again}
-            </button>
-          </p>
+          <KeepEntries link={link} onAgain={startAgain} />
         </details>
       )}
       <div class="answer" role="status" aria-busy={isBusy}>

@@ -11,7 +11,7 @@ import {
   testTimeLabels,
   testTimesSentence,
 } from '@truesweep/wording';
-import { hookUpEntries } from '../calculators/hookUp.js';
+import { benchNames, hookUpEntries } from '../calculators/hookUp.js';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
 
@@ -42,7 +42,7 @@ export const jobForm: Form<typeof entries> = {
     { title: checkSweepWords.job, names: ['jobTitle'] },
     {
       title: readingsWords.parts,
-      names: ['source', 'limiter', 'track', 'input', 'closedPosition', 'openPosition'],
+      names: benchNames,
     },
     {
       title: readingsWords.tolerances,

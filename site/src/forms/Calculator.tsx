@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { formWords, mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
+import { mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
@@ -8,6 +8,7 @@ import { inAddress } from './address.js';
 import { BenchSheet } from './BenchSheet.js';
 import { EntryFields } from './EntryFields.js';
 import { type Entries, type Form, namesOf, type Refusals, readForm, type Values } from './form.js';
+import { KeepEntries } from './KeepEntries.js';
 import type { Keeping } from './keeping.js';
 import { useEntries } from './useEntries.js';
 
@@ -27,7 +28,7 @@ export interface ShownResult {
 
 /** Where a calculator keeps its entries; the page's address when left out. */
 export interface CalculatorProps {
-  readonly keeping?: Keeping;
+  readonly keeping?: Keeping | undefined;
 }
 
 /** A form and, of what stands in it, the answer: in words first, in numbers and drawings below. */
@@ -53,12 +54,7 @@ export function Calculator<Given extends Entries>(
       </div>
       {result.below}
       {result.sheet && <BenchSheet rows={result.sheet} />}
-      <p class="keep">
-        {link !== undefined && <a href={link}>{formWords.link}</a>}{' '}
-        <button type="button" onClick={startAgain}>
-          {formWords.again}
-        </button>
-      </p>
+      <KeepEntries link={link} onAgain={startAgain} />
     </div>
   );
 }

@@ -32,7 +32,7 @@ export function Refit(
   return (
     <>
       <Ticks legend={wayWords.checks} labels={refitAnswers} done={done} onTick={onTick} />
-      <Calculator form={refitForm} show={show} {...(keeping && { keeping })} />
+      <Calculator form={refitForm} show={show} keeping={keeping} />
     </>
   );
 }

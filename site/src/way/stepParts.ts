@@ -9,15 +9,8 @@ export interface StepPart {
   readonly names: readonly string[];
 }
 
-/** The calculators of the steps, loaded when their step is reached. */
+/** The calculators of the steps after the first, which is on the page already, loaded when their step is reached. */
 export const stepParts: Readonly<Partial<Record<WayStep, () => Promise<StepPart>>>> = {
-  terminals: async () => {
-    const [{ FindTerminals }, { findTerminalsForm }] = await Promise.all([
-      import('../calculators/FindTerminals.js'),
-      import('../calculators/findTerminals.js'),
-    ]);
-    return { Part: FindTerminals, names: namesOf(findTerminalsForm) };
-  },
   'hook-up': async () => {
     const [{ PlanHookUp }, { planHookUpForm }] = await Promise.all([
       import('../calculators/PlanHookUp.js'),

@@ -211,6 +211,7 @@ function bindingsOf(
 
 /** Normal use is held to the continuous ratings, a mistake to the short-term ones. */
 function isOver({ mistake, check: { outcome } }: Binding): boolean {
+  // `over-continuous` and `within-short-term` are over a continuous rating.
   return outcome === 'over' || (mistake.kind === 'none' && /^(over|within)-/.test(outcome));
 }
 
