@@ -111,6 +111,24 @@ test.each([
   await expect.poll(() => answerOf(page)).toMatch(sentence);
 });
 
+test('a job among the files goes before what is half entered', async () => {
+  const { page } = await openPage(browser, path);
+  await page.locator('.job-entries summary').first().click();
+  await page.getByText('When the deliberate tests were made').click();
+  await page.fill('#entry-flexedFrom', '1 s');
+  await page.setInputFiles('input[type=file]', [job, worn]);
+  await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/);
+});
+
+test('where judging breaks off the page says so and waits for the next choice', async () => {
+  const { page } = await openPage(browser, path);
+  await page.route(/checkSweep\.worker/, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: "throw new Error('too long')" }),
+  );
+  await page.setInputFiles('input[type=file]', [worn]);
+  await expect.poll(() => answerOf(page)).toContain('broke off');
+});
+
 test('a damaged recording is refused with its place, and the next choice is judged', async () => {
   const { page } = await openPage(browser, path);
   const jobFile = given('job.json', await readFile(job));

@@ -21,6 +21,8 @@ export const checkSweepWords = {
   recorder: 'The recorder',
   testTimes: 'When the deliberate tests were made',
   twoJobs: 'There are two jobs among the files; choose one of them with its recordings.',
+  brokenOff:
+    'Judging broke off; the recording may be too long for this browser. Close other pages, or use the command line.',
   noFiles: 'No file was chosen; choose one recording or more.',
 } as const satisfies Record<string, string>;
 

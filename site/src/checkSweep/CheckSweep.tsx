@@ -58,7 +58,8 @@ export function CheckSweep(
       return;
     }
     let given: GivenJob = { stretches: [], ...(job && { job }) };
-    if (!job && 'values' in entered) {
+    // A job among the files goes before what was entered, and before what is wrong in it.
+    if (!hasJob && !job && 'values' in entered) {
       try {
         given = { job: jobOf(entered.values), stretches: stretchesOf(entered.values) };
       } catch (error) {

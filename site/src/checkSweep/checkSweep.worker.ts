@@ -32,7 +32,13 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
     const svg = drawTrace(trace, `trace-${data.recording + 1}`, data.stretch);
     answer({ kind: 'trace', id: data.id, svg });
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
+    if (!(error instanceof InputError)) {
+      // A rejected promise is no error of the worker to its page: it is thrown once more, outside.
+      setTimeout(() => {
+        throw error;
+      });
+      return;
+    }
     const { path, place, message, code } = error;
     answer({ kind: 'refused', refusal: refusalSentence({ path, place, sentence: message, code }) });
   }

@@ -1,3 +1,4 @@
+import { checkSweepWords } from '@truesweep/wording';
 import type { Answered, Asked, GivenJob, Judged, Progress, TimeStretch } from './protocol.js';
 
 /** What judging comes to. */
@@ -34,6 +35,8 @@ export function sweepWorker(): SweepWorker {
             drawn.delete(data.id);
           }
         };
+        // Such as a recording that is too long for the browser's memory.
+        worker.onerror = () => done({ kind: 'refused', refusal: checkSweepWords.brokenOff });
         ask({ kind: 'judge', files, given });
       }),
     drawTrace: (recording, stretch) =>
