@@ -1,5 +1,3 @@
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
 import { type Circuit, expectation, type Sweep, scoreSweep, simulateSweep } from '@truesweep/core';
 import { describe, test } from 'vitest';
 import { printRatio } from './printRatio.js';
@@ -29,9 +27,6 @@ function recording(rate: number): Sweep {
     seed: 3,
   }).sweep;
 }
-
-setFlagsFromString('--expose-gc');
-const collectGarbage: () => void = runInNewContext('gc');
 
 /** Sum, lowest and highest of both columns. */
 function barePass({ time, signal }: Sweep): number {
@@ -92,22 +87,5 @@ describe('from ten thousand to ten million samples', () => {
       points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0);
     console.log(`time ~ samples^${exponent.toFixed(2)} (asked: at most 1.05)`);
     expect(exponent).toBeGreaterThan(0);
-  });
-});
-
-describe('memory', () => {
-  test('what scoring ten million samples takes beside them', ({ expect }) => {
-    const sweep = recording(500_000);
-    const input = sweep.time.byteLength + sweep.signal.byteLength;
-    collectGarbage();
-    const { arrayBuffers, heapUsed } = process.memoryUsage();
-    const { quality } = scoreSweep(sweep, expected);
-    const after = process.memoryUsage();
-    // Taken at once, so that nearly all that was made is still counted.
-    const taken = after.arrayBuffers - arrayBuffers + Math.max(0, after.heapUsed - heapUsed);
-    console.log(
-      `memory taken beside the samples: ${(taken / input).toFixed(2)} of theirs (asked: at most 2)`,
-    );
-    expect(quality.samples).toBe(sweep.time.length);
   });
 });

@@ -16,13 +16,15 @@ const binLength: Seconds = 0.5e-3;
 
 /**
  * Takes the samples of a sweep together in bins of about half a millisecond, or leaves them single where
- * they are farther apart. A bin ends at a gap in the recording.
+ * they are farther apart: then the bins are the sweep's own arrays. A bin ends at a gap in the recording.
  */
-export function binned(sweep: Sweep, interval: Seconds): Bins {
+export function binned({ time, signal }: Sweep, interval: Seconds): Bins {
   const samplesPerBin = Math.max(1, Math.floor(binLength / interval));
-  const { time, signal } = sweep;
-  const ends = binEnds(time, samplesPerBin, interval);
-  const count = ends.length;
+  if (samplesPerBin === 1) {
+    return { samplesPerBin, interval, time, mean: signal, low: signal, high: signal };
+  }
+  const gap = 2 * samplesPerBin * interval;
+  const count = countBins(time, samplesPerBin, gap);
   const bins = {
     samplesPerBin,
     interval: interval * samplesPerBin,
@@ -33,7 +35,7 @@ export function binned(sweep: Sweep, interval: Seconds): Bins {
   };
   let from = 0;
   for (let bin = 0; bin < count; bin++) {
-    const to = ends[bin]!;
+    const to = binEnd(time, from, samplesPerBin, gap);
     let sum = 0;
     let low: Volts = signal[from]!;
     let high: Volts = low;
@@ -52,16 +54,16 @@ export function binned(sweep: Sweep, interval: Seconds): Bins {
   return bins;
 }
 
-/** After the last sample of each bin. */
-function binEnds(time: Float64Array, samplesPerBin: number, interval: Seconds): Uint32Array {
-  const gap = 2 * samplesPerBin * interval;
-  const ends = new Uint32Array(time.length);
+function countBins(time: Float64Array, most: number, gap: Seconds): number {
   let count = 0;
-  let from = 0;
-  for (let i = 1; i <= time.length; i++) {
-    if (i < time.length && i - from < samplesPerBin && time[i]! - time[i - 1]! <= gap) continue;
-    ends[count++] = i;
-    from = i;
-  }
-  return ends.slice(0, count);
+  for (let from = 0; from < time.length; from = binEnd(time, from, most, gap)) count++;
+  return count;
+}
+
+/** After the last sample of the bin that begins with a sample. */
+function binEnd(time: Float64Array, from: number, most: number, gap: Seconds): number {
+  const last = Math.min(from + most, time.length);
+  let to = from + 1;
+  while (to < last && time[to]! - time[to - 1]! <= gap) to++;
+  return to;
 }

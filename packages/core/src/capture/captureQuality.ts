@@ -60,6 +60,8 @@ export interface PreparedSweep {
   readonly bins: Bins;
   /** The signal with anything shorter than half the filter's window taken out, V, bin by bin. */
   readonly path: Float64Array;
+  /** For how many samples that path lay at either end of the recorder's range. */
+  readonly clipped: { readonly low: number; readonly high: number };
   readonly quality: CaptureQuality;
 }
 
@@ -114,7 +116,26 @@ export function prepareSweep(
       wanted: chanceIn(sweep.time, times, criteria.dropout, criteria.samplesInDropout),
     },
   };
-  return { bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins, path, quality };
+  return {
+    bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins,
+    path,
+    clipped: clippedSamples(path, bins.samplesPerBin, quality),
+    quality,
+  };
+}
+
+function clippedSamples(
+  path: Float64Array,
+  samplesPerBin: number,
+  { clip: { low = -Infinity, high = Infinity }, resolution, noise }: CaptureQuality,
+): PreparedSweep['clipped'] {
+  const near = resolution + noise / 2;
+  const clipped = { low: 0, high: 0 };
+  for (const volts of path) {
+    if (volts >= high - near) clipped.high += samplesPerBin;
+    if (volts <= low + near) clipped.low += samplesPerBin;
+  }
+  return clipped;
 }
 
 /** As {@link chanceOfSamples}; surely where even the longest gaps in a row are short enough. */

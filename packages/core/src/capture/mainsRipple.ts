@@ -21,29 +21,27 @@ const slowest = 1 / 130;
 export function mainsRipple(bins: Bins, path: Float64Array, noise: Volts): MainsRipple | undefined {
   const length = Math.round(stretch / bins.interval);
   if (bins.interval > slowest || bins.mean.length < length) return undefined;
-  const residuals = bins.mean.map((volts, i) => volts - path[i]!);
-  const [at50, at60] = [50, 60].map((hertz) =>
-    medianAmplitude(bins.time, residuals, length, hertz),
-  );
+  const [at50, at60] = [50, 60].map((hertz) => medianAmplitude(bins, path, length, hertz));
   const [hertz, volts] = at50! >= at60! ? [50, at50!] : [60, at60!];
   const chance = 4 * noise * Math.sqrt(2 / (length * bins.samplesPerBin));
   return volts > chance ? { hertz, volts } : undefined;
 }
 
 function medianAmplitude(
-  time: Float64Array,
-  residuals: Float64Array,
+  { time, mean }: Bins,
+  path: Float64Array,
   length: number,
   hertz: Hertz,
 ): Volts {
   const amplitudes: number[] = [];
-  for (let from = 0; from + length <= residuals.length; from += length) {
+  for (let from = 0; from + length <= mean.length; from += length) {
     let cosine = 0;
     let sine = 0;
     for (let i = from; i < from + length; i++) {
       const angle = 2 * Math.PI * hertz * time[i]!;
-      cosine += residuals[i]! * Math.cos(angle);
-      sine += residuals[i]! * Math.sin(angle);
+      const residual = mean[i]! - path[i]!;
+      cosine += residual * Math.cos(angle);
+      sine += residual * Math.sin(angle);
     }
     amplitudes.push((2 * Math.hypot(cosine, sine)) / length);
   }

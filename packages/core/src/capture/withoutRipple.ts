@@ -25,8 +25,13 @@ export function withoutRipple(bins: Bins, path: Float64Array, hertz: Hertz): Bin
     if (frequency * bins.interval * fewestBins > 1) break;
     addHarmonic(ripple, bins, path, 2 * Math.PI * frequency);
   }
-  const less = (values: Float64Array): Float64Array => values.map((volts, i) => volts - ripple[i]!);
-  return { ...bins, mean: less(bins.mean), low: less(bins.low), high: less(bins.high) };
+  if (bins.samplesPerBin > 1) {
+    const less = (values: Float64Array) => values.map((volts, i) => volts - ripple[i]!);
+    return { ...bins, mean: less(bins.mean), low: less(bins.low), high: less(bins.high) };
+  }
+  // Bins of one sample have one value; long recordings are spared two more arrays.
+  for (let i = 0; i < ripple.length; i++) ripple[i] = bins.mean[i]! - ripple[i]!;
+  return { ...bins, mean: ripple, low: ripple, high: ripple };
 }
 
 function addHarmonic(

@@ -16,7 +16,7 @@ function opening(
     mean,
     low: mean,
     high: mean,
-    path: mean,
+    still: [],
     rest,
     visible: 0.015,
     clip: { low: -Infinity, high: Infinity },
@@ -25,7 +25,8 @@ function opening(
 }
 
 const within = (at: number, from: number, to: number) => at >= from && at < to;
-const departuresOf = (levels: Levels) => findDepartures(levels, 0.1).departures;
+const departuresOf = (levels: Levels) =>
+  findDepartures(levels, 0.1, new Float64Array(levels.mean.length)).departures;
 const kinds = (levels: Levels) => departuresOf(levels).map(({ kind }) => kind);
 
 describe('findDepartures', () => {

@@ -31,20 +31,27 @@ export interface PathAndDepartures {
  * any lasting speed would make; in them the throttle can only go one way and rebound.
  *
  * @param closed Level of the closed stop.
+ * @param draft As long as the levels, to work in: a long recording's arrays are large.
  */
-export function findDepartures(levels: Levels, closed: number): PathAndDepartures {
-  const roughly = bridge(levels, pathThrough(levels, findCuts(levels), closed));
-  const fastMoves = fastMovesOf(levels, roughly).map((move) => touchingEarlier(levels, move));
+export function findDepartures(
+  levels: Levels,
+  closed: number,
+  draft: Float64Array,
+): PathAndDepartures {
+  draft.set(levels.mean);
+  const fastMoves = fastMovesOf(levels, draft, closed).map((move) => touchingEarlier(levels, move));
   const until = fastMoves.map(({ settled }) => lastRebound(levels, settled));
   const fast = new Uint8Array(levels.mean.length);
   for (const [k, { start }] of fastMoves.entries())
     fast.fill(1, Math.max(0, start - 1), until[k]! + 1);
-  const mechanical = { ...levels, mean: fastGuide(levels, fastMoves, until) };
+  draft.set(levels.mean);
+  const mechanical = { ...levels, mean: fastGuide(levels, draft, fastMoves, until) };
   const passages = pathThrough(mechanical, findCuts(mechanical, fast), closed);
-  const bridged = bridge(mechanical, passages);
-  const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
-  const path = runningMedian(bridged, half).map((level, i) => (fast[i] ? bridged[i]! : level));
   const { jumps, soft } = jumpsOf(mechanical, passages);
+  const bridged = bridge(levels.time, mechanical.mean, passages);
+  const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
+  const path = runningMedian(bridged, half);
+  for (let i = 0; i < path.length; i++) if (fast[i]) path[i] = bridged[i]!;
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
     !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
@@ -65,8 +72,9 @@ const coarse: Seconds = 1.5e-3;
  * The fast moves of the path roughly bridged. To a slow recorder the first touch of a snap with a high rebound reads
  * like an excursion or a step, and the bridge hides the fall: there those of the recording as it is count too.
  */
-function fastMovesOf(levels: Levels, roughly: Float64Array): readonly FastMove[] {
-  const bridged = findFastMoves({ ...levels, mean: roughly });
+function fastMovesOf(levels: Levels, draft: Float64Array, closed: number): readonly FastMove[] {
+  const roughly = pathThrough(levels, findCuts(levels), closed);
+  const bridged = findFastMoves({ ...levels, mean: bridge(levels.time, draft, roughly) });
   if (levels.interval < coarse) return bridged;
   const asItIs = findFastMoves(levels);
   const apart = (one: FastMove, others: readonly FastMove[]): boolean =>
@@ -105,9 +113,12 @@ function unseenHand({ visible }: Levels): Seconds {
   return Math.sqrt((2 * visible) / handAcceleration);
 }
 
-/** Draws straight lines over what lies off the path. */
-function bridge({ time, mean }: Levels, passages: readonly Passage[]): Float64Array {
-  const path = Float64Array.from(mean);
+/** Draws straight lines over what lies off the path, in place. */
+function bridge(
+  time: Float64Array,
+  path: Float64Array,
+  passages: readonly Passage[],
+): Float64Array {
   for (const { before, after, leaves } of passages) {
     if (!leaves) continue;
     const from = before ? before.to + 1 : 0;
@@ -166,24 +177,25 @@ const slow: Seconds = 3e-3;
 const ofSlowChange = 0.6;
 
 /**
- * What movement may add to the visible departure. Between samples farther apart than a hand needs to turn back, the
- * movement itself bends the recording: four times the middle size of the bends around a place. In a fast move a part
- * of the change from bin to bin.
+ * What movement may add to the visible departure in a bin. Between samples farther apart than a hand needs to turn
+ * back, the movement itself bends the recording: four times the middle size of the bends around a place. In a fast
+ * move a part of the change from bin to bin.
  */
-function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): Float64Array {
+function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: number) => number {
   const part = levels.interval < slow ? ofFastChange : ofSlowChange;
-  const allowed = path.map((level, i) => {
-    if (!fast[i]) return 0;
-    const before = Math.abs(level - (path[i - 1] ?? level));
-    const after = Math.abs(level - (path[i + 1] ?? level));
-    return part * Math.max(before, after);
-  });
-  if (levels.interval <= unseenHand(levels)) return allowed;
-  const bends = path.map((level, i) =>
-    Math.abs(level - ((path[i - 1] ?? level) + (path[i + 1] ?? level)) / 2),
-  );
-  return allowed.map((already, i) => {
-    const around = bends.subarray(Math.max(0, i - neighbours), i + neighbours + 1);
-    return Math.max(already, 4 * median(around));
-  });
+  const level = (i: number, otherwise: number): number => path[i] ?? otherwise;
+  const bend = (i: number): number =>
+    Math.abs(path[i]! - (level(i - 1, path[i]!) + level(i + 1, path[i]!)) / 2);
+  const bends = new Float64Array(2 * neighbours + 1);
+  return (i) => {
+    const here = path[i]!;
+    const before = Math.abs(here - level(i - 1, here));
+    const after = Math.abs(here - level(i + 1, here));
+    const inFast = fast[i] ? part * Math.max(before, after) : 0;
+    if (levels.interval <= unseenHand(levels)) return inFast;
+    let count = 0;
+    for (let k = Math.max(0, i - neighbours); k <= i + neighbours && k < path.length; k++)
+      bends[count++] = bend(k);
+    return Math.max(inFast, 4 * median(bends.subarray(0, count)));
+  };
 }

@@ -14,7 +14,7 @@ const joinedWithin = 6e-3;
 export function findExcursions(
   levels: Levels,
   path: Float64Array,
-  allowance?: Float64Array,
+  allowance: (bin: number) => number = () => 0,
 ): readonly Excursion[] {
   const bridge = Math.max(1, Math.round(joinedWithin / levels.interval));
   const least = levels.visible * (1 + 1e-9);
@@ -45,9 +45,10 @@ function leaves(
   path: Float64Array,
   i: number,
   least: number,
-  allowance: Float64Array | undefined,
+  allowance: (bin: number) => number,
 ): boolean {
-  return Math.abs(departureAt(levels, path, i)) > least + (allowance?.[i] ?? 0);
+  const beyond = Math.abs(departureAt(levels, path, i)) - least;
+  return beyond > 0 && beyond > allowance(i);
 }
 
 /** How far a bin's extremes lie outside what the path covers within the bin; the farther side counts. */

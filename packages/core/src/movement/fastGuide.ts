@@ -6,14 +6,15 @@ import { highestRebound } from './mechanics.js';
  * What the throttle can have done in its fast moves: going one way only until it touched the stop, then staying
  * between where it came to rest and its highest rebound. Elsewhere the levels are left as they are.
  *
+ * @param guide A copy of the levels, which is changed in place.
  * @param until Bins up to which each move's rebounds go on.
  */
 export function fastGuide(
   { mean, visible }: Levels,
+  guide: Float64Array,
   moves: readonly FastMove[],
   until: readonly number[],
 ): Float64Array {
-  const guide = Float64Array.from(mean);
   for (const [k, { direction, start, touch, from, to }] of moves.entries()) {
     const sign = direction === 'closing' ? 1 : -1;
     oneWay(guide, start, touch, sign, visible);

@@ -21,7 +21,7 @@ function through(...points: readonly (readonly [number, number])[]): Levels {
     mean,
     low: mean,
     high: mean,
-    path: mean,
+    still: [],
     rest: -0.12,
     visible: 0.015,
     clip: { low: -Infinity, high: Infinity },

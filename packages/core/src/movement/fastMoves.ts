@@ -17,6 +17,9 @@ export interface FastMove {
   readonly rebounds: readonly number[];
 }
 
+/** Level of a bin, turned so that the move in question falls. */
+type Height = (bin: number) => number;
+
 /** A move counts as fast from this change on, within this time or from one sample to the next. */
 const fastChange = 0.06;
 const fastTime: Seconds = 0.01;
@@ -50,12 +53,13 @@ export function findFastMoves(levels: Levels): readonly FastMove[] {
   const moves: FastMove[] = [];
   const reach = Math.max(1, Math.round(fastTime / interval));
   const least = fastChange + visible;
-  const turned = mean.map((level) => -level);
+  const falling: Height = (bin) => mean[bin]!;
+  const rising: Height = (bin) => -mean[bin]!;
   for (let i = 0; i + reach < mean.length; i++) {
     const change = mean[i + reach]! - mean[i]!;
     if (Math.abs(change) < least) continue;
     const sign = change < 0 ? 1 : -1;
-    const height = change < 0 ? mean : turned;
+    const height = change < 0 ? falling : rising;
     const early = afterGap(time, i, i + reach, interval);
     const move = fastMoveAt(time, height, sign, early, i + reach, levels);
     if (!move) continue;
@@ -73,7 +77,7 @@ export function findFastMoves(levels: Levels): readonly FastMove[] {
 /** The fast fall that is under way between two bins, if it is one. */
 function fastMoveAt(
   time: Float64Array,
-  height: Float64Array,
+  height: Height,
   sign: 1 | -1,
   early: number,
   late: number,
@@ -82,9 +86,16 @@ function fastMoveAt(
   const { visible, interval, rest } = levels;
   const step = Math.max(1, Math.round(speedOver / interval));
   const least = Math.max(slowest * step * interval, visible / 2);
-  const touch = touchAfter(height, lowestOf(height, early, late), step, least, visible);
+  const touch = touchAfter(
+    time.length,
+    height,
+    lowestOf(height, early, late),
+    step,
+    least,
+    visible,
+  );
   const start = startBefore(time, height, early, step, least, visible);
-  const fall = height[start]! - height[touch]!;
+  const fall = height(start) - height(touch);
   const seconds = time[touch]! - time[start]!;
   const unseen = beginsUnseen(sign, start, levels);
   const most = unseen ? Math.max(fall, 1) : fall;
@@ -95,9 +106,9 @@ function fastMoveAt(
     if (steepest(height, start, touch) > ofOneBin * fall) return undefined;
     if (halfTime(time, height, start, touch) < halfWay * seconds) return undefined;
   }
-  const still = lyingStill(time, height, touch, height[touch]! + farthestStick * fall, visible);
+  const still = lyingStill(time, height, touch, height(touch) + farthestStick * fall, visible);
   if (!still) return undefined;
-  if (unseen && still.level < height[touch]! - farthestStick * fall - visible) return undefined;
+  if (unseen && still.level < height(touch) - farthestStick * fall - visible) return undefined;
   if (isLifted(sign * still.level, rest)) return undefined;
   const after = reboundsOf(height, touch, still.until, still.level, visible);
   if (after.highest > highestRebound * most + visible) return undefined;
@@ -105,7 +116,7 @@ function fastMoveAt(
     start,
     touch,
     settled: after.end,
-    from: height[start]!,
+    from: height(start),
     to: still.level,
     rebounds: after.tops,
   };
@@ -140,27 +151,28 @@ function isLifted(level: number, rest: number | undefined): boolean {
 
 /** The end of a fall, going on from a bin as long as it falls fast; then the first bin as low as that. */
 function touchAfter(
-  height: Float64Array,
+  bins: number,
+  height: Height,
   from: number,
   step: number,
   least: number,
   visible: number,
 ): number {
   let lowest = from;
-  while (lowest + step < height.length) {
+  while (lowest + step < bins) {
     const ahead = lowestOf(height, lowest + 1, lowest + step);
-    if (height[lowest]! - height[ahead]! < least) break;
+    if (height(lowest) - height(ahead) < least) break;
     lowest = ahead;
   }
   let touch = lowest;
-  while (touch > from && height[touch - 1]! < height[lowest]! + visible / 2) touch--;
+  while (touch > from && height(touch - 1) < height(lowest) + visible / 2) touch--;
   return touch;
 }
 
 /** The beginning of a fall, going back from a bin as long as it falls fast and no gap lies between. */
 function startBefore(
   time: Float64Array,
-  height: Float64Array,
+  height: Height,
   from: number,
   step: number,
   least: number,
@@ -171,73 +183,73 @@ function startBefore(
   while (
     start - step >= 0 &&
     time[start]! - time[start - step]! <= longest &&
-    height[start - step]! - height[start]! >= least
+    height(start - step) - height(start) >= least
   ) {
     start -= step;
   }
-  const top = height[start]!;
-  while (height[start + 1]! > top - visible / 2) start++;
+  const top = height(start);
+  while (height(start + 1) > top - visible / 2) start++;
   return start;
 }
 
-function lowestOf(height: Float64Array, from: number, to: number): number {
+function lowestOf(height: Height, from: number, to: number): number {
   let lowest = from;
-  for (let i = from; i <= to; i++) if (height[i]! < height[lowest]!) lowest = i;
+  for (let i = from; i <= to; i++) if (height(i) < height(lowest)) lowest = i;
   return lowest;
 }
 
 /** The largest fall from one bin to the next. */
-function steepest(height: Float64Array, start: number, touch: number): number {
+function steepest(height: Height, start: number, touch: number): number {
   let most = 0;
-  for (let i = start + 1; i <= touch; i++) most = Math.max(most, height[i - 1]! - height[i]!);
+  for (let i = start + 1; i <= touch; i++) most = Math.max(most, height(i - 1) - height(i));
   return most;
 }
 
-function halfTime(time: Float64Array, height: Float64Array, start: number, touch: number): Seconds {
-  const middle = (height[start]! + height[touch]!) / 2;
+function halfTime(time: Float64Array, height: Height, start: number, touch: number): Seconds {
+  const middle = (height(start) + height(touch)) / 2;
   let i = touch;
-  while (i > start && height[i]! < middle) i--;
+  while (i > start && height(i) < middle) i--;
   return time[i]! - time[start]!;
 }
 
 /** The first stretch after a touch in which the level stays within the visible departure of its mean: its end, and that mean. */
 function lyingStill(
   time: Float64Array,
-  level: Float64Array,
+  height: Height,
   touch: number,
   highest: number,
   visible: number,
 ): { readonly until: number; readonly level: number } | undefined {
   const step = Math.max(1, firstAt(time, time[touch]! + stillness / 10) - touch);
-  for (let at = touch; at < level.length; at += step) {
+  for (let at = touch; at < time.length; at += step) {
     if (time[at]! - time[touch]! > longestSettling) return undefined;
     const end = firstAt(time, time[at]! + stillness);
-    let [sum, low, high] = [0, level[at]!, level[at]!];
+    let [sum, low, high] = [0, height(at), height(at)];
     let i = at;
     for (; i <= end && high - low <= 2 * visible; i++) {
-      sum += level[i]!;
-      low = Math.min(low, level[i]!);
-      high = Math.max(high, level[i]!);
+      sum += height(i);
+      low = Math.min(low, height(i));
+      high = Math.max(high, height(i));
     }
     const mean = sum / (i - at);
     if (i <= end || high - mean > visible || mean - low > visible) continue;
     if (mean > highest + visible) continue;
     const half = (at + end) >> 1;
-    const drift = meanOf(level, half, end) - meanOf(level, at, half);
+    const drift = meanOf(height, half, end) - meanOf(height, at, half);
     if (Math.abs(drift) <= visible / 2) return { until: end, level: mean };
   }
   return undefined;
 }
 
-function meanOf(level: Float64Array, from: number, to: number): number {
+function meanOf(height: Height, from: number, to: number): number {
   let sum = 0;
-  for (let i = from; i <= to; i++) sum += level[i]!;
+  for (let i = from; i <= to; i++) sum += height(i);
   return sum / (to - from + 1);
 }
 
 /** The tops between the touch and the rest, in levels above it. */
 function reboundsOf(
-  level: Float64Array,
+  height: Height,
   touch: number,
   still: number,
   closed: number,
@@ -247,9 +259,9 @@ function reboundsOf(
   let end = touch;
   let top = 0;
   let highest = 0;
-  let lowest = level[touch]! - closed;
+  let lowest = height(touch) - closed;
   for (let i = touch; i <= still; i++) {
-    const above = level[i]! - closed;
+    const above = height(i) - closed;
     highest = Math.max(highest, i > touch ? above : 0);
     if (above > visible / 2) {
       end = i;

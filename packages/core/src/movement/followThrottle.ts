@@ -5,7 +5,14 @@ import type { Departure } from './departure.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
 import { sameStop } from './mechanics.js';
-import { findRests, findStrokes, type Rest, type SnapClosing, type Stroke } from './movement.js';
+import {
+  findRests,
+  findStrokes,
+  type Rest,
+  restBand,
+  type SnapClosing,
+  type Stroke,
+} from './movement.js';
 import { withoutRebounds } from './withoutRebounds.js';
 
 /** What the throttle did. */
@@ -27,7 +34,8 @@ function stopsOf(rests: readonly Rest[]): Movement['stops'] {
     const near = rests.filter(({ level }) => Math.abs(level - stop) <= farthestStop);
     if (near.length === 0) return stop;
     const levels = near.map(({ level }) => level);
-    const outermost = stop === 0 ? Math.min(...levels) : Math.max(...levels);
+    const outer = stop === 0 ? Math.min : Math.max;
+    const outermost = levels.reduce((most, level) => outer(most, level));
     const there = levels.filter((level) => Math.abs(level - outermost) <= sameStop);
     return there.reduce((sum, level) => sum + level, 0) / there.length;
   };
@@ -37,20 +45,23 @@ function stopsOf(rests: readonly Rest[]): Movement['stops'] {
 /** The closed level is sought no higher than this; above it the throttle was never closed. */
 const highestClosed = 0.2;
 
-/** Tells the throttle's movement from what left its path. */
-export function followThrottle(levels: Levels): {
+/**
+ * Tells the throttle's movement from what left its path.
+ *
+ * @param draft As long as the levels, to work in; it becomes the movement's path.
+ */
+export function followThrottle(
+  levels: Levels,
+  draft: Float64Array,
+): {
   readonly departures: readonly Departure[];
   /** Level bin by bin as the throttle drew it, rebounds included. */
   readonly path: Float64Array;
   readonly movement: Movement;
 } {
   const { time } = levels;
-  const band = Math.max(levels.visible / 2, 0.01);
-  const closed = Math.min(
-    highestClosed,
-    ...findRests(time, levels.path, band).map(({ level }) => level),
-  );
-  const { path, ...found } = findDepartures(levels, closed);
+  const closed = levels.still.reduce((least, level) => Math.min(least, level), highestClosed);
+  const { path, ...found } = findDepartures(levels, closed, draft);
   const { departures, fastMoves } = coarseSnaps(found.departures, found.fastMoves, levels);
   const snaps = fastMoves
     .filter(({ direction }) => direction === 'closing')
@@ -64,8 +75,8 @@ export function followThrottle(levels: Levels): {
       }),
     );
   const half = Math.max(1, Math.round(halfWindow / levels.interval));
-  const smooth = withoutRebounds(runningMedian(path, half), time, snaps);
-  const rests = findRests(time, smooth, band);
+  const smooth = withoutRebounds(runningMedian(path, half, draft), time, snaps);
+  const rests = findRests(time, smooth, restBand(levels.visible));
   const strokes = findStrokes(time, smooth);
   return {
     departures,

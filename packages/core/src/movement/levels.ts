@@ -9,7 +9,8 @@ export interface Levels {
   readonly mean: Float64Array;
   readonly low: Float64Array;
   readonly high: Float64Array;
-  readonly path: Float64Array;
+  /** Where the recording, with anything short taken out of it, lay still. */
+  readonly still: readonly number[];
   /** Rest level of the load; undefined where nothing pulls a lifted wiper. */
   readonly rest: number | undefined;
   /** The smallest visible departure. */

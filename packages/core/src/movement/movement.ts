@@ -31,6 +31,13 @@ export interface SnapClosing {
 const shortestRest: Seconds = 0.1;
 const turningSize = 0.05;
 
+/** A resting level varies within half the visible departure, or this part of the span. */
+const leastBand = 0.01;
+
+export function restBand(visible: number): number {
+  return Math.max(visible / 2, leastBand);
+}
+
 /** The rests: stretches of at least 0.1 s in which the level stays within a band. */
 export function findRests(time: Float64Array, level: Float64Array, band: number): readonly Rest[] {
   const rests: Rest[] = [];

@@ -1,4 +1,4 @@
-import type { PreparedSweep } from '../capture/captureQuality.js';
+import type { CaptureQuality } from '../capture/captureQuality.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
 import { sameStop } from '../movement/mechanics.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
@@ -9,7 +9,7 @@ import type { EndReading } from './judgeEnd.js';
 
 /** What the end readings are taken from. */
 export interface EndEvidence {
-  readonly prepared: PreparedSweep;
+  readonly quality: CaptureQuality;
   readonly scale: ThrottleScale;
   readonly path: Float64Array;
   readonly movement: {
@@ -40,13 +40,13 @@ export function endReading(
   window: ReadingWindow,
   evidence: EndEvidence,
 ): EndReading | undefined {
-  const { prepared, scale, path, movement, instrument } = evidence;
+  const { quality, scale, path, movement, instrument } = evidence;
   const rests = outermost(end, movement.rests);
   if (rests.length === 0) return undefined;
   const level = weighted(rests);
   if (isClipped(scale.closed + level * scale.span, window, evidence)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
-  const { visible } = prepared.quality;
+  const { visible } = quality;
   const unsure = Math.max(sameLevelOfVisible * visible, 2 * scatterOfReading(evidence));
   const apart = Math.max(sameLevel, unsure / Math.abs(scale.span));
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
@@ -73,8 +73,8 @@ function repeatability(rests: readonly Rest[], span: Volts): Volts {
 }
 
 /** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */
-function isClipped(volts: Volts, window: ReadingWindow, { prepared }: EndEvidence): boolean {
-  const { clip, resolution, noise, ripple } = prepared.quality;
+function isClipped(volts: Volts, window: ReadingWindow, { quality }: EndEvidence): boolean {
+  const { clip, resolution, noise, ripple } = quality;
   const { low = -Infinity, high = Infinity } = clip;
   const near = resolution + noise + (ripple?.volts ?? 0);
   return (volts <= low + near && window.low < low) || (volts >= high - near && window.high > high);
@@ -103,8 +103,8 @@ function leadsTo(stroke: Stroke, rest: Rest): boolean {
  *
  * Method: quantization theory (B. Widrow and I. Kollár, Quantization Noise, 2008; from memory).
  */
-export function scatterOfReading({ prepared, movement }: EndEvidence): Volts {
-  const { resolution, noise } = prepared.quality;
+export function scatterOfReading({ quality, movement }: EndEvidence): Volts {
+  const { resolution, noise } = quality;
   const rounding = resolution / Math.sqrt(12);
   const own = noise * noise - rounding * rounding;
   const left =
@@ -139,12 +139,12 @@ export interface ClosedReturns {
 }
 
 /** Finds the returns to the closed stop. */
-export function closedReturns({ prepared, movement, scale }: EndEvidence): ClosedReturns {
+export function closedReturns({ quality, movement, scale }: EndEvidence): ClosedReturns {
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
   let hanging = 0;
   const { rests, snaps, strokes } = movement;
-  const closed = Math.min(...rests.map(({ level }) => level));
+  const closed = rests.reduce((least, { level }) => Math.min(least, level), Infinity);
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
     const after = rests.filter(
@@ -152,7 +152,7 @@ export function closedReturns({ prepared, movement, scale }: EndEvidence): Close
     );
     if (after.length === 0) continue;
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
-    if (rest.end - rest.start < (fewestSamples - 1) * prepared.quality.interval) continue;
+    if (rest.end - rest.start < (fewestSamples - 1) * quality.interval) continue;
     const volts = scale.closed + rest.level * scale.span;
     const snapped = snaps.some(
       ({ start, settled }) =>
@@ -167,8 +167,11 @@ export function closedReturns({ prepared, movement, scale }: EndEvidence): Close
 }
 
 function outermost(end: 'closed' | 'open', rests: readonly Rest[]): readonly Rest[] {
-  const levels = rests.map(({ level }) => level);
-  const edge = end === 'open' ? Math.max(...levels) : Math.min(...levels);
+  const outer = end === 'open' ? Math.max : Math.min;
+  const edge = rests.reduce(
+    (most, { level }) => outer(most, level),
+    end === 'open' ? -Infinity : Infinity,
+  );
   return rests.filter(({ level }) => Math.abs(level - edge) <= sameStop);
 }
 

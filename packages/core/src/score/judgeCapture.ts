@@ -9,7 +9,7 @@ import type { Check } from './score.js';
 /** Whether the recording could have shown a dropout: fast enough, quiet enough, without gaps or clipping. */
 export function judgeCapture(
   sweep: Sweep,
-  prepared: PreparedSweep,
+  prepared: Pick<PreparedSweep, 'quality' | 'clipped'>,
   expected: Expectation,
   rests: readonly Rest[],
   recorder: Recorder,
@@ -60,7 +60,7 @@ function longestMovingGap(time: Float64Array, rests: readonly Rest[]): Seconds {
 
 /** The path may lie at an end of the recorder's range only where no expected reading lies beyond it. */
 function clipping(
-  { bins, path, quality }: PreparedSweep,
+  { clipped, quality }: Pick<PreparedSweep, 'quality' | 'clipped'>,
   { windows }: Expectation,
   { range }: Recorder,
 ): Check {
@@ -69,13 +69,7 @@ function clipping(
   if (!range && low === -Infinity && high === Infinity) return { ...base, outcome: 'not-judged' };
   const lowest = Math.min(windows.closed.low, windows.open.low);
   const highest = Math.max(windows.closed.high, windows.open.high);
-  const near = quality.resolution + quality.noise / 2;
-  let measured = 0;
-  for (let i = 0; i < path.length; i++) {
-    const atTop = path[i]! >= high - near && highest > high;
-    const atBottom = path[i]! <= low + near && lowest < low;
-    if (atTop || atBottom) measured += bins.samplesPerBin;
-  }
+  const measured = (lowest < low ? clipped.low : 0) + (highest > high ? clipped.high : 0);
   return {
     ...base,
     outcome: measured > 0 ? 'cannot-tell' : 'conforms',

@@ -11,7 +11,8 @@ import type { Expectation } from '../expectation/expectation.js';
 import { hookUpLevels } from '../expectation/hookUpLevels.js';
 import { followThrottle } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
-import { onScale, type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
+import { levelsOf } from '../movement/levelsOf.js';
+import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
@@ -81,10 +82,15 @@ export function scoreSweep(
   const hookUp = hookUpLevels(expected.circuit);
   const ratio = ratiometric(ordered.sweep, hookUp, recorder);
   const judged = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
-  const prepared = prepareSweep(judged, scale.span, recorder, criteria, ordered.disordered);
-  const levels = levelsOf(prepared, scale);
-  const { path, departures, movement } = followThrottle(levels);
-  const { quality } = prepared;
+  const { levels, draft, ...capture } = prepared(
+    judged,
+    scale,
+    recorder,
+    criteria,
+    ordered.disordered,
+  );
+  const { quality } = capture;
+  const { path, departures, movement } = followThrottle(levels, draft);
   const { stretches = [] } = sweep;
   const found = departures.map((one) =>
     finding(one, levels, path, movement, expected, hookUp, scale),
@@ -103,13 +109,13 @@ export function scoreSweep(
   const explanations = evidence.events.length > 0 ? weighCauses(evidence) : [];
   const findings = found.map((one, i) => asExplained(one, explanations[0]?.foreign.has(i)));
   const instrument = ratio.uncertainty ?? 0;
-  const ends = { prepared, scale, path: movement.path, movement, instrument };
+  const ends = { quality, scale, path: movement.path, movement, instrument };
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
   const misconnected = isMisconnected(movement.path, hookUp, scale, quality.clip);
   const checks = [
-    ...judgeCapture(judged, prepared, expected, movement.rests, recorder, criteria),
+    ...judgeCapture(judged, capture, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
@@ -153,27 +159,25 @@ export function scoreSweep(
   };
 }
 
-const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];
-
-/** The recording on the scale of the throttle; a falling sensor's lowest volts are its highest level. */
-function levelsOf({ bins, path, quality }: PreparedSweep, scale: ThrottleScale): Levels {
-  const level = (volts: number): number => onScale(scale, volts);
-  const { low: least = -Infinity, high: most = Infinity } = quality.clip;
-  const [low, high] = scale.span > 0 ? [bins.low, bins.high] : [bins.high, bins.low];
-  return {
-    time: bins.time,
-    interval: bins.interval,
-    withinBin: (bins.samplesPerBin - 1) / (2 * bins.samplesPerBin),
-    mean: bins.mean.map(level),
-    low: low.map(level),
-    high: high.map(level),
-    path: path.map(level),
-    rest: scale.rest,
-    visible: quality.visible / Math.abs(scale.span),
-    clip:
-      scale.span > 0
-        ? { low: level(least), high: level(most) }
-        : { low: level(most), high: level(least) },
-    noise: quality.noise / Math.sqrt(bins.samplesPerBin) / Math.abs(scale.span),
-  };
+/** A recording made ready; its bins in volts end here, large as they are, and its rough path's array is left to work in. */
+function prepared(
+  sweep: Sweep,
+  scale: ThrottleScale,
+  recorder: Recorder,
+  criteria: Criteria,
+  disordered: number,
+): Pick<PreparedSweep, 'quality' | 'clipped'> & {
+  readonly levels: Levels;
+  readonly draft: Float64Array;
+} {
+  const { bins, path, quality, clipped } = prepareSweep(
+    sweep,
+    scale.span,
+    recorder,
+    criteria,
+    disordered,
+  );
+  return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
 }
+
+const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];

@@ -4,9 +4,14 @@
  * than half the window is taken out (J. W. Tukey, Exploratory Data Analysis, 1977; from memory).
  *
  * Method: a sorted window with binary search, n·log w comparisons.
+ *
+ * @param medians Where to write them; an array of their own when left out.
  */
-export function runningMedian(values: Float64Array, halfWidth: number): Float64Array {
-  const medians = new Float64Array(values.length);
+export function runningMedian(
+  values: Float64Array,
+  halfWidth: number,
+  medians: Float64Array = new Float64Array(values.length),
+): Float64Array {
   const widest = Math.min(halfWidth, values.length);
   const window = new Float64Array(2 * widest + 1);
   let size = 0;
