@@ -3,8 +3,8 @@ import { lineThrough } from '../../packages/core/src/movement/lineThrough.js';
 
 /**
  * The throttle's speed is the slope of a least-squares line. At even spacing that is the first derivative's filter of
- * A. Savitzky and M. J. E. Golay, Anal. Chem. 36 (1964) 1627, for polynomials of degree 1 and 2; its coefficients
- * agree with SciPy's `savgol_coeffs`.
+ * A. Savitzky and M. J. E. Golay, Anal. Chem. 36 (1964) 1627 (citation from memory), for polynomials of degree 1 and 2.
+ * Coefficients as computed with SciPy's `savgol_coeffs`.
  */
 test.each([
   [10, [-2, -1, 0, 1, 2]],
