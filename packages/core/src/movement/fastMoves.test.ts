@@ -61,7 +61,20 @@ describe('findFastMoves', () => {
     expect(findFastMoves(rising)).toMatchObject([{ direction: 'opening' }]);
   });
 
+  test('is found where the closed stop lies at the level of a lifted wiper, and beyond a jump of the track', () => {
+    const toRest = through([0, 1], [0.5, 1], [0.53, 0.4], [0.545, -0.12], [1, -0.12]);
+    expect(findFastMoves(toRest)).toMatchObject([{ direction: 'closing' }]);
+    const jump = [
+      [0.5, 1],
+      [0.51, 0.9],
+      [0.511, 0.5],
+    ] as const;
+    const cracked = through([0, 1], ...jump, [0.52, 0.35], [0.53, 0.1], [0.534, 0], [1, 0]);
+    expect(findFastMoves(cracked)).toMatchObject([{ direction: 'closing' }]);
+  });
+
   test.each([
+    ['a jump in a closing by hand', through([0, 1], [0.5, 0.7], [0.501, 0.3], [0.6, 0], [1, 0])],
     ['a closing by hand', through([0, 1], [0.5, 1], [1, 0], [1.5, 0])],
     ['a contact that opens', through([0, 1], [0.5, 1], [0.502, 0], [1, 0])],
     [

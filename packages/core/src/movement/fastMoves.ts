@@ -103,13 +103,20 @@ function fastMoveAt(
   if (unseen && fall * longestSpring < seconds) return undefined;
   if (interval < resolved && !unseen) {
     if (seconds < shortestSpring / 2) return undefined;
-    if (steepest(height, start, touch) > ofOneBin * fall) return undefined;
-    if (halfTime(time, height, start, touch) < halfWay * seconds) return undefined;
+    const jump = steepest(height, start, touch);
+    if (height(jump - 1) - height(jump) > ofOneBin * fall) return undefined;
+    const landed = afterJump(height, jump, touch);
+    const isSpring = accelerates(time, height, start, touch);
+    const isSpringBeyond =
+      accelerates(time, height, landed, touch) &&
+      height(landed) - height(touch) > (fastChange / fastTime) * (time[touch]! - time[landed]!);
+    if (!isSpring && !isSpringBeyond) return undefined;
   }
   const still = lyingStill(time, height, touch, height(touch) + farthestStick * fall, visible);
   if (!still) return undefined;
   if (unseen && still.level < height(touch) - farthestStick * fall - visible) return undefined;
-  if (isLifted(sign * still.level, rest)) return undefined;
+  const resolvedFall = interval < resolved && !unseen && seconds >= shortestSpring;
+  if (!resolvedFall && isLifted(sign * still.level, rest)) return undefined;
   const after = reboundsOf(height, touch, still.until, still.level, visible);
   if (after.highest > highestRebound * most + visible) return undefined;
   return {
@@ -198,18 +205,31 @@ function lowestOf(height: Height, from: number, to: number): number {
   return lowest;
 }
 
-/** The largest fall from one bin to the next. */
+/** The bin that ends the largest fall from one bin to the next. */
 function steepest(height: Height, start: number, touch: number): number {
-  let most = 0;
-  for (let i = start + 1; i <= touch; i++) most = Math.max(most, height(i - 1) - height(i));
-  return most;
+  let at = start + 1;
+  for (let i = start + 2; i <= touch; i++)
+    if (height(i - 1) - height(i) > height(at - 1) - height(at)) at = i;
+  return at;
 }
 
-function halfTime(time: Float64Array, height: Height, start: number, touch: number): Seconds {
+/** Where a jump is over that reaches its largest fall from one bin to the next in a given bin: it may lie in two or three bins. */
+function afterJump(height: Height, steep: number, touch: number): number {
+  const half = (height(steep - 1) - height(steep)) / 2;
+  let at = steep;
+  while (at < touch && height(at) - height(at + 1) > half) at++;
+  return at;
+}
+
+/** Whether a stretch falls ever faster, as a spring makes it, and not ever slower as a lead does that discharges. */
+function accelerates(time: Float64Array, height: Height, start: number, touch: number): boolean {
   const middle = (height(start) + height(touch)) / 2;
   let i = touch;
   while (i > start && height(i) < middle) i--;
-  return time[i]! - time[start]!;
+  return (
+    height(start) - height(touch) >= smallestHeight &&
+    time[i]! - time[start]! >= halfWay * (time[touch]! - time[start]!)
+  );
 }
 
 /** The first stretch after a touch in which the level stays within the visible departure of its mean: its end, and that mean. */

@@ -26,6 +26,13 @@ test('what a place shows in a fast move is what it showed in slow ones', () => {
   expect(kindsOf([named('step', slow), named('spike', 950)])).toEqual(['step', 'step']);
 });
 
+test('a jump is known by the levels that it leads between', () => {
+  const step: Departure = { kind: 'step', from: 120, to: 160, depth: 0.4 };
+  const middle = (path[120]! + path[160]!) / 2;
+  const fastest = path.findIndex((at, i) => i >= 900 && Math.abs(at - middle) < 0.01);
+  expect(kindsOf([step, named('dropout', fastest)])).toEqual(['step', 'step']);
+});
+
 test('a spike in a fast move alone is taken for a lost contact', () => {
   expect(kindsOf([named('spike', 950)])).toEqual(['dropout']);
 });

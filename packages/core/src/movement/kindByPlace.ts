@@ -46,13 +46,19 @@ export function kindByPlace(
   const interferes = inSlow.some(({ kind }) => kind === 'spike');
   return named.map((one) => {
     if (!fast[one.from]) return one;
-    const level = path[one.from]!;
-    const same = inSlow.filter((other) => Math.abs(path[other.from]! - level) <= onePlaceFast);
+    const same = inSlow.filter((other) => apart(path, one, other) <= onePlaceFast);
     const shown = new Set(same.map(({ kind }) => kind));
     if (shown.size === 1) return { ...one, kind: same[0]!.kind };
     // Interference that spares all slow moves would have to wait for the fast ones: the contact is likelier.
     return one.kind === 'spike' && !interferes ? { ...one, kind: 'dropout' } : one;
   });
+}
+
+/** How far the levels that two departures go over lie apart: a jump leads from one level to another. */
+function apart(path: Float64Array, inFast: Departure, inSlow: Departure): number {
+  const [a, b] = [path[inFast.from - 1] ?? path[0]!, path[inFast.to + 1] ?? path[inFast.to]!];
+  const [c, d] = [path[inSlow.from]!, path[inSlow.to]!];
+  return Math.max(0, Math.min(a, b) - Math.max(c, d), Math.min(c, d) - Math.max(a, b));
 }
 
 function before(time: Float64Array, bin: number): number {
