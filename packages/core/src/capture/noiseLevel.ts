@@ -12,7 +12,7 @@ const ninetyPercentRms = 0.789283;
  * The standard deviation of the noise, from second differences, in which steady movement cancels; the
  * largest tenth of them (edges, snaps) is left out. Several lags are tried and the largest result kept,
  * since filtered noise hides from neighbouring samples. Samples at the end of the recorder's range say nothing of
- * noise. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
+ * noise, those beside them show one side of it. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
  *
  * Method: trimmed second-difference estimate after J. von Neumann et al., Ann. Math. Statist. 12 (1941);
  * from memory.
@@ -31,7 +31,32 @@ export function noiseLevel(
     const known = ripple ? rippleScale(ripple, lag * interval) : 0;
     level = Math.max(level, Math.sqrt(Math.max(0, found * found - known * known)));
   }
-  return level;
+  const { low = -Infinity, high = Infinity } = clip;
+  const [above, below] = [oneSided(signal, low, 1, level), oneSided(signal, high, -1, level)];
+  return Math.max(level, above, below);
+}
+
+/** Noise at the limit is sought up to this many times what shows elsewhere; what goes farther left the limit. */
+const farthest = 6;
+const fewest = 100;
+
+/**
+ * Scatter of a signal that lies at an end of the range, from what rises from it beside samples that don't: a normal
+ * deviate's one side has the root mean square of both. 0 where there are too few.
+ *
+ * @param sign 1 for the low end, −1 for the high one.
+ */
+function oneSided(signal: Float64Array, limit: Volts, sign: 1 | -1, level: Volts): Volts {
+  if (!Number.isFinite(limit)) return 0;
+  const stride = Math.max(1, Math.ceil(signal.length / mostDifferences));
+  const all = new Float64Array(Math.ceil(signal.length / stride));
+  let found = 0;
+  for (let at = 1; at + 1 < signal.length; at += stride) {
+    const beyond = sign * (signal[at]! - limit);
+    const atLimit = sign * (signal[at - 1]! - limit) <= 0 || sign * (signal[at + 1]! - limit) <= 0;
+    if (atLimit && beyond > 0 && beyond <= farthest * level) all[found++] = beyond;
+  }
+  return found < fewest ? 0 : trimmedRms(all.subarray(0, found));
 }
 
 function trimmedScale(
@@ -48,12 +73,16 @@ function trimmedScale(
     if (middle <= low || middle >= high) continue;
     all[found++] = Math.abs(signal[at]! - 2 * middle + signal[at + 2 * lag]!);
   }
-  if (found === 0) return 0;
-  const differences = all.subarray(0, found).sort();
-  const kept = Math.max(1, Math.floor(0.9 * differences.length));
+  return found === 0 ? 0 : trimmedRms(all.subarray(0, found)) / Math.sqrt(6);
+}
+
+/** Root mean square of normal deviates' sizes, from the smaller nine tenths of them. */
+function trimmedRms(sizes: Float64Array): number {
+  sizes.sort();
+  const kept = Math.max(1, Math.floor(0.9 * sizes.length));
   let squares = 0;
-  for (let i = 0; i < kept; i++) squares += differences[i]! ** 2;
-  return Math.sqrt(squares / kept / 6) / ninetyPercentRms;
+  for (let i = 0; i < kept; i++) squares += sizes[i]! ** 2;
+  return Math.sqrt(squares / kept) / ninetyPercentRms;
 }
 
 /** What a sine adds to the trimmed scale of its second differences; trimming makes it count 1.16 times its own. */
