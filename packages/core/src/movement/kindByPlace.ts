@@ -69,14 +69,15 @@ function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
 }
 
-/** Departures in chains by their level. */
+/** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
 function placesOf(path: Float64Array, departures: readonly Departure[]): readonly Departure[][] {
-  const sorted = departures.toSorted((a, b) => path[a.from]! - path[b.from]!);
+  const levelOf = ({ from, to }: Departure): number => Math.min(path[from]!, path[to]!);
+  const sorted = departures.toSorted((a, b) => levelOf(a) - levelOf(b));
   const places: Departure[][] = [];
   for (const one of sorted) {
     const place = places[places.length - 1];
     const last = place?.[place.length - 1];
-    if (place && last && path[one.from]! - path[last.from]! <= onePlace) place.push(one);
+    if (place && last && levelOf(one) - levelOf(last) <= onePlace) place.push(one);
     else places.push([one]);
   }
   return places;
