@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { soak } from './tests/counts.js';
 
 const source = (path: string) => fileURLToPath(new URL(`./packages/${path}`, import.meta.url));
 
@@ -25,7 +26,7 @@ export default defineConfig({
   resolve: { alias },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
-    testTimeout: 60_000,
+    testTimeout: 60_000 * soak,
     hookTimeout: 60_000,
     expect: { poll: { timeout: 15_000 } },
     passWithNoTests: true,

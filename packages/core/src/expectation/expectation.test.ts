@@ -43,6 +43,20 @@ describe('expectedCurve', () => {
 });
 
 describe('expectedWindows', () => {
+  test('a track that loads its own limiter has its highest reading inside its tolerance', () => {
+    // V = 5 xT·R/(xT(L + (1 − x)T) + R(L + T)) is highest at T = √(R·L/(x(1 − x))).
+    const highest = Math.sqrt((1e4 * 1000) / 0.25);
+    const turning: Circuit = {
+      ...circuit,
+      sensor: { track: highest * 1.05, closedPosition: 0.5 },
+      load: { pullDown: 1e4 },
+    };
+    const best = { ...turning, sensor: { ...turning.sensor, track: highest } };
+    const { closed } = expectedWindows(turning, { track: 0.2 });
+    expect(closed.high).toBeCloseTo(operatingPoint(best, 0.5).output as number, 12);
+    expect(closed.high).toBeGreaterThan(closed.nominal);
+  });
+
   test('without tolerances low, nominal and high are one', () => {
     const { closed } = expectedWindows(circuit);
     expect(closed.low).toBe(closed.nominal);

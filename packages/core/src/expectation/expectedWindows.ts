@@ -1,7 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { finiteBetween } from '../guard.js';
-import type { Position, Travel, Volts } from '../units.js';
+import type { Ohms, Position, Travel, Volts } from '../units.js';
 import { outputFunction } from './outputFunction.js';
 import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.js';
 import { turningPoints } from './turningPoints.js';
@@ -26,8 +26,8 @@ export interface ExpectedWindows {
  * instrument's uncertainty beside them.
  *
  * Method: the exact extremes over all corners of the tolerances. The output of a resistive network is a
- * quotient of two straight lines in each resistance, so its extremes lie at corners; over the wiper's
- * position the turning points inside count too.
+ * quotient of two straight lines in each resistance, so its extremes lie at corners. Wiper and track each
+ * change two resistances at once: over the position and over the track the turning points inside count too.
  *
  * @param circuit The circuit, in SI units.
  * @param tolerances Fractions of the nominal values.
@@ -64,7 +64,7 @@ export function toleranceCorners(circuit: Circuit, tolerances: Tolerances): read
 export function windowAt(
   circuit: Circuit,
   corners: readonly Circuit[],
-  { closedPosition = 0, openPosition = 0 }: Tolerances,
+  { closedPosition = 0, openPosition = 0, track = 0 }: Tolerances,
   travel: Travel,
 ): ReadingWindow {
   const position = positionAt(circuit.sensor, travel);
@@ -73,15 +73,35 @@ export function windowAt(
   const to = Math.min(1, position + reach);
   let low = Infinity;
   let high = -Infinity;
+  const look = (volts: Volts): void => {
+    low = Math.min(low, volts);
+    high = Math.max(high, volts);
+  };
   for (const corner of corners) {
     const output = outputFunction(corner);
-    for (const place of placesToLook(output, from, to, canTurn(corner))) {
-      const volts = output(place);
-      low = Math.min(low, volts);
-      high = Math.max(high, volts);
+    for (const place of placesToLook(output, from, to, canTurn(corner))) look(output(place));
+    // Each corner with the least track stands for the one with the most as well.
+    if (track === 0 || corner.sensor.track > circuit.sensor.track) continue;
+    const [least, most] = [corner.sensor.track, circuit.sensor.track * (1 + track)];
+    for (const place of from === to ? [from] : [from, to]) {
+      const ofTrack = (ohms: Ohms): Volts => outputFunction(withTrack(corner, ohms))(place);
+      if (!mayTurn(ofTrack, least, most)) continue;
+      for (const ohms of turningPoints(ofTrack, least, most)) look(ofTrack(ohms));
     }
   }
   return { low, nominal: outputFunction(circuit)(position), high };
+}
+
+function withTrack(circuit: Circuit, track: Ohms): Circuit {
+  return { ...circuit, sensor: { ...circuit.sensor, track } };
+}
+
+/** Whether a function whose slope is a quadratic's may turn between two places: its slopes at three differ in sign. */
+function mayTurn(value: (at: number) => number, from: number, to: number): boolean {
+  const little = (to - from) * 1e-4;
+  const slope = (at: number): number => Math.sign(value(at + little) - value(at));
+  const [first, middle, last] = [from, (from + to) / 2, to - little].map(slope);
+  return first !== last || first !== middle;
 }
 
 /** With nothing but resistances to common the output only rises or falls over the track. */
