@@ -69,9 +69,14 @@ function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
 }
 
+function isJump(kind: Departure['kind']): boolean {
+  return kind === 'dead-spot' || kind === 'step';
+}
+
 /** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
 function placesOf(path: Float64Array, departures: readonly Departure[]): readonly Departure[][] {
-  const levelOf = ({ from, to }: Departure): number => Math.min(path[from]!, path[to]!);
+  const levelOf = ({ kind, from, to }: Departure): number =>
+    isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
   const sorted = departures.toSorted((a, b) => levelOf(a) - levelOf(b));
   const places: Departure[][] = [];
   for (const one of sorted) {
@@ -85,7 +90,7 @@ function placesOf(path: Float64Array, departures: readonly Departure[]): readonl
 
 function isRough(place: readonly Departure[], time: Float64Array): boolean {
   if (passesOf(place, time) < 2) return false;
-  const jumps = place.filter(({ kind }) => kind === 'dead-spot' || kind === 'step');
+  const jumps = place.filter(({ kind }) => isJump(kind));
   if (2 * jumps.length > place.length) return false;
   if (place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
   if (place.length < fewestRough) return false;

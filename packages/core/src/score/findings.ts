@@ -18,10 +18,9 @@ export function finding(
   hookUp: HookUpLevels,
   scale: ThrottleScale,
 ): Finding {
-  const { from, to, depth } = departure;
+  const { kind, from, to, depth } = departure;
   const { time, interval } = levels;
   const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
-  const { kind, went } = whereTo(departure, level, levels, hookUp, scale);
   const start = time[from]! - interval / 2;
   const end = time[to]! + interval / 2;
   const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
@@ -48,7 +47,7 @@ export function finding(
     depth: depth * scale.span,
     depthOfSpan: Math.abs(depth),
     depthOfSource: Math.abs((depth * scale.span) / hookUp.source),
-    went,
+    went: went(departure, level, levels, hookUp, scale),
     during: snapped ? 'closing' : resting || !moved ? 'rest' : moved,
   };
 }
@@ -83,38 +82,25 @@ function stepTravel(
 /** A broken contact's signal comes this near to its level, as a part of the way there. */
 const nearLevel = 0.08;
 
-/**
- * The level that a departure went to, and its kind in that light: what goes beyond the level of a lifted wiper, to
- * that of a broken supply or ground lead, is no lifted wiper's dropout.
- */
-function whereTo(
+function went(
   { kind, depth }: Departure,
   level: number,
   { rest, visible }: Levels,
   { brokenLead }: HookUpLevels,
   scale: ThrottleScale,
-): Pick<Finding, 'kind' | 'went'> {
-  if (kind !== 'dropout' && kind !== 'spike') return { kind, went: 'elsewhere' };
-  const off = (goal: number): number => Math.abs(goal - level - depth);
+): Finding['went'] {
   const reaches = (goal: number): boolean =>
     Math.sign(goal - level) === Math.sign(depth) &&
-    off(goal) <= Math.max(visible, nearLevel * Math.abs(goal - level));
+    Math.abs(goal - level - depth) <= Math.max(visible, nearLevel * Math.abs(goal - level));
+  if (kind !== 'dropout' && kind !== 'spike') return 'elsewhere';
+  if (rest !== undefined && kind === 'dropout' && reaches(rest)) return 'to-rest-level';
+  const broken = [brokenLead.supply, brokenLead.ground].filter((ends) => ends !== undefined);
   const along = Math.min(1, Math.max(0, level));
-  const broken = [brokenLead.supply, brokenLead.ground]
-    .filter((ends) => ends !== undefined)
-    .map(({ closed, open }) => onScale(scale, closed + (open - closed) * along))
-    .filter(reaches);
-  if (kind === 'dropout' && rest !== undefined) {
-    const beyond = Math.abs(depth) - Math.abs(rest - level) > visible / 2;
-    if (beyond && broken.some((goal) => off(goal) < off(rest)))
-      return { kind: 'spike', went: 'to-broken-lead-level' };
-    if (reaches(rest)) return { kind, went: 'to-rest-level' };
-  }
-  if (broken.length > 0) return { kind, went: 'to-broken-lead-level' };
-  return {
-    kind,
-    went: kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere',
-  };
+  const isBroken = broken.some(({ closed, open }) =>
+    reaches(onScale(scale, closed + (open - closed) * along)),
+  );
+  if (isBroken) return 'to-broken-lead-level';
+  return kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere';
 }
 
 /** A pulse of a foreign voltage that happened to go toward the rest level is a spike like its others. */
