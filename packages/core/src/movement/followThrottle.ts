@@ -4,7 +4,6 @@ import { coarseSnaps } from './coarseSnaps.js';
 import type { Departure } from './departure.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
-import { sameStop } from './mechanics.js';
 import {
   findRests,
   findStrokes,
@@ -13,6 +12,7 @@ import {
   type SnapClosing,
   type Stroke,
 } from './movement.js';
+import { type Stops, stopsOf } from './stopsOf.js';
 import { withoutRebounds } from './withoutRebounds.js';
 
 /** What the throttle did. */
@@ -22,24 +22,7 @@ export interface Movement {
   readonly strokes: readonly Stroke[];
   readonly rests: readonly Rest[];
   readonly snaps: readonly SnapClosing[];
-  /** Levels at which the throttle came to rest at its stops; the expected ones, 0 and 1, where it never did. */
-  readonly stops: { readonly closed: number; readonly open: number };
-}
-
-/** A stop is sought this near to where it is expected. */
-const farthestStop = 0.25;
-
-function stopsOf(rests: readonly Rest[]): Movement['stops'] {
-  const levelAt = (stop: 0 | 1): number => {
-    const near = rests.filter(({ level }) => Math.abs(level - stop) <= farthestStop);
-    if (near.length === 0) return stop;
-    const levels = near.map(({ level }) => level);
-    const outer = stop === 0 ? Math.min : Math.max;
-    const outermost = levels.reduce((most, level) => outer(most, level));
-    const there = levels.filter((level) => Math.abs(level - outermost) <= sameStop);
-    return there.reduce((sum, level) => sum + level, 0) / there.length;
-  };
-  return { closed: levelAt(0), open: levelAt(1) };
+  readonly stops: Stops;
 }
 
 /** The closed level is sought no higher than this; above it the throttle was never closed. */

@@ -4,20 +4,27 @@ import type { Departure } from '../movement/departure.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
+import { movementBeside } from '../movement/movementBeside.js';
 import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
-import type { Seconds } from '../units.js';
 import type { Finding } from './score.js';
+import { stepTravel } from './stepTravel.js';
 
-/** A departure in the units of the recording, with where and during what it happened. */
+/**
+ * A departure in the units of the recording, with where and during what it happened.
+ *
+ * @param departures All of the recording's.
+ */
 export function finding(
   departure: Departure,
   levels: Levels,
   path: Float64Array,
-  { rests, snaps, strokes, stops }: Movement,
+  departures: readonly Departure[],
+  movement: Movement,
   expected: Expectation,
   hookUp: HookUpLevels,
   scale: ThrottleScale,
 ): Finding {
+  const { rests, snaps, strokes, stops } = movement;
   const { kind, from, to, depth } = departure;
   const { time, interval } = levels;
   const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
@@ -26,18 +33,11 @@ export function finding(
   const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
   const snapped = snaps.some((snap) => snap.start <= end && snap.settled >= start);
   const stroke = strokes.find((one) => one.start <= end && one.end >= start);
-  const isClosing = movementBeside(levels, from, to) < 0;
-  const jumped = isClosing ? 'closing' : 'opening';
+  const jumped = movementBeside(levels, from, to) < 0 ? 'closing' : 'opening';
   const moved = stroke && (kind === 'step' ? jumped : stroke.direction);
   const travel =
     kind === 'step'
-      ? stepTravel(
-          levels.mean[isClosing ? to : from]!,
-          isClosing ? -depth : depth,
-          expected,
-          scale,
-          stops,
-        )
+      ? stepTravel(departure, departures, levels, movement, expected, scale)
       : travelAtLevel(expected, scale, stops, level);
   return {
     kind,
@@ -50,33 +50,6 @@ export function finding(
     went: went(departure, level, levels, hookUp, scale),
     during: snapped ? 'closing' : resting || !moved ? 'rest' : moved,
   };
-}
-
-/** The throttle's movement is taken over this time before and after a jump. */
-const beside: Seconds = 0.03;
-
-function movementBeside({ time, mean }: Levels, from: number, to: number): number {
-  const before = mean[from]! - mean[firstAt(time, time[from]! - beside)]!;
-  const after = mean[firstAt(time, time[to]! + beside)]! - mean[to]!;
-  return before + after;
-}
-
-/**
- * Travel of a step. On its closed side the track is what it was; the open stop is read beyond the step, which shifted
- * it, unless it lies nearer to where it is expected with the shift than without.
- *
- * @param level Level on the closed side of the step.
- * @param shift How far the levels beyond it lie off.
- */
-function stepTravel(
-  level: number,
-  shift: number,
-  expected: Expectation,
-  scale: ThrottleScale,
-  { closed, open }: Movement['stops'],
-): number {
-  const unshifted = Math.abs(open - shift - 1) < Math.abs(open - 1) ? open - shift : open;
-  return travelAtLevel(expected, scale, { closed, open: unshifted }, level);
 }
 
 /** A broken contact's signal comes this near to its level, as a part of the way there. */

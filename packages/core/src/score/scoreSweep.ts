@@ -93,7 +93,7 @@ export function scoreSweep(
   const { path, departures, movement } = followThrottle(levels, draft);
   const { stretches = [] } = sweep;
   const found = departures.map((one) =>
-    finding(one, levels, path, movement, expected, hookUp, scale),
+    finding(one, levels, path, departures, movement, expected, hookUp, scale),
   );
   const evidence = contactEvidence(
     found,

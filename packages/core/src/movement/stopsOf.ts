@@ -1,0 +1,27 @@
+import { sameStop } from './mechanics.js';
+import type { Rest } from './movement.js';
+
+/** Levels at which the throttle came to rest at its stops. */
+export interface Stops {
+  readonly closed: number;
+  readonly open: number;
+}
+
+/** A stop is sought this near to where it is expected. */
+const farthestStop = 0.25;
+
+/** The stops' levels, from the rests at the outermost ones; the expected ones, 0 and 1, where there are none. */
+export function stopsOf(rests: readonly Pick<Rest, 'level'>[]): Stops {
+  return { closed: stopNear(0, rests) ?? 0, open: stopNear(1, rests) ?? 1 };
+}
+
+/** The mean level of the outermost rests near to where a stop is expected; undefined where there are none. */
+export function stopNear(stop: 0 | 1, rests: readonly Pick<Rest, 'level'>[]): number | undefined {
+  const near = rests.filter(({ level }) => Math.abs(level - stop) <= farthestStop);
+  if (near.length === 0) return undefined;
+  const levels = near.map(({ level }) => level);
+  const outer = stop === 0 ? Math.min : Math.max;
+  const outermost = levels.reduce((most, level) => outer(most, level));
+  const there = levels.filter((level) => Math.abs(level - outermost) <= sameStop);
+  return there.reduce((sum, level) => sum + level, 0) / there.length;
+}
