@@ -144,9 +144,11 @@ function afterGap(time: Float64Array, early: number, late: number, interval: Sec
 
 /** Whether a fall began in a gap or beyond the recorder's range, from as high as the other stop. */
 function beginsUnseen(sign: 1 | -1, start: number, levels: Levels): boolean {
-  const { time, mean, interval, clip, visible } = levels;
+  const { time, mean, interval, clip, visible, rest } = levels;
   if (start === 0 || isGap(time, start, interval)) return true;
   const top = mean[start]!;
+  // A lifted wiper's level may lie at the end of the range, too; the throttle does not.
+  if (isLifted(top, rest)) return false;
   return sign > 0 ? top > clip.high - visible : top < clip.low + visible;
 }
 
