@@ -15,6 +15,7 @@ import { likelyPath, type Passage } from './likelyPath.js';
 import { handAcceleration } from './mechanics.js';
 import { piecesBetween } from './pieces.js';
 import { softEdge } from './softEdge.js';
+import { withoutLoneOutliers } from './withoutLoneOutliers.js';
 
 /** The path that the throttle drew, and what left it. */
 export interface PathAndDepartures {
@@ -50,7 +51,7 @@ export function findDepartures(
   const { jumps, soft } = jumpsOf(mechanical, passages);
   const bridged = bridge(levels.time, mechanical.mean, passages);
   const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
-  const path = runningMedian(bridged, half);
+  const path = half > 1 ? runningMedian(bridged, half) : withoutLoneOutliers(levels.time, bridged);
   for (let i = 0; i < path.length; i++) if (fast[i]) path[i] = bridged[i]!;
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
