@@ -68,6 +68,17 @@ describe('findDepartures', () => {
     ]);
   });
 
+  test('a step where the hand gathers speed is no pulse that came on gradually', () => {
+    const moved = (at: number) => (at < 1.05 ? 14 * Math.max(0, at - 1) ** 2 : 1.4 * (at - 1.025));
+    const one = opening((at) => Math.min(0.9, 0.1 + moved(at)) + (at < 1.045 ? 0 : 0.024));
+    expect(kinds(one)).toEqual(['step']);
+  });
+
+  test('a pulse that dies away in milliseconds is one excursion', () => {
+    const decay = (at: number) => (at >= 1 ? 0.2 * Math.exp(-(at - 1) / 3e-3) : 0);
+    expect(kinds(opening((at, level) => level + decay(at)))).toEqual(['spike']);
+  });
+
   test('scatter over a stretch is one rough patch', () => {
     const rough = opening(
       (at, level) => level + (within(at, 0.8, 1.3) ? 0.06 * Math.sin(1e7 * at * at) : 0),

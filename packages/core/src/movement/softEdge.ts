@@ -2,6 +2,7 @@ import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
 import type { Levels } from './levels.js';
 import { lineThrough } from './lineThrough.js';
+import { handAcceleration } from './mechanics.js';
 
 /** A lead charges, and a foreign pulse dies away, within this time. */
 const longestSoft: Seconds = 0.04;
@@ -47,6 +48,9 @@ function gradual(
     if (Math.abs(residual(i)) > visible / 2) continue;
     if (Math.abs(residual(i + step * stay)) > visible) continue;
     if (i === edge) return undefined;
+    // What a hand that speeds up or slows down can do beside a step is no gradual return.
+    const gone = Math.abs(time[i]! - time[edge]!);
+    if (Math.abs(depth) <= (handAcceleration * gone * gone) / 2) return undefined;
     const [from, to] = step > 0 ? [edge, i - 1] : [i + 1, edge];
     return {
       from,
