@@ -12,6 +12,8 @@ const roughGap: Seconds = 0.06;
 const fewestSwings = 3;
 /** So many swings are scatter even where they go farther to one side. */
 const manySwings = 8;
+/** So many excursions to one side alone say that a place is not rough, though one passage seemed so. */
+const fewestOneSided = 4;
 /** The throttle moves at least so far over a rough patch. */
 const leastMovement = 0.004;
 
@@ -23,10 +25,16 @@ export function joined(
 ): readonly Departure[] {
   const patches = roughPatches(levels, path, excursions);
   const events: Departure[] = [];
-  for (const one of excursions) {
-    if (patches.some(({ from, to }) => one.from <= to && one.to >= from)) continue;
+  const single = excursions.filter(
+    (one) => !patches.some(({ from, to }) => one.from <= to && one.to >= from),
+  );
+  const roughPlaces = patches.filter(({ low, high }) => {
+    const there = single.filter(({ from }) => low <= path[from]! && path[from]! <= high);
+    return there.length < fewestOneSided || scattersBothWays(there);
+  });
+  for (const one of single) {
     const level = path[one.from]!;
-    const inPatch = patches.some(({ low, high }) => low <= level && level <= high);
+    const inPatch = roughPlaces.some(({ low, high }) => low <= level && level <= high);
     const kind =
       inPatch && !goesToRest([one], levels.rest) ? 'rough' : kindOfExcursion(levels, one);
     const depth = -one.below > one.above ? one.below : one.above;
