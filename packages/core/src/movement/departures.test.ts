@@ -77,6 +77,8 @@ describe('findDepartures', () => {
   test('a pulse that dies away in milliseconds is one excursion', () => {
     const decay = (at: number) => (at >= 1 ? 0.2 * Math.exp(-(at - 1) / 3e-3) : 0);
     expect(kinds(opening((at, level) => level + decay(at)))).toEqual(['spike']);
+    const edgeInBin = (at: number) => 0.13 * decay(at) * (within(at, 0.9995, 1.0005) ? 0.5 : 1);
+    expect(kinds(opening((at, level) => level + edgeInBin(at)))).toEqual(['spike']);
   });
 
   test('scatter over a stretch is one rough patch', () => {

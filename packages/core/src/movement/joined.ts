@@ -1,5 +1,6 @@
 import type { Seconds } from '../units.js';
 import type { Departure, Excursion } from './departure.js';
+import { farther } from './farther.js';
 import { kindOfExcursion } from './kindOfDeparture.js';
 import type { Levels } from './levels.js';
 
@@ -134,8 +135,4 @@ function swingsOf(run: readonly Excursion[]): number {
     side = own;
   }
   return swings;
-}
-
-function farther(a: number, b: number): number {
-  return Math.abs(b) > Math.abs(a) ? b : a;
 }

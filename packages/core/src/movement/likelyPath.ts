@@ -106,8 +106,11 @@ function comesBack({ mean, visible }: Levels, before: Piece | undefined, after: 
 }
 
 function offCost({ time, interval, rest, visible }: Levels, piece: Piece): number {
-  const { from, to, level } = piece;
-  const atRest = rest !== undefined && Math.abs(level - rest) < Math.max(visible, 0.01);
+  const { from, to, level, start, end } = piece;
+  const near = Math.max(visible, 0.01);
+  // A piece that moves may have its mean there by chance.
+  const stays = Math.abs(end.level - start.level) < 2 * near;
+  const atRest = rest !== undefined && stays && Math.abs(level - rest) < near;
   const isBeyond = level < -beyondStops || level > 1 + beyondStops;
   const cost = atRest ? timeCostAtRest : isBeyond ? timeCostBeyond : timeCost;
   return cost * (time[to]! - time[from]! + interval);

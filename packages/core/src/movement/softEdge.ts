@@ -1,5 +1,6 @@
 import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
+import { farther } from './farther.js';
 import type { Levels } from './levels.js';
 import { lineThrough } from './lineThrough.js';
 import { handAcceleration } from './mechanics.js';
@@ -39,7 +40,9 @@ function gradual(
   if (line.bins < 3 || line.leverage === 0) return undefined;
   const residual = (i: number): number =>
     mean[i]! - line.level - line.speed * (time[i]! - line.time);
-  const depth = residual(edge);
+  // The edge itself may fall into the first bin.
+  const next = Math.min(mean.length - 1, Math.max(0, edge + step));
+  const depth = farther(residual(edge), residual(next));
   const stay = Math.max(1, Math.round(stays / interval));
   for (let i = edge; i + step * stay >= 0 && i + step * stay < mean.length; i += step) {
     const seconds = Math.abs(time[i]! - line.time);
