@@ -68,6 +68,19 @@ describe('findDepartures', () => {
     ]);
   });
 
+  test('a dead spot that the throttle came to faster than it left it is one all the same', () => {
+    const level = (at: number) => {
+      if (at < 1) return 0.1 + 1.5 * Math.max(0, at - 0.9);
+      return at < 1.2 ? 0.25 : 0.35 + 0.4 * (at - 1.2);
+    };
+    expect(kinds(opening(level))).toEqual(['dead-spot']);
+  });
+
+  test('a jump in the middle of a rest is a step', () => {
+    const level = (at: number) => (at < 1 ? 0.1 + 0.4 * at : at < 1.28 ? 0.5 : 0.61);
+    expect(kinds(opening(level))).toEqual(['step']);
+  });
+
   test('a step where the hand gathers speed is no pulse that came on gradually', () => {
     const moved = (at: number) => (at < 1.05 ? 14 * Math.max(0, at - 1) ** 2 : 1.4 * (at - 1.025));
     const one = opening((at) => Math.min(0.9, 0.1 + moved(at)) + (at < 1.045 ? 0 : 0.024));

@@ -30,6 +30,8 @@ const block: Seconds = 5e-3;
 const speedOver: Seconds = 0.04;
 /** What stands still moves slower than this part of what moves. */
 const standing = 0.3;
+/** The throttle moves as it leaves a dead spot, at this part of the speed before at the least. */
+const goesOn = 0.1;
 /** A dead spot's jump makes up for the movement meanwhile, within a factor. */
 const makesUp = 2.5;
 
@@ -58,17 +60,20 @@ export function kindOfJump(
   const sign = Math.sign(change);
   const later = Math.min(mean.length - 1, firstAt(time, time[to]! + speedOver));
   const earlier = firstAt(time, time[start]! - speedOver);
-  const speed = Math.max(
-    lineThrough(levels, to, later).speed * sign,
-    lineThrough(levels, earlier, start).speed * sign,
-  );
-  const wouldHaveMoved = speed * stood;
+  const speedAfter = lineThrough(levels, to, later).speed * sign;
+  const speedBefore = lineThrough(levels, earlier, start).speed * sign;
+  const faster = Math.max(speedBefore, speedAfter);
+  const wouldHaveMoved = faster * stood;
+  // Where it moved the same way before and after, the slower of the two may have been the speed meanwhile.
+  const slower = Math.min(speedBefore, speedAfter);
+  const atLeast = slower > 0 ? slower * stood : wouldHaveMoved;
   const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
   const isDead =
     stood > 2 * interval &&
+    speedAfter > goesOn * faster &&
     moved <= standing * wouldHaveMoved &&
     wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp) &&
-    wouldHaveMoved <= makesUp * Math.abs(change);
+    atLeast <= makesUp * Math.abs(change);
   return isDead ? { kind: 'dead-spot', start } : step;
 }
 
