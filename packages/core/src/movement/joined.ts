@@ -14,7 +14,8 @@ const fewestSwings = 3;
 /** So many swings are scatter even where they go farther to one side. */
 const manySwings = 8;
 /** So many excursions to one side alone say that a place is not rough, though one passage seemed so. */
-const fewestOneSided = 4;
+const fewestOneSided = 5;
+const leastOfLesser = 0.05;
 /** The throttle moves at least so far over a rough patch. */
 const leastMovement = 0.004;
 
@@ -31,13 +32,14 @@ export function joined(
   );
   const roughPlaces = patches.filter(({ low, high }) => {
     const there = single.filter(({ from }) => low <= path[from]! && path[from]! <= high);
-    return there.length < fewestOneSided || scattersBothWays(there);
+    return there.length < fewestOneSided || lesserSide(there) >= leastOfLesser;
   });
   for (const one of single) {
     const level = path[one.from]!;
     const inPatch = roughPlaces.some(({ low, high }) => low <= level && level <= high);
-    const kind =
-      inPatch && !goesToRest([one], levels.rest) ? 'rough' : kindOfExcursion(levels, one);
+    const own = kindOfExcursion(levels, one);
+    const isRough = inPatch && (own === 'spike' || !goesToRest([one], levels.rest));
+    const kind = isRough ? 'rough' : own;
     const depth = -one.below > one.above ? one.below : one.above;
     const last = events[events.length - 1];
     const isSame =
@@ -95,6 +97,9 @@ function roughPatches(
 
 /** This part of the way short of the rest level, or beyond it, counts as there. */
 const nearRest = 0.2;
+/** Of what goes toward it the other way may have this part, or this one where only few of a run's excursions reach it. */
+const mostAway = 0.6;
+const mostAwayOfFew = 0.5;
 /** Scatter leaves the path to one side at least this part as far as to the other; what a contact does goes one way. */
 const evenness = 0.25;
 
@@ -115,13 +120,19 @@ function goesToRest(run: readonly Excursion[], rest: number | undefined): boolea
     (sum, { below, above, level }) => sum + (rest < level ? above : -below),
     0,
   );
-  return 2 * reached.length >= run.length || (reached.length > 0 && away < toward / 2);
+  const part = 2 * reached.length >= run.length ? mostAway : mostAwayOfFew;
+  return reached.length > 0 && away < part * toward;
 }
 
 function scattersBothWays(run: readonly Excursion[]): boolean {
+  return lesserSide(run) >= evenness;
+}
+
+/** How far some excursions together go to the lesser side, as a part of the other. */
+function lesserSide(run: readonly Excursion[]): number {
   const below = run.reduce((sum, one) => sum - one.below, 0);
   const above = run.reduce((sum, one) => sum + one.above, 0);
-  return Math.min(below, above) >= evenness * Math.max(below, above);
+  return Math.min(below, above) / Math.max(below, above);
 }
 
 /** How often a run of excursions changes sides. */
