@@ -171,6 +171,8 @@ function jumpsOf(
 
 /** How many neighbours to either side tell how much a slow recording bends by itself. */
 const neighbours = 6;
+/** Normal deviates go beyond this many of their middle size once in 20,000. */
+const ofBends = 6;
 /** Where the throttle moves fast, the stamps' own uncertainty counts: this part of the change to the next bin. */
 const ofFastChange = 0.3;
 /** From this interval on a snap's turns fall between samples, and so much more of the change is open. */
@@ -179,7 +181,7 @@ const ofSlowChange = 0.6;
 
 /**
  * What movement may add to the visible departure in a bin. Between samples farther apart than a hand needs to turn
- * back, the movement itself bends the recording: four times the middle size of the bends around a place. In a fast
+ * back, the movement itself bends the recording: so many times the middle size of the bends around a place. In a fast
  * move a part of the change from bin to bin.
  */
 function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: number) => number {
@@ -197,6 +199,6 @@ function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: 
     let count = 0;
     for (let k = Math.max(0, i - neighbours); k <= i + neighbours && k < path.length; k++)
       bends[count++] = bend(k);
-    return Math.max(inFast, 4 * median(bends.subarray(0, count)));
+    return Math.max(inFast, ofBends * median(bends.subarray(0, count)));
   };
 }
