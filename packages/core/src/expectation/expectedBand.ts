@@ -2,7 +2,6 @@ import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { contactLegs, millmanOutput } from '../circuit/millmanOutput.js';
 import { sensitivities } from '../circuit/sensitivities.js';
-import { InputError } from '../errors.js';
 import { finiteBetween, wholeNumber } from '../guard.js';
 import {
   type Contribution,
@@ -11,8 +10,8 @@ import {
 } from '../statistics/combineUncertainties.js';
 import { type MonteCarloResult, monteCarlo } from '../statistics/monteCarlo.js';
 import type { Travel, Volts } from '../units.js';
-import { toleranceCorners, windowAt } from './expectedWindows.js';
-import { outputFunction } from './outputFunction.js';
+import { type ReadingWindow, toleranceCorners, windowAt } from './expectedWindows.js';
+import { noOutput, outputFunction } from './outputFunction.js';
 import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.js';
 
 /** The nominal output over travel with a band around it, V. */
@@ -44,12 +43,9 @@ export function expectedBand(circuit: Circuit, tolerances: Tolerances, points = 
   const corners = toleranceCorners(circuit, tolerances);
   const travel = Float64Array.from({ length: points }, (_, i) => i / (points - 1));
   const windows = Array.from(travel, (at) => windowAt(circuit, corners, tolerances, at));
-  return {
-    travel,
-    nominal: Float64Array.from(windows, (window) => window.nominal),
-    low: Float64Array.from(windows, (window) => window.low),
-    high: Float64Array.from(windows, (window) => window.high),
-  };
+  const all = (end: keyof ReadingWindow): Float64Array =>
+    Float64Array.from(windows, (window) => window[end]);
+  return { travel, nominal: all('nominal'), low: all('low'), high: all('high') };
 }
 
 /** The standard uncertainty of the output at a travel, with what each part adds, largest first. */
@@ -85,12 +81,7 @@ export function outputUncertainty(
   const position = positionAt(circuit.sensor, travel);
   const nominal = outputFunction(circuit)(position);
   const answers = sensitivities(circuit, position);
-  if (!answers)
-    throw new InputError(
-      'no-output',
-      'circuit',
-      'The currents are not determined; give every loop some resistance.',
-    );
+  if (!answers) throw noOutput('undetermined');
   const inputs: UncertainInput<ToleranceName>[] = tolerancedParts(circuit, tolerances).map(
     ({ name, halfWidth, sensitivity }) => ({
       name,

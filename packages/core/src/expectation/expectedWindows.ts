@@ -1,7 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { finiteBetween } from '../guard.js';
-import type { Ohms, Position, Travel, Volts } from '../units.js';
+import type { Ohms, Travel, Volts } from '../units.js';
 import { outputFunction } from './outputFunction.js';
 import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.js';
 import { turningPoints } from './turningPoints.js';
@@ -73,35 +73,26 @@ export function windowAt(
   const to = Math.min(1, position + reach);
   let low = Infinity;
   let high = -Infinity;
-  const look = (volts: Volts): void => {
-    low = Math.min(low, volts);
-    high = Math.max(high, volts);
+  const look = (value: (at: number) => Volts, places: readonly number[]): void => {
+    const volts = places.map(value);
+    low = Math.min(low, ...volts);
+    high = Math.max(high, ...volts);
   };
   for (const corner of corners) {
     const output = outputFunction(corner);
-    for (const place of placesToLook(output, from, to, canTurn(corner))) look(output(place));
+    look(output, [from, to]);
+    if (from < to && canTurn(corner)) look(output, turningPoints(output, from, to));
     // Each corner with the least track stands for the one with the most as well.
-    if (track === 0 || corner.sensor.track > circuit.sensor.track) continue;
-    const [least, most] = [corner.sensor.track, circuit.sensor.track * (1 + track)];
-    for (const place of from === to ? [from] : [from, to]) {
-      const ofTrack = (ohms: Ohms): Volts => outputFunction(withTrack(corner, ohms))(place);
-      if (!mayTurn(ofTrack, least, most)) continue;
-      for (const ohms of turningPoints(ofTrack, least, most)) look(ofTrack(ohms));
+    const least = corner.sensor.track;
+    const most = circuit.sensor.track * (1 + track);
+    for (const place of most > least ? [from, to] : []) {
+      const ofTrack = (ohms: Ohms): Volts =>
+        outputFunction({ ...corner, sensor: { ...corner.sensor, track: ohms } })(place);
+      const slope = (ohms: Ohms): number => ofTrack(ohms + (most - least) / 1e4) - ofTrack(ohms);
+      if (slope(least) * slope(most) < 0) look(ofTrack, turningPoints(ofTrack, least, most));
     }
   }
   return { low, nominal: outputFunction(circuit)(position), high };
-}
-
-function withTrack(circuit: Circuit, track: Ohms): Circuit {
-  return { ...circuit, sensor: { ...circuit.sensor, track } };
-}
-
-/** Whether a function whose slope is a quadratic's may turn between two places: its slopes at three differ in sign. */
-function mayTurn(value: (at: number) => number, from: number, to: number): boolean {
-  const little = (to - from) * 1e-4;
-  const slope = (at: number): number => Math.sign(value(at + little) - value(at));
-  const [first, middle, last] = [from, (from + to) / 2, to - little].map(slope);
-  return first !== last || first !== middle;
 }
 
 /** With nothing but resistances to common the output only rises or falls over the track. */
@@ -113,14 +104,4 @@ function canTurn({ load, connection, faults, source }: Circuit): boolean {
       source.currentLimit !== undefined ||
       load.common === 'sensor',
   );
-}
-
-function placesToLook(
-  output: (at: Position) => Volts,
-  from: Position,
-  to: Position,
-  turning: boolean,
-): readonly Position[] {
-  if (from === to) return [from];
-  return turning ? [from, ...turningPoints(output, from, to), to] : [from, to];
 }

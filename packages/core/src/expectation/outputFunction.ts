@@ -1,5 +1,5 @@
 import type { Circuit } from '../circuit/circuit.js';
-import { type Determined, isDetermined } from '../circuit/determined.js';
+import { type Determined, type Indeterminate, isDetermined } from '../circuit/determined.js';
 import { contactLegs, legsOutput } from '../circuit/millmanOutput.js';
 import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import { InputError } from '../errors.js';
@@ -20,11 +20,16 @@ export function outputFunction(circuit: Circuit): (position: Position) => Volts 
 
 function numberOrRefusal(output: Determined<Volts>): Volts {
   if (isDetermined(output)) return output;
-  throw new InputError('no-output', 'circuit', refusal(output));
+  throw noOutput(output.kind);
 }
 
-function refusal(output: Exclude<Determined<Volts>, number>): string {
-  return output.kind === 'floating'
-    ? 'The output floats: nothing ties the signal to the source. Give the circuit a load, or a track that conducts.'
-    : 'The output has no single value: sources are joined without resistance. Give one of them some.';
+/** The error for an output that has no single finite value, by what it is instead. */
+export function noOutput(kind: Indeterminate['kind']): InputError {
+  return new InputError(
+    'no-output',
+    'circuit',
+    kind === 'floating'
+      ? 'The output floats: nothing ties it to the source. Give the circuit a load or a track that conducts.'
+      : 'The output has no single value: sources are joined without resistance. Give one of them some.',
+  );
 }

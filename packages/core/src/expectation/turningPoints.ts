@@ -3,8 +3,8 @@ const near = /* @__PURE__ */ Array.from({ length: 27 }, (_, i) => 10 ** (-10 + i
 const middle = /* @__PURE__ */ Array.from({ length: 19 }, (_, i) => (i + 1) / 20);
 
 /**
- * The places inside an interval where a continuous function turns, rising: brackets on a grid, then golden-section
- * search. Steps of no more than the rounding of its largest value count as level.
+ * The places inside an interval where a continuous function turns, rising: brackets on a grid, then ternary search.
+ * Steps of no more than the rounding of its largest value count as level.
  */
 export function turningPoints(
   value: (at: number) => number,
@@ -35,21 +35,11 @@ function turningPoint(
   to: number,
   sign: number,
 ): number {
-  const golden = (Math.sqrt(5) - 1) / 2;
   let [low, high] = [from, to];
-  let left = high - golden * (high - low);
-  let right = low + golden * (high - low);
-  let [atLeft, atRight] = [sign * value(left), sign * value(right)];
-  for (let i = 0; i < 60; i++) {
-    if (atLeft < atRight) {
-      [low, left, atLeft] = [left, right, atRight];
-      right = low + golden * (high - low);
-      atRight = sign * value(right);
-    } else {
-      [high, right, atRight] = [right, left, atLeft];
-      left = high - golden * (high - low);
-      atLeft = sign * value(left);
-    }
+  for (let i = 0; i < 72; i++) {
+    const third = (high - low) / 3;
+    if (sign * value(low + third) < sign * value(high - third)) low += third;
+    else high -= third;
   }
   return (low + high) / 2;
 }
