@@ -43,6 +43,7 @@ export const notYetReached: readonly string[] = [
   'recall of spike',
   'recall of step',
   'precision of spike',
+  'precision of step',
   'findings below visibility',
   '95th percentile of travel error',
 ];
