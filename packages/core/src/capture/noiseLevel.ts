@@ -12,7 +12,8 @@ const ninetyPercentRms = 0.789283;
  * The standard deviation of the noise, from second differences, in which steady movement cancels; the
  * largest tenth of them (edges, snaps) is left out. Several lags are tried and the largest result kept,
  * since filtered noise hides from neighbouring samples. Samples at the end of the recorder's range say nothing of
- * noise, those beside them show one side of it. Mains ripple that is known is taken out. Never below the resolution's own √(q²/12).
+ * noise, those beside them show one side of it. Mains ripple that is known is taken out. Never below the resolution's
+ * own √(q²/12).
  *
  * Method: trimmed second-difference estimate after J. von Neumann et al., Ann. Math. Statist. 12 (1941);
  * from memory.

@@ -1,3 +1,4 @@
+/** Both neighbours of a lone outlier bend back by this part of it at the least. */
 const leastBack = 0.25;
 
 /**

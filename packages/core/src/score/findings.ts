@@ -7,18 +7,18 @@ import type { Levels } from '../movement/levels.js';
 import { movementBeside } from '../movement/movementBeside.js';
 import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Finding } from './score.js';
-import { stepTravel } from './stepTravel.js';
+import { type Crossing, stepTravel } from './stepTravel.js';
 
 /**
  * A departure in the units of the recording, with where and during what it happened.
  *
- * @param departures All of the recording's.
+ * @param steps All of the recording's.
  */
 export function finding(
   departure: Departure,
   levels: Levels,
   path: Float64Array,
-  departures: readonly Departure[],
+  steps: readonly Crossing[],
   movement: Movement,
   expected: Expectation,
   hookUp: HookUpLevels,
@@ -37,7 +37,7 @@ export function finding(
   const moved = stroke && (kind === 'step' ? jumped : stroke.direction);
   const travel =
     kind === 'step'
-      ? stepTravel(departure, departures, levels, movement, expected, scale)
+      ? stepTravel(departure, steps, levels, movement, expected, scale)
       : travelAtLevel(expected, scale, stops, level);
   return {
     kind,

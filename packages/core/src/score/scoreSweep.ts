@@ -30,6 +30,7 @@ import { judgeMovement } from './judgeMovement.js';
 import { judgeSupply } from './judgeSupply.js';
 import { morePasses } from './morePasses.js';
 import type { DeliberateTest, Score } from './score.js';
+import { crossingsOf } from './stepTravel.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
 /**
@@ -92,8 +93,9 @@ export function scoreSweep(
   const { quality } = capture;
   const { path, departures, movement } = followThrottle(levels, draft);
   const { stretches = [] } = sweep;
+  const steps = crossingsOf(departures, levels);
   const found = departures.map((one) =>
-    finding(one, levels, path, departures, movement, expected, hookUp, scale),
+    finding(one, levels, path, steps, movement, expected, hookUp, scale),
   );
   const evidence = contactEvidence(
     found,

@@ -4,7 +4,7 @@ import type { Departure } from '../movement/departure.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { throttleScale } from '../movement/throttleScale.js';
-import { stepTravel } from './stepTravel.js';
+import { crossingsOf, stepTravel } from './stepTravel.js';
 
 const expected = expectation(
   {
@@ -34,7 +34,8 @@ function recording(read: (travel: number, second: number) => number, steps: read
   const levels = { time, mean, visible: 0.015 } as Levels;
   const stops = { closed: 0, open: 1 };
   const movement = { rests, stops } as unknown as Movement;
-  return departures.map((one) => stepTravel(one, departures, levels, movement, expected, scale));
+  const crossings = crossingsOf(departures, levels);
+  return departures.map((one) => stepTravel(one, crossings, levels, movement, expected, scale));
 }
 
 describe('stepTravel', () => {

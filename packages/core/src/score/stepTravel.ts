@@ -14,7 +14,7 @@ const onePlace = 0.03;
 const alike = 0.25;
 
 /** A step as the crossing of a crack, should it be one. */
-interface Crossing {
+export interface Crossing {
   readonly time: Seconds;
   readonly isClosing: boolean;
   /** Level on the crack's closed side, and how far the levels beyond it lie off. */
@@ -27,31 +27,33 @@ interface Crossing {
  * on the closed side, and the open stop is read beyond the crack. A step that never comes again is a rotor's that
  * slipped: before it both stops were read as they are, after it with the step.
  *
- * @param departures All of the recording's.
+ * @param steps All of the recording's, from {@link crossingsOf}.
  */
 export function stepTravel(
   step: Departure,
-  departures: readonly Departure[],
+  steps: readonly Crossing[],
   levels: Levels,
   movement: Movement,
   expected: Expectation,
   scale: ThrottleScale,
 ): Travel {
   const here = crossing(step, levels);
-  const crossings = departures
-    .filter(({ kind }) => kind === 'step')
-    .map((one) => crossing(one, levels))
-    .filter(
-      ({ level, shift }) =>
-        Math.abs(level - here.level) <= onePlace &&
-        Math.abs(shift - here.shift) <= Math.max(levels.visible, alike * Math.abs(here.shift)),
-    );
+  const crossings = steps.filter(
+    ({ level, shift }) =>
+      Math.abs(level - here.level) <= onePlace &&
+      Math.abs(shift - here.shift) <= Math.max(levels.visible, alike * Math.abs(here.shift)),
+  );
   const isCrack = crossings.length > 1;
   const stops = isCrack
     ? stopsBesideCrack(crossings, here.shift, movement.rests, levels.visible, expected, scale)
     : stopsBeforeSlip(here.time, step.depth, movement);
   const level = isCrack ? here.level : levels.mean[step.from]!;
   return travelAtLevel(expected, scale, stops, level);
+}
+
+/** The steps among a recording's departures, in order of time. */
+export function crossingsOf(departures: readonly Departure[], levels: Levels): readonly Crossing[] {
+  return departures.filter(({ kind }) => kind === 'step').map((one) => crossing(one, levels));
 }
 
 function crossing({ from, to, depth }: Departure, levels: Levels): Crossing {
@@ -87,20 +89,20 @@ function stopsBesideCrack(
   expected: Expectation,
   scale: ThrottleScale,
 ): Stops {
-  const isBeyond = ({ start }: Rest): boolean => {
-    const last = crossings.findLast(({ time }) => time <= start);
-    return last ? !last.isClosing : crossings[0]!.isClosing;
-  };
-  const closed = stopNear(
-    0,
-    rests.filter((rest) => !isBeyond(rest)),
-  );
+  const before: Rest[] = [];
+  const beyond: Pick<Rest, 'level'>[] = [];
+  let crossed = 0;
+  for (const rest of rests) {
+    while (crossed < crossings.length && crossings[crossed]!.time <= rest.start) crossed++;
+    const isBeyond = crossed > 0 ? !crossings[crossed - 1]!.isClosing : crossings[0]!.isClosing;
+    if (isBeyond) beyond.push({ level: rest.level - shift });
+    else before.push(rest);
+  }
   const read = rests.reduce((most, { level }) => Math.max(most, level), -Infinity);
   const { open } = expected.windows;
   const tolerance = (open.high - open.low) / 2 / Math.abs(scale.span);
   const atEnd = read >= endOfTrack(expected, scale) - Math.max(visible, tolerance / 3);
-  const beyond = rests.filter(isBeyond).map(({ level }) => ({ level: level - shift }));
-  return { closed: closed ?? 0, open: (atEnd ? undefined : stopNear(1, beyond)) ?? 1 };
+  return { closed: stopNear(0, before) ?? 0, open: (atEnd ? undefined : stopNear(1, beyond)) ?? 1 };
 }
 
 /** Level of the track's own end behind the open stop. */
