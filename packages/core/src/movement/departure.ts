@@ -8,6 +8,9 @@ export interface Departure {
   readonly depth: number;
 }
 
+/** Bins from one to another, both included. */
+export type Span = Pick<Departure, 'from' | 'to'>;
+
 /** Something that lies off the path, before its kind is known. */
 export interface Excursion {
   readonly from: number;

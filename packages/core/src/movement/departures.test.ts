@@ -94,6 +94,32 @@ describe('findDepartures', () => {
     expect(kinds(opening((at, level) => level + edgeInBin(at)))).toEqual(['spike']);
   });
 
+  test('pulses that die away soon after one another are excursions of their own', () => {
+    const pulse = (at: number, start: number) =>
+      at >= start ? 0.25 * Math.exp(-(at - start) / 4e-3) : 0;
+    const two = opening((at, level) => level + pulse(at, 0.8) - pulse(at, 0.98));
+    expect(departuresOf(two)).toMatchObject([
+      { kind: 'spike', from: 800, to: expect.closeTo(810, -1) },
+      { kind: 'dropout', from: 980, to: expect.closeTo(990, -1) },
+    ]);
+  });
+
+  test('a bump without edges is a dropout of its full depth', () => {
+    const bump = (at: number) =>
+      0.15 * Math.sin(Math.PI * Math.min(1, Math.max(0, (at - 1) / 0.08)));
+    const [one, ...others] = departuresOf(opening((at, level) => level - bump(at)));
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ kind: 'dropout', depth: expect.closeTo(-0.15, 2) });
+  });
+
+  test('a track cracked so that its far side goes over the rest level has two steps, no long dropout', () => {
+    const time = Float64Array.from({ length: 4001 }, (_, i) => i / 1000);
+    const level = (at: number) => 0.1 + 0.4 * (2 - Math.abs(at - 2));
+    const mean = time.map((at) => level(at) + (level(at) > 0.5 ? 0.3 : 0));
+    const levels = { ...opening((_, at) => at, 1), time, mean, low: mean, high: mean };
+    expect(kinds(levels)).toEqual(['step', 'step']);
+  });
+
   test('scatter over a stretch is one rough patch', () => {
     const rough = opening(
       (at, level) => level + (within(at, 0.8, 1.3) ? 0.06 * Math.sin(1e7 * at * at) : 0),

@@ -2,11 +2,12 @@ import { median } from '../statistics/median.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { findCuts } from './cuts.js';
-import type { Departure, Excursion } from './departure.js';
+import type { Departure, Excursion, Span } from './departure.js';
 import { findExcursions } from './excursions.js';
 import { fastGuide } from './fastGuide.js';
 import { type FastMove, findFastMoves } from './fastMoves.js';
 import { firstAt } from './firstAt.js';
+import { gradualExcursions } from './gradualExcursions.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
@@ -47,12 +48,26 @@ export function findDepartures(
     fast.fill(1, Math.max(0, start - 1), until[k]! + 1);
   draft.set(levels.mean);
   const mechanical = { ...levels, mean: fastGuide(levels, draft, fastMoves, until) };
-  const passages = pathThrough(mechanical, findCuts(mechanical, fast), closed);
+  const cuts = findCuts(mechanical, fast);
+  cutReturns(mechanical, cuts);
+  const passages = pathThrough(mechanical, cuts, closed);
   const { jumps, soft } = jumpsOf(mechanical, passages);
   const bridged = bridge(levels.time, mechanical.mean, passages);
   const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
-  const path = half > 1 ? runningMedian(bridged, half) : withoutLoneOutliers(levels.time, bridged);
-  for (let i = 0; i < path.length; i++) if (fast[i]) path[i] = bridged[i]!;
+  const smooth = (): Float64Array => {
+    const path =
+      half > 1 ? runningMedian(bridged, half) : withoutLoneOutliers(levels.time, bridged);
+    for (let i = 0; i < path.length; i++) if (fast[i]) path[i] = bridged[i]!;
+    return path;
+  };
+  let path = smooth();
+  const gradual = gradualExcursions(levels, path, fast).filter(
+    (one) => !jumps.some(({ from, to }) => one.from <= to && one.to >= from),
+  );
+  if (gradual.length > 0) {
+    for (const one of gradual) drawLine(levels.time, bridged, one);
+    path = smooth();
+  }
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
     !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
@@ -98,6 +113,19 @@ function touchingEarlier({ mean, visible }: Levels, move: FastMove): FastMove {
   return { ...move, touch };
 }
 
+/** Cuts as well where a sudden edge's gradual return is over, in place: what lies between is a piece of its own. */
+function cutReturns(levels: Levels, cuts: Uint8Array): void {
+  const edges: number[] = [];
+  for (let i = 1; i < cuts.length; i++) if (cuts[i]) edges.push(i);
+  for (const edge of edges) {
+    if (kindOfJump(levels, edge - 1, edge).kind === 'dead-spot') continue;
+    const soft = softEdge(levels, edge - 1, edge);
+    if (!soft) continue;
+    cuts[soft.from] = 1;
+    cuts[soft.to + 1] = 1;
+  }
+}
+
 function pathThrough(levels: Levels, cuts: Uint8Array, closed: number): readonly Passage[] {
   return likelyPath(levels, piecesBetween(levels, cuts), closed);
 }
@@ -135,7 +163,12 @@ function bridge(
   return path;
 }
 
-type Span = Pick<Departure, 'from' | 'to'>;
+/** Draws a straight line over a stretch, in place. */
+function drawLine(time: Float64Array, path: Float64Array, { from, to }: Span): void {
+  const [start, end] = [path[from]!, path[to]!];
+  for (let i = from + 1; i < to; i++)
+    path[i] = start + (end - start) * ((time[i]! - time[from]!) / (time[to]! - time[from]!));
+}
 
 /** Whether the path jumps while something lies off it, which is a departure of its own. */
 function leavesBetween(passages: readonly Passage[], from: number, to: number): boolean {

@@ -88,4 +88,11 @@ describe('findFastMoves', () => {
   ])('%s is none', (_, levels) => {
     expect(findFastMoves(levels).filter(({ to }) => to < 0.5)).toEqual([]);
   });
+
+  test('there and back sooner than a hand can is none', () => {
+    const bump = through([0, 0.4], [0.5, 0.4], [0.53, 0.7], [0.56, 0.4], [1, 0.4]);
+    expect(findFastMoves(bump)).toEqual([]);
+    const thrown = through([0, 0.4], [0.4, 0.4], [0.52, 0.7], [0.55, 0.4], [1, 0.4]);
+    expect(findFastMoves(thrown)).toHaveLength(1);
+  });
 });

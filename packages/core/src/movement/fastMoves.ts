@@ -1,7 +1,7 @@
 import type { Seconds } from '../units.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
-import { highestRebound, longestSpring, shortestSpring } from './mechanics.js';
+import { handAcceleration, highestRebound, longestSpring, shortestSpring } from './mechanics.js';
 
 /** A throttle thrown onto a stop, by its spring or a quick hand, with what followed until it lay still. */
 export interface FastMove {
@@ -114,6 +114,7 @@ function fastMoveAt(
   }
   const still = lyingStill(time, height, touch, height(touch) + farthestStick * fall, visible);
   if (!still) return undefined;
+  if (!unseen && risesTooFast(time, height, start, touch)) return undefined;
   if (unseen && still.level < height(touch) - farthestStick * fall - visible) return undefined;
   const resolvedFall = interval < resolved && !unseen && seconds >= shortestSpring;
   if (!resolvedFall && isLifted(sign * still.level, rest)) return undefined;
@@ -127,6 +128,21 @@ function fastMoveAt(
     to: still.level,
     rebounds: after.tops,
   };
+}
+
+/** There and back is what begins no higher above the touch than this part of the fall. */
+const ofFall = 0.2;
+
+/** Whether the height from which a move falls was reached just before, sooner than a hand can lift it there. */
+function risesTooFast(time: Float64Array, height: Height, start: number, touch: number): boolean {
+  const fall = height(start) - height(touch);
+  const soonest = Math.sqrt((2 * fall) / handAcceleration);
+  let i = start;
+  while (i > 0 && time[start]! - time[i - 1]! < soonest) {
+    i--;
+    if (height(i) <= height(touch) + ofFall * fall) return true;
+  }
+  return false;
 }
 
 /** A gap is longer than this many bins, and than a speed is taken over. */

@@ -108,9 +108,13 @@ function comesBack({ mean, visible }: Levels, before: Piece | undefined, after: 
 function offCost({ time, interval, rest, visible }: Levels, piece: Piece): number {
   const { from, to, level, start, end } = piece;
   const near = Math.max(visible, 0.01);
+  const isNear = (here: number, within: number): boolean => Math.abs(here - rest!) < within;
   // A piece that moves may have its mean there by chance.
-  const stays = Math.abs(end.level - start.level) < 2 * near;
-  const atRest = rest !== undefined && stays && Math.abs(level - rest) < near;
+  const atRest =
+    rest !== undefined &&
+    isNear(level, near) &&
+    isNear(start.level, 2 * near) &&
+    isNear(end.level, 2 * near);
   const isBeyond = level < -beyondStops || level > 1 + beyondStops;
   const cost = atRest ? timeCostAtRest : isBeyond ? timeCostBeyond : timeCost;
   return cost * (time[to]! - time[from]! + interval);
