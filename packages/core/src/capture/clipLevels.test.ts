@@ -22,6 +22,32 @@ describe('clipLevels', () => {
     ).toEqual({ low: -4 });
   });
 
+  test('with noise below half a step most of the samples must lie there', () => {
+    const written = (volts: number): number => Math.round(volts / step) * step;
+    const noisy = (rest: number) =>
+      Float64Array.from({ length: 4000 }, (_, i) =>
+        written((i < 2000 ? 1.005 : rest) + 0.004 * normal()),
+      );
+    expect(
+      clipLevels(
+        noisy(4.02).map((volts) => Math.min(4, volts)),
+        0.004,
+        step,
+      ),
+    ).toEqual({
+      high: 4,
+    });
+    for (const within of [0, 0.2, 0.4, 0.6, 0.8])
+      expect(clipLevels(noisy(4 + within * step), 0.004, step)).toEqual({});
+    expect(
+      clipLevels(
+        noisy(4.02).map((volts) => Math.min(4, volts)),
+        0.0015,
+        step,
+      ),
+    ).toEqual({});
+  });
+
   test('a resting signal with noise has none, one without noise can’t be told', () => {
     expect(clipLevels(resting, 0.02, step)).toEqual({});
     expect(clipLevels(new Float64Array(100).fill(4), 0, step)).toEqual({});

@@ -1,3 +1,4 @@
+import { normalProbability } from '../statistics/normalDistribution.js';
 import type { Volts } from '../units.js';
 
 /** Readings at which a recorder was at the end of its range; left out where it never was. */
@@ -10,15 +11,19 @@ export interface ClipLevels {
 const fewestClipped = 10;
 /** Of more samples than this a part is looked at: a recorder at its limit stays there for many. */
 const mostSamples = 200_000;
-/** Noise below this part of a step can leave a resting signal at one value as well. */
-const leastNoise = 0.5;
+/** Noise below this part of a step leaves a resting signal at one value as well. */
+const leastNoise = 0.2;
+/** From this part of a step on noise shows a value beyond the one that holds this part of the samples. */
+const spreadingNoise = 0.5;
+const mostAtOneValue = 0.5;
 /** Less noise than this part of the signal's range is none. */
 const leastOfRange = 1e-6;
 
 /**
  * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
- * outermost of them rare; at the end of the range most of the nearby samples have the very outermost value.
- * Where the noise is below half a step the two look alike, and nothing is found.
+ * outermost of them rare; at the end of the range most of the nearby samples have the very outermost value. Noise below
+ * half a step can leave many of a resting signal's samples at one value, at most 2Φ(step/2σ) − 1 of them: then more must be there.
+ * Below a fifth of a step the two look alike, and nothing is found.
  */
 export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
   const stride = Math.max(1, Math.floor(signal.length / mostSamples));
@@ -44,7 +49,10 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
       if (volts === high) atHigh++;
     }
   }
-  const isClipped = (at: number, around: number): boolean => at >= fewestClipped && at > around / 2;
+  const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
+  const share = noise < spreadingNoise * resolution ? (1 + byChance) / 2 : mostAtOneValue;
+  const isClipped = (at: number, around: number): boolean =>
+    at >= fewestClipped && at > share * around;
   return {
     ...(isClipped(atLow, nearLow) && { low }),
     ...(isClipped(atHigh, nearHigh) && { high }),

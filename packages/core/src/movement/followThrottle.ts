@@ -64,6 +64,6 @@ export function followThrottle(
   return {
     departures,
     path,
-    movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests) },
+    movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests, levels) },
   };
 }

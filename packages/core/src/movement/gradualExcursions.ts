@@ -17,7 +17,7 @@ interface Candidate extends Span {
 
 /**
  * The stretches in which a path goes away and comes back without a sudden edge, by more than the visible departure and faster
- * than a hand can: a bump of contact resistance that is gone over slowly.
+ * than a hand can: a bump of contact resistance that is gone over slowly. A hand that stops and goes on, however briskly, is none.
  *
  * Method: where the second derivative stays within ±a, a curve can't lie off its chord over a width W and off both lines that
  * lead to the chord's ends, on the same side, by more than a·W²/16.
@@ -51,7 +51,8 @@ export function gradualExcursions(
       const beyondBefore = side * (path[i]! - path[from]! - before);
       const beyondAfter = side * (path[i]! - path[to]! + after);
       const depth = Math.min(side * chord, beyondBefore, beyondAfter);
-      if (depth >= least) candidates.push({ from, to, excess: depth - byHand });
+      if (depth >= least && turnsBack(path, from, to) >= visible / 2)
+        candidates.push({ from, to, excess: depth - byHand });
     }
   }
   candidates.sort((a, b) => b.excess - a.excess);
@@ -59,6 +60,18 @@ export function gradualExcursions(
   for (const one of candidates)
     if (!found.some(({ from, to }) => one.from <= to && one.to >= from)) found.push(one);
   return found.map((one) => fitted(time, path, one)).sort((a, b) => a.from - b.from);
+}
+
+/** How far a path goes back on a stretch against the way that the stretch as a whole goes. */
+function turnsBack(path: Float64Array, from: number, to: number): number {
+  const sign = path[to]! < path[from]! ? -1 : 1;
+  let highest = sign * path[from]!;
+  let most = 0;
+  for (let i = from; i <= to; i++) {
+    highest = Math.max(highest, sign * path[i]!);
+    most = Math.max(most, highest - sign * path[i]!);
+  }
+  return most;
 }
 
 /** The same excursion with its ends where it goes farthest beyond what a hand can. */

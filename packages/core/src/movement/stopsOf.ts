@@ -1,3 +1,4 @@
+import type { Levels } from './levels.js';
 import { sameStop } from './mechanics.js';
 import type { Rest } from './movement.js';
 
@@ -10,9 +11,16 @@ export interface Stops {
 /** A stop is sought this near to where it is expected. */
 const farthestStop = 0.25;
 
-/** The stops' levels, from the rests at the outermost ones; the expected ones, 0 and 1, where there are none. */
-export function stopsOf(rests: readonly Pick<Rest, 'level'>[]): Stops {
-  return { closed: stopNear(0, rests) ?? 0, open: stopNear(1, rests) ?? 1 };
+/**
+ * The stops' levels, from the rests at the outermost ones; the expected ones, 0 and 1, where there are none. A rest at the end
+ * of the recorder's range tells none: the throttle may have stood anywhere beyond it.
+ */
+export function stopsOf(
+  rests: readonly Pick<Rest, 'level'>[],
+  { clip, noise }: Pick<Levels, 'clip' | 'noise'>,
+): Stops {
+  const shown = rests.filter(({ level }) => level > clip.low + noise && level < clip.high - noise);
+  return { closed: stopNear(0, shown) ?? 0, open: stopNear(1, shown) ?? 1 };
 }
 
 /** The mean level of the outermost rests near to where a stop is expected; undefined where there are none. */

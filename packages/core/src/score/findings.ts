@@ -27,7 +27,11 @@ export function finding(
   const { rests, snaps, strokes, stops } = movement;
   const { kind, from, to, depth } = departure;
   const { time, interval } = levels;
-  const level = path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
+  // A dead spot reaches from the level it held to the one it jumped to.
+  const level =
+    kind === 'dead-spot'
+      ? (path[from]! + path[to]!) / 2
+      : path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
   const start = time[from]! - interval / 2;
   const end = time[to]! + interval / 2;
   const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
