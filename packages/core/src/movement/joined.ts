@@ -11,10 +11,11 @@ const onePlace = 0.015;
 const shortestRough: Seconds = 0.025;
 const roughGap: Seconds = 0.06;
 const fewestSwings = 3;
-/** So many swings are scatter even where they go farther to one side. */
+/** So many swings are scatter even where they go farther to one side, if this part goes to the other. */
 const manySwings = 8;
+const leastOfMany = 0.15;
 /** So many excursions to one side alone say that a place is not rough, though one passage seemed so. */
-const fewestOneSided = 5;
+const fewestOneSided = 3;
 const leastOfLesser = 0.05;
 /** The throttle moves at least so far over a rough patch. */
 const leastMovement = 0.004;
@@ -84,7 +85,8 @@ function roughPatches(
     const to = previous.to;
     if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
       continue;
-    if (goesToRest(run, rest) || !(scattersBothWays(run) || swingsOf(run) >= manySwings)) continue;
+    const least = swingsOf(run) >= manySwings ? leastOfMany : evenness;
+    if (goesToRest(run, rest) || lesserSide(run) < least) continue;
     const covered = path.subarray(from, to + 1);
     const low = covered.reduce((least, level) => Math.min(least, level));
     const high = covered.reduce((most, level) => Math.max(most, level));
@@ -122,10 +124,6 @@ function goesToRest(run: readonly Excursion[], rest: number | undefined): boolea
   );
   const part = 2 * reached.length >= run.length ? mostAway : mostAwayOfFew;
   return reached.length > 0 && away < part * toward;
-}
-
-function scattersBothWays(run: readonly Excursion[]): boolean {
-  return lesserSide(run) >= evenness;
 }
 
 /** How far some excursions together go to the lesser side, as a part of the other. */

@@ -14,6 +14,7 @@ const nearby: Seconds = 0.03;
 const leastMovement = 0.002;
 /** So many departures make a rough place, this part of their depths together to the lesser side. */
 const fewestRough = 4;
+const fewestOnLesserSide = 2;
 const lesserSide = 0.12;
 const lesserSideOfDropouts = 0.3;
 /** A place is what this part of its departures are. */
@@ -26,15 +27,17 @@ const majority = 0.6;
  * @param fast Marks the bins of fast moves.
  */
 export function kindByPlace(
-  { time }: Levels,
+  { time, still }: Levels,
   path: Float64Array,
   departures: readonly Departure[],
   fast: Uint8Array,
 ): readonly Departure[] {
-  const slow = departures.filter(
-    ({ from, to }) =>
-      !fast[from] && Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement,
-  );
+  const isMoving = ({ from, to }: Departure): boolean =>
+    Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement;
+  // A hand that lingers at a place that it rests at nowhere else is on its way over it.
+  const isOnWay = ({ from }: Departure): boolean =>
+    still.every((level) => Math.abs(level - path[from]!) > onePlace);
+  const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
   const places = placesOf(path, slow);
   const kinds = new Map<Departure, Departure['kind']>();
   for (const place of places) {
@@ -89,32 +92,46 @@ function placesOf(path: Float64Array, departures: readonly Departure[]): readonl
 }
 
 function isRough(place: readonly Departure[], time: Float64Array): boolean {
-  if (passesOf(place, time) < 2) return false;
+  if (passesOf(place, time).length < 2) return false;
   const jumps = place.filter(({ kind }) => isJump(kind));
   if (2 * jumps.length > place.length) return false;
-  if (place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
-  if (place.length < fewestRough) return false;
-  const below = place.reduce((sum, { depth }) => sum - Math.min(0, depth), 0);
-  const above = place.reduce((sum, { depth }) => sum + Math.max(0, depth), 0);
-  const dropouts = place.filter(({ kind }) => kind === 'dropout').length;
-  const least = dropouts >= majority * place.length ? lesserSideOfDropouts : lesserSide;
-  return Math.min(below, above) >= least * Math.max(below, above);
+  const mostDropouts =
+    place.filter(({ kind }) => kind === 'dropout').length >= majority * place.length;
+  if (!mostDropouts && place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
+  const up = place.filter(({ depth }) => depth > 0);
+  const down = place.filter(({ depth }) => depth < 0);
+  if (place.length < fewestRough || Math.min(up.length, down.length) < fewestOnLesserSide)
+    return false;
+  const [above, below] = [up, down].map((side) => side.reduce((sum, { depth }) => sum + depth, 0));
+  const least = mostDropouts ? lesserSideOfDropouts : lesserSide;
+  return Math.min(above!, -below!) >= least * Math.max(above!, -below!);
 }
 
-/** The kind that most of a place's departures have, where several passes show it. */
+/** The kind that most departures of most passes over a place have, where several passes show it. */
 function commonKind(
   place: readonly Departure[],
   time: Float64Array,
 ): Departure['kind'] | undefined {
-  for (const kind of ['dead-spot', 'step', 'dropout'] as const) {
-    const alike = place.filter((one) => one.kind === kind);
-    if (alike.length < majority * place.length || passesOf(alike, time) < 2) continue;
-    return kind;
-  }
-  return undefined;
+  const passes = passesOf(place, time);
+  return (['dead-spot', 'step', 'dropout'] as const).find((kind) => {
+    const alike = passes.filter(
+      (pass) => pass.filter((one) => one.kind === kind).length >= majority * pass.length,
+    );
+    return alike.length >= 2 && alike.length >= majority * passes.length;
+  });
 }
 
-function passesOf(place: readonly Departure[], time: Float64Array): number {
-  const starts = place.map(({ from }) => time[from]!).sort((a, b) => a - b);
-  return starts.filter((start, i) => i === 0 || start - starts[i - 1]! > nextPass).length;
+/** The departures of each pass. */
+function passesOf(
+  place: readonly Departure[],
+  time: Float64Array,
+): readonly (readonly Departure[])[] {
+  const passes: Departure[][] = [];
+  let last = -Infinity;
+  for (const one of place.toSorted((a, b) => a.from - b.from)) {
+    if (time[one.from]! - last > nextPass) passes.push([]);
+    passes[passes.length - 1]!.push(one);
+    last = time[one.from]!;
+  }
+  return passes;
 }
