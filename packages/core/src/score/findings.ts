@@ -80,7 +80,7 @@ function went(
   return kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere';
 }
 
-/** A pulse of a foreign voltage that happened to go toward the rest level is a spike like its others. */
+/** A pulse of a foreign voltage that happened to go toward the rest level is a spike like its others, where there are any. */
 export function asExplained(one: Finding, isForeign: boolean | undefined): Finding {
   if (!isForeign || one.kind !== 'dropout' || one.went === 'to-rest-level') return one;
   return { ...one, kind: 'spike', went: 'elsewhere' };

@@ -109,7 +109,8 @@ export function scoreSweep(
     criteria.sameTravel,
   );
   const explanations = evidence.events.length > 0 ? weighCauses(evidence) : [];
-  const findings = found.map((one, i) => asExplained(one, explanations[0]?.foreign.has(i)));
+  const pulses = found.some(({ kind }) => kind === 'spike') ? explanations[0]?.foreign : undefined;
+  const findings = found.map((one, i) => asExplained(one, pulses?.has(i)));
   const instrument = ratio.uncertainty ?? 0;
   const ends = { quality, scale, path: movement.path, movement, instrument };
   const returns = closedReturns(ends);
