@@ -71,6 +71,13 @@ test('finds what trying every pair of points finds, and holds it by three points
   );
 });
 
+test('holds the highest of corners that are level but for rounding', () => {
+  const y = Float64Array.of(4.5e-12, 0, -4, 0, -4);
+  const { line, deviation } = narrowestBand(Float64Array.of(0, 3, 0, 0, 2), y)!;
+  expect(4.5e-12 - line.intercept).toBeLessThanOrEqual(deviation);
+  expect(deviation).toBeCloseTo(2 + 2.25e-12, 14);
+});
+
 test('a curve passed several times, each time at places that differ in their last figures', () => {
   const x = Float64Array.from(
     { length: 4004 },

@@ -12,7 +12,7 @@ export interface NarrowestBand {
 }
 
 /** What arithmetic may leave between two numbers that are equal, as a fraction of them. */
-const rounding = 1e-12;
+const rounding = 1e-13;
 
 /**
  * The straight line with the smallest largest deviation along y (minimax, Chebyshev).
@@ -39,13 +39,15 @@ export function narrowestBand(x: Float64Array, y: Float64Array): NarrowestBand |
       if (!Number.isFinite(slope)) continue;
       const height = (at: number): number =>
         side * (y[opposite[at]!]! - y[a]! - slope * (x[opposite[at]!]! - x[a]!));
+      let highest = 0;
       // Back as well, since edges between places read twice have any slope; past what is level but for rounding.
       for (const step of [-1, 1]) {
         for (let at = corner + step; height(at) >= height(corner) * (1 - rounding); at += step) {
           if (height(at) > height(corner) * (1 + rounding)) corner = at;
+          highest = Math.max(highest, height(at));
         }
       }
-      const deviation = height(corner) / 2;
+      const deviation = Math.max(highest, height(corner)) / 2;
       const c = opposite[corner]!;
       const share = (x[b]! - x[c]!) / (x[b]! - x[a]!);
       // The best band's corner lies between the ends of its edge. Of two parallel edges that hold it the right end of one
