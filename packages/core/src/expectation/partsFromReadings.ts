@@ -216,18 +216,18 @@ function descend(
 ): Descent {
   let fit = fitOf(circuit, wanted, readings, start);
   let damping = 1e-3;
-  for (let iteration = 0; iteration < mostIterations; iteration++) {
-    const step = stepFrom(fit, damping);
-    if (step.gain <= 1e-20 + 1e-15 * fit.cost) return { fit, converged: true };
-    const next = fitOf(circuit, wanted, readings, step.ohms);
+  for (let iteration = 0; ; iteration++) {
+    const { ohms, gain } = stepFrom(fit, damping);
+    const isOver = gain <= 1e-20 + 1e-15 * fit.cost;
+    // Rounding may keep the last gains from being that small: they count for nothing all the same.
+    if (isOver || damping > 1e12 || iteration === mostIterations)
+      return { fit, converged: gain <= 1e-9 * (1 + fit.cost) };
+    const next = fitOf(circuit, wanted, readings, ohms);
     if (next.cost < fit.cost) {
       fit = next;
       damping = damping < 1e-16 ? 0 : damping / 10;
-    } else if (damping > 1e12) {
-      return { fit, converged: step.gain <= 1e-9 * (1 + fit.cost) };
     } else damping = Math.max(damping * 8, 1e-12);
   }
-  return { fit, converged: false };
 }
 
 /** A step, and by how much the cost would fall in the straight model without damping. */
