@@ -104,6 +104,14 @@ describe('findDepartures', () => {
     ]);
   });
 
+  test('two steps soon after one another are two, though a hand could have gone as far meanwhile', () => {
+    const two = opening((at, level) => level + (at < 1 ? 0 : at < 1.1 ? 0.05 : 0.1));
+    expect(departuresOf(two)).toMatchObject([
+      { kind: 'step', to: 1000 },
+      { kind: 'step', to: 1100 },
+    ]);
+  });
+
   test('a bump without edges is a dropout of its full depth', () => {
     const bump = (at: number) =>
       0.15 * Math.sin(Math.PI * Math.min(1, Math.max(0, (at - 1) / 0.08)));

@@ -44,3 +44,18 @@ test('it stays a spike where slow moves show spikes too', () => {
 test('slow departures keep their kind where nothing at their place says otherwise', () => {
   expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
 });
+
+test('a standstill before a jump that all other passes show nothing of was the hand’s', () => {
+  const deadSpot = (from: number): Departure => ({
+    kind: 'dead-spot',
+    from,
+    to: from + 20,
+    depth: 0.1,
+  });
+  expect(kindsOf([deadSpot(120)])).toEqual(['step']);
+  const again = path.findIndex((at, i) => i > 400 && Math.abs(at - path[120]!) < 0.005);
+  expect(kindsOf([deadSpot(120), deadSpot(again)])).toEqual(['dead-spot', 'dead-spot']);
+  const once = { time: time.slice(0, 250) } as Levels;
+  const [alone] = kindByPlace(once, path.slice(0, 250), [deadSpot(120)], fast.slice(0, 250));
+  expect(alone!.kind).toBe('dead-spot');
+});

@@ -2,6 +2,7 @@ import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
+import { findStrokes, type Stroke } from './movement.js';
 
 /** Departures this close in level are at one place of the track. */
 const onePlace = 0.02;
@@ -17,6 +18,8 @@ const fewestRough = 4;
 const fewestOnLesserSide = 2;
 const lesserSide = 0.12;
 const lesserSideOfDropouts = 0.3;
+/** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
+const fewestClear = 2;
 /** A place is what this part of its departures are. */
 const majority = 0.6;
 
@@ -40,8 +43,13 @@ export function kindByPlace(
   const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
   const places = placesOf(path, slow);
   const kinds = new Map<Departure, Departure['kind']>();
+  let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
-    const kind = isRough(place, time) ? 'rough' : commonKind(place, time);
+    let kind = isRough(place, time) ? 'rough' : commonKind(place, time);
+    if (isLoneDeadSpot(place, time)) {
+      strokes ??= findStrokes(time, path);
+      if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
+    }
     if (kind) for (const one of place) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
@@ -74,6 +82,30 @@ function after(time: Float64Array, bin: number): number {
 
 function isJump(kind: Departure['kind']): boolean {
   return kind === 'dead-spot' || kind === 'step';
+}
+
+function isLoneDeadSpot(place: readonly Departure[], time: Float64Array): boolean {
+  return place.every(({ kind }) => kind === 'dead-spot') && passesOf(place, time).length === 1;
+}
+
+/** How many slow strokes go over the levels that a departure leads between, and on, and show nothing there. */
+function clearPasses(
+  place: Departure,
+  departures: readonly Departure[],
+  strokes: readonly Stroke[],
+  time: Float64Array,
+  path: Float64Array,
+  fast: Uint8Array,
+): number {
+  const ends = ({ from, to }: Departure): readonly [number, number] =>
+    path[from]! < path[to]! ? [path[from]!, path[to]!] : [path[to]!, path[from]!];
+  const [low, high] = [ends(place)[0] - onePlace, ends(place)[1] + onePlace];
+  const there = departures.filter((one) => ends(one)[0] < high && ends(one)[1] > low);
+  return strokes.filter(({ start, end, from, to }) => {
+    if (Math.min(from, to) > low || Math.max(from, to) < high) return false;
+    if (there.some((one) => start <= time[one.to]! && end >= time[one.from]!)) return false;
+    return !fast.subarray(firstAt(time, start), firstAt(time, end)).includes(1);
+  }).length;
 }
 
 /** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */

@@ -89,8 +89,30 @@ function passagesAlong(
     const leaves = i < j - 1 && comesBack(levels, before, after);
     const jump = before !== undefined && jumps(levels, before, after, closed);
     if (leaves || jump) passages.push({ before, after, jumps: jump, leaves });
+    else if (before) passages.push(...jumpsBetween(levels, pieces.slice(i, j + 1), closed));
   }
   return passages.reverse();
+}
+
+/** A piece between two jumps is one that lasts for this long: shorter ones are edges, or a contact that chatters. */
+const betweenJumps: Seconds = 0.03;
+
+/** The jumps from piece to piece of what leads from the first of them to the last. */
+function jumpsBetween(
+  levels: Levels,
+  pieces: readonly Piece[],
+  closed: number,
+): readonly Passage[] {
+  const last = pieces.length - 1;
+  const path = pieces.filter(
+    ({ from, to }, k) =>
+      k === 0 || k === last || levels.time[to]! - levels.time[from]! >= betweenJumps,
+  );
+  return path
+    .slice(1)
+    .map((after, k) => ({ before: path[k]!, after, jumps: true, leaves: false }))
+    .filter(({ before, after }) => jumps(levels, before, after, closed))
+    .reverse();
 }
 
 /** Whether what lies between two pieces left them and came back, and did not lead from one to the other. */

@@ -22,7 +22,7 @@ export interface Finding {
   readonly kind: 'dropout' | 'spike' | 'step' | 'dead-spot' | 'rough';
   readonly start: Seconds;
   readonly end: Seconds;
-  /** Where the throttle stood, by the expected curve. */
+  /** Where the throttle stood, by the expected curve; a dead spot's middle. */
   readonly travel: Travel;
   /** Largest departure from the path, V; its sign is that of the departure. */
   readonly depth: Volts;
