@@ -8,7 +8,7 @@ const bins = 1000;
 const time = Float64Array.from({ length: bins }, (_, i) => i / 100);
 const path = time.map((at) => Math.abs(((at / 2) % 2) - 1));
 const fast = new Uint8Array(bins).fill(1, 900);
-const levels = { time } as Levels;
+const levels = { time, visible: 0.015 } as Levels;
 
 const named = (kind: Departure['kind'], from: number): Departure => ({
   kind,
@@ -53,9 +53,10 @@ test('a standstill before a jump that all other passes show nothing of was the h
     depth: 0.1,
   });
   expect(kindsOf([deadSpot(120)])).toEqual(['step']);
+  expect(kindsOf([{ ...deadSpot(120), depth: 0.02 }])).toEqual(['dead-spot']);
   const again = path.findIndex((at, i) => i > 400 && Math.abs(at - path[120]!) < 0.005);
   expect(kindsOf([deadSpot(120), deadSpot(again)])).toEqual(['dead-spot', 'dead-spot']);
-  const once = { time: time.slice(0, 250) } as Levels;
+  const once = { ...levels, time: time.slice(0, 250) };
   const [alone] = kindByPlace(once, path.slice(0, 250), [deadSpot(120)], fast.slice(0, 250));
   expect(alone!.kind).toBe('dead-spot');
 });

@@ -20,6 +20,8 @@ const lesserSide = 0.12;
 const lesserSideOfDropouts = 0.3;
 /** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
 const fewestClear = 2;
+/** A departure of so many visible ones would have shown on each of them. */
+const sureToShow = 2;
 /** A place is what this part of its departures are. */
 const majority = 0.6;
 
@@ -30,7 +32,7 @@ const majority = 0.6;
  * @param fast Marks the bins of fast moves.
  */
 export function kindByPlace(
-  { time, still }: Levels,
+  { time, still, visible }: Levels,
   path: Float64Array,
   departures: readonly Departure[],
   fast: Uint8Array,
@@ -46,7 +48,7 @@ export function kindByPlace(
   let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
     let kind = isRough(place, time) ? 'rough' : commonKind(place, time);
-    if (isLoneDeadSpot(place, time)) {
+    if (isLoneDeadSpot(place, time) && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
     }
