@@ -19,24 +19,24 @@ export function trackPieces(
   broken: readonly Position[],
   cuts: readonly Place[],
 ): readonly Element[] {
-  // At the end of a shorted stretch the wiper stands inside it, as it does just before.
-  const contact = { at: wiper, node: 'track' };
-  // At the end of a shorted stretch the wiper stands inside it, as it does just before.
-  const inOrder = wiper ? [...cuts, contact] : [contact, ...cuts];
-  const places = [{ at: 1, node: 'trackTop' }, ...inOrder, { at: 0, node: 'trackBottom' }].sort(
-    (one, other) => other.at - one.at,
-  );
-  const middle = places.indexOf(contact);
-  return places.slice(1).map(({ at, node }, i): Element => {
-    const upper = places[i]!;
+  const places = [
+    { at: 0, node: 'trackBottom' },
+    ...cuts,
+    { at: wiper, node: 'track' },
+    { at: 1, node: 'trackTop' },
+  ].sort((one, other) => one.at - other.at);
+  const middle = places.findIndex(({ node }) => node === 'track');
+  const pieces = places.slice(1).map(({ at, node }, i): Element => {
+    const lower = places[i]!;
     const cracked = broken.some(
-      (place) => place >= at && (place < upper.at || upper.node === 'trackTop'),
+      (place) => place >= lower.at && (place < at || node === 'trackTop'),
     );
     const number = i < middle ? middle - i : i - middle + 1;
-    const id = `track${i < middle ? 'Above' : 'Below'}${number > 1 ? number : ''}`;
-    const ohms = cracked ? Infinity : pieceOhms(track, upper.at - at);
-    return { id, from: upper.node, to: node, ohms };
+    const id = `${i < middle ? 'trackBelow' : 'trackAbove'}${number > 1 ? number : ''}`;
+    const ohms = cracked ? Infinity : pieceOhms(track, at - lower.at);
+    return { id, from: node, to: lower.node, ohms };
   });
+  return pieces.reverse();
 }
 
 /** A piece below 1 pΩ counts as none, so a piece of no length is 0 Ω even of a track that does not conduct. */
