@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
+import { plainLevels } from './plainLevels.js';
 
 /** An opening from 0.1 to 0.9 in 2 s at 1 ms, changed by a function of time and level. */
 function opening(
@@ -9,19 +10,7 @@ function opening(
 ): Levels {
   const time = Float64Array.from({ length: 2001 }, (_, i) => i / 1000);
   const mean = time.map((at) => change(at, 0.1 + 0.4 * at));
-  return {
-    time,
-    interval: 1e-3,
-    withinBin: 0,
-    mean,
-    low: mean,
-    high: mean,
-    still: [],
-    rest,
-    visible: 0.015,
-    clip: { low: -Infinity, high: Infinity },
-    noise: 1e-4,
-  };
+  return { ...plainLevels(time, mean), rest };
 }
 
 const within = (at: number, from: number, to: number) => at >= from && at < to;

@@ -118,9 +118,8 @@ function cutReturns(levels: Levels, cuts: Uint8Array): void {
   const edges: number[] = [];
   for (let i = 1; i < cuts.length; i++) if (cuts[i]) edges.push(i);
   for (const edge of edges) {
-    if (kindOfJump(levels, edge - 1, edge).kind === 'dead-spot') continue;
     const soft = softEdge(levels, edge - 1, edge);
-    if (!soft) continue;
+    if (!soft || kindOfJump(levels, edge - 1, edge).kind === 'dead-spot') continue;
     cuts[soft.from] = 1;
     cuts[soft.to + 1] = 1;
   }

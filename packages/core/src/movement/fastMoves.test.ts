@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findFastMoves } from './fastMoves.js';
 import type { Levels } from './levels.js';
+import { plainLevels } from './plainLevels.js';
 
 /** Straight lines through points of time and level, a bin each millisecond. */
 function through(...points: readonly (readonly [number, number])[]): Levels {
@@ -14,19 +15,7 @@ function through(...points: readonly (readonly [number, number])[]): Levels {
     const [[t0, y0], [t1, y1]] = [points[next - 1]!, points[next]!];
     return y0 + ((y1 - y0) * (at - t0)) / (t1 - t0);
   });
-  return {
-    time,
-    interval: 1e-3,
-    withinBin: 0,
-    mean,
-    low: mean,
-    high: mean,
-    still: [],
-    rest: -0.12,
-    visible: 0.015,
-    clip: { low: -Infinity, high: Infinity },
-    noise: 1e-4,
-  };
+  return { ...plainLevels(time, mean), rest: -0.12 };
 }
 
 describe('findFastMoves', () => {

@@ -1,26 +1,13 @@
 import { expect, test } from 'vitest';
 import { gradualExcursions } from './gradualExcursions.js';
-import type { Levels } from './levels.js';
+import { plainLevels } from './plainLevels.js';
 
 const time = Float64Array.from({ length: 2001 }, (_, i) => i / 1000);
 const slow = new Uint8Array(time.length);
 
 function found(level: (at: number) => number, fast: Uint8Array = slow) {
   const mean = time.map(level);
-  const levels: Levels = {
-    time,
-    interval: 1e-3,
-    withinBin: 0,
-    mean,
-    low: mean,
-    high: mean,
-    still: [],
-    rest: -0.1,
-    visible: 0.015,
-    clip: { low: -Infinity, high: Infinity },
-    noise: 1e-4,
-  };
-  return gradualExcursions(levels, mean, fast);
+  return gradualExcursions(plainLevels(time, mean), mean, fast);
 }
 
 /** A half wave of a depth that lasts some seconds, on an opening at 0.4 spans per second. */

@@ -9,6 +9,8 @@ const widths: readonly Seconds[] = [0.03, 0.042, 0.06, 0.085, 0.12];
 const placesInWidth = 8;
 /** The speeds beside it are taken over this part of the width. */
 const speedOver = 1 / 3;
+/** Where bins lie farther apart than this part of their interval, samples are missing. */
+const regular = 1.2;
 
 interface Candidate extends Span {
   /** How far it goes beyond what a hand can. */
@@ -55,11 +57,24 @@ export function gradualExcursions(
         candidates.push({ from, to, excess: depth - byHand });
     }
   }
-  candidates.sort((a, b) => b.excess - a.excess);
-  const found: Candidate[] = [];
-  for (const one of candidates)
-    if (!found.some(({ from, to }) => one.from <= to && one.to >= from)) found.push(one);
-  return found.map((one) => fitted(time, path, one)).sort((a, b) => a.from - b.from);
+  return apart(candidates).map((one) => fitted(time, path, one));
+}
+
+/** The best of candidates that overlap, in order of time; those that no other joins are weighed by themselves. */
+function apart(candidates: readonly Candidate[]): readonly Candidate[] {
+  const groups: Candidate[][] = [];
+  let last = -1;
+  for (const one of candidates.toSorted((a, b) => a.from - b.from)) {
+    if (one.from > last) groups.push([]);
+    groups[groups.length - 1]!.push(one);
+    last = Math.max(last, one.to);
+  }
+  return groups.flatMap((group) => {
+    const best: Candidate[] = [];
+    for (const one of group.toSorted((a, b) => b.excess - a.excess))
+      if (!best.some(({ from, to }) => one.from <= to && one.to >= from)) best.push(one);
+    return best.sort((a, b) => a.from - b.from);
+  });
 }
 
 /** How far a path goes back on a stretch against the way that the stretch as a whole goes. */
@@ -99,6 +114,3 @@ function excessOf(time: Float64Array, path: Float64Array, from: number, to: numb
     most = Math.max(most, Math.abs(path[i]! - path[from]! - speed * (time[i]! - time[from]!)));
   return most - (handAcceleration * seconds * seconds) / 16;
 }
-
-/** Where bins lie farther apart than this, samples are missing. */
-const regular = 1.2;

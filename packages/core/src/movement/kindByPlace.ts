@@ -47,8 +47,10 @@ export function kindByPlace(
   const kinds = new Map<Departure, Departure['kind']>();
   let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
-    let kind = isRough(place, time) ? 'rough' : commonKind(place, time);
-    if (isLoneDeadSpot(place, time) && Math.abs(place[0]!.depth) >= sureToShow * visible) {
+    const passes = passesOf(place, time);
+    let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
+    const isLone = passes.length === 1 && place.every((one) => one.kind === 'dead-spot');
+    if (isLone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
     }
@@ -86,10 +88,6 @@ function isJump(kind: Departure['kind']): boolean {
   return kind === 'dead-spot' || kind === 'step';
 }
 
-function isLoneDeadSpot(place: readonly Departure[], time: Float64Array): boolean {
-  return place.every(({ kind }) => kind === 'dead-spot') && passesOf(place, time).length === 1;
-}
-
 /** How many slow strokes go over the levels that a departure leads between, and on, and show nothing there. */
 function clearPasses(
   place: Departure,
@@ -125,8 +123,8 @@ function placesOf(path: Float64Array, departures: readonly Departure[]): readonl
   return places;
 }
 
-function isRough(place: readonly Departure[], time: Float64Array): boolean {
-  if (passesOf(place, time).length < 2) return false;
+function isRough(place: readonly Departure[], passes: number): boolean {
+  if (passes < 2) return false;
   const jumps = place.filter(({ kind }) => isJump(kind));
   if (2 * jumps.length > place.length) return false;
   const mostDropouts =
@@ -142,11 +140,7 @@ function isRough(place: readonly Departure[], time: Float64Array): boolean {
 }
 
 /** The kind that most departures of most passes over a place have, where several passes show it. */
-function commonKind(
-  place: readonly Departure[],
-  time: Float64Array,
-): Departure['kind'] | undefined {
-  const passes = passesOf(place, time);
+function commonKind(passes: readonly (readonly Departure[])[]): Departure['kind'] | undefined {
   return (['dead-spot', 'step', 'dropout'] as const).find((kind) => {
     const alike = passes.filter(
       (pass) => pass.filter((one) => one.kind === kind).length >= majority * pass.length,

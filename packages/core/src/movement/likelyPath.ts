@@ -89,7 +89,8 @@ function passagesAlong(
     const leaves = i < j - 1 && comesBack(levels, before, after);
     const jump = before !== undefined && jumps(levels, before, after, closed);
     if (leaves || jump) passages.push({ before, after, jumps: jump, leaves });
-    else if (before) passages.push(...jumpsBetween(levels, pieces.slice(i, j + 1), closed));
+    else if (before && i < j - 1)
+      passages.push(...jumpsBetween(levels, pieces.slice(i, j + 1), closed));
   }
   return passages.reverse();
 }

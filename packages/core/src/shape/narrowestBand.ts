@@ -39,7 +39,7 @@ export function narrowestBand(x: Float64Array, y: Float64Array): NarrowestBand |
       if (!Number.isFinite(slope)) continue;
       const height = (at: number): number =>
         side * (y[opposite[at]!]! - y[a]! - slope * (x[opposite[at]!]! - x[a]!));
-      let highest = 0;
+      let highest = height(corner);
       // Back as well, since edges between places read twice have any slope; past what is level but for rounding.
       for (const step of [-1, 1]) {
         for (let at = corner + step; height(at) >= height(corner) * (1 - rounding); at += step) {
@@ -47,7 +47,7 @@ export function narrowestBand(x: Float64Array, y: Float64Array): NarrowestBand |
           highest = Math.max(highest, height(at));
         }
       }
-      const deviation = Math.max(highest, height(corner)) / 2;
+      const deviation = highest / 2;
       const c = opposite[corner]!;
       const share = (x[b]! - x[c]!) / (x[b]! - x[a]!);
       // The best band's corner lies between the ends of its edge. Of two parallel edges that hold it the right end of one
