@@ -44,6 +44,16 @@ describe('findDepartures', () => {
     expect([one!.from, one!.to].map((bin) => Math.round(bin / 10))).toEqual([100, 120]);
   });
 
+  test('a contact that comes back for moments only is one dropout, not pulses or scatter', () => {
+    const lifted = (at: number) => within(at, 1, 1.05) && Math.round(at * 1000) % 12 < 10;
+    const [one, ...others] = departuresOf(
+      opening((at, level) => (lifted(at) ? level - 0.06 : level)),
+    );
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ kind: 'dropout' });
+    expect(one!.depth).toBeCloseTo(-0.06, 2);
+  });
+
   test('away from the rest level it is a spike', () => {
     expect(kinds(opening((at, level) => (within(at, 1, 1.004) ? level + 0.2 : level)))).toEqual([
       'spike',

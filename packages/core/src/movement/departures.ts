@@ -3,6 +3,7 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { findCuts } from './cuts.js';
 import type { Departure, Excursion, Span } from './departure.js';
+import { drawOverRuns } from './drawOverRuns.js';
 import { findExcursions } from './excursions.js';
 import { fastGuide } from './fastGuide.js';
 import { type FastMove, findFastMoves } from './fastMoves.js';
@@ -71,10 +72,10 @@ export function findDepartures(
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
     !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
-  const excursions = [
-    ...findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart),
-    ...soft,
-  ].sort((a, b) => a.from - b.from);
+  let left = findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
+  if (drawOverRuns(levels, path, left, fast, jumps))
+    left = findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
+  const excursions = [...left, ...soft].sort((a, b) => a.from - b.from);
   const departures = [...joined(levels, path, excursions), ...jumps].sort(
     (a, b) => a.from - b.from,
   );

@@ -17,6 +17,10 @@ const named = (kind: Departure['kind'], from: number): Departure => ({
   depth: -0.3,
 });
 
+/** The next bin after one at which the path comes to a level. */
+const next = (after: number, level: number): number =>
+  path.findIndex((at, i) => i > after && Math.abs(at - level) < 0.005);
+
 const kindsOf = (departures: readonly Departure[]) =>
   kindByPlace(levels, path, departures, fast).map(({ kind }) => kind);
 
@@ -45,6 +49,19 @@ test('slow departures keep their kind where nothing at their place says otherwis
   expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
 });
 
+test('pulses at one place of several passes are a contact’s, and rough where they go both ways', () => {
+  const pulse = (from: number, depth = 0.1): Departure => ({ ...named('spike', from), depth });
+  const here = [120, ...[150, 350, 550].map((after) => next(after, path[120]!))];
+  expect(kindsOf(here.map((from) => pulse(from)))).toEqual(Array(4).fill('dropout'));
+  expect(kindsOf(here.map((from, i) => pulse(from, i === 0 ? -0.1 : 0.1)))).toEqual(
+    Array(4).fill('rough'),
+  );
+  const elsewhere = [100, 140, 160, 180].map((from) => pulse(from));
+  expect(kindsOf([...here.map((from) => pulse(from)), ...elsewhere])).toEqual(
+    Array(8).fill('spike'),
+  );
+});
+
 test('a standstill before a jump that all other passes show nothing of was the hand’s', () => {
   const deadSpot = (from: number): Departure => ({
     kind: 'dead-spot',
@@ -54,7 +71,7 @@ test('a standstill before a jump that all other passes show nothing of was the h
   });
   expect(kindsOf([deadSpot(120)])).toEqual(['step']);
   expect(kindsOf([{ ...deadSpot(120), depth: 0.02 }])).toEqual(['dead-spot']);
-  const again = path.findIndex((at, i) => i > 400 && Math.abs(at - path[120]!) < 0.005);
+  const again = next(400, path[120]!);
   expect(kindsOf([deadSpot(120), deadSpot(again)])).toEqual(['dead-spot', 'dead-spot']);
   const once = { ...levels, time: time.slice(0, 250) };
   const [alone] = kindByPlace(once, path.slice(0, 250), [deadSpot(120)], fast.slice(0, 250));

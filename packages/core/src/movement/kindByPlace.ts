@@ -18,6 +18,12 @@ const fewestRough = 4;
 const fewestOnLesserSide = 2;
 const lesserSide = 0.12;
 const lesserSideOfDropouts = 0.3;
+/** Pulses of one wide place lie no farther apart, are this part of all, and by chance together this rarely at the most. */
+const withinWide = 0.08;
+const mostOfAll = 0.8;
+const rare = 0.01;
+/** Pulses at one place on so many passes are none of interference. */
+const fewestOfContact = 3;
 /** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
 const fewestClear = 2;
 /** A departure of so many visible ones would have shown on each of them. */
@@ -43,18 +49,21 @@ export function kindByPlace(
   const isOnWay = ({ from }: Departure): boolean =>
     still.every((level) => Math.abs(level - path[from]!) > onePlace);
   const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
-  const places = placesOf(path, slow);
+  const places = [...wideRoughPlace(path, time, slow), ...placesOf(path, slow, onePlace)];
   const kinds = new Map<Departure, Departure['kind']>();
+  const spikes = slow.filter(({ kind }) => kind === 'spike').length;
   let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
     const passes = passesOf(place, time);
     let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
+    if (isContact(place, passes.length, spikes))
+      kind = lesserPart(place) >= lesserSide ? 'rough' : 'dropout';
     const isLone = passes.length === 1 && place.every((one) => one.kind === 'dead-spot');
     if (isLone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
     }
-    if (kind) for (const one of place) kinds.set(one, kind);
+    if (kind) for (const one of place) if (!kinds.has(one)) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
   const inSlow = named.filter((one) => !fast[one.from]);
@@ -109,7 +118,11 @@ function clearPasses(
 }
 
 /** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
-function placesOf(path: Float64Array, departures: readonly Departure[]): readonly Departure[][] {
+function placesOf(
+  path: Float64Array,
+  departures: readonly Departure[],
+  gap: number,
+): readonly Departure[][] {
   const levelOf = ({ kind, from, to }: Departure): number =>
     isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
   const sorted = departures.toSorted((a, b) => levelOf(a) - levelOf(b));
@@ -117,10 +130,33 @@ function placesOf(path: Float64Array, departures: readonly Departure[]): readonl
   for (const one of sorted) {
     const place = places[places.length - 1];
     const last = place?.[place.length - 1];
-    if (place && last && levelOf(one) - levelOf(last) <= onePlace) place.push(one);
+    if (place && last && levelOf(one) - levelOf(last) <= gap) place.push(one);
     else places.push([one]);
   }
   return places;
+}
+
+/**
+ * A place that scatters so little that only some of it is visible shows as pulses here and there over its whole width: those
+ * of all passes together tell it, where they are too many for chance and most of a recording's.
+ */
+function wideRoughPlace(
+  path: Float64Array,
+  time: Float64Array,
+  departures: readonly Departure[],
+): readonly Departure[][] {
+  const pulses = departures.filter(({ kind }) => !isJump(kind));
+  return placesOf(path, pulses, withinWide).filter((place) => {
+    const [first, last] = [place[0]!, place[place.length - 1]!];
+    const width = path[last.from]! - path[first.from]!;
+    // That all lie so close together: the chance of it for each to be the lowest.
+    const byChance = place.length * width ** (place.length - 1);
+    return (
+      place.length >= mostOfAll * pulses.length &&
+      byChance < rare &&
+      isRough(place, passesOf(place, time).length)
+    );
+  });
 }
 
 function isRough(place: readonly Departure[], passes: number): boolean {
@@ -130,13 +166,29 @@ function isRough(place: readonly Departure[], passes: number): boolean {
   const mostDropouts =
     place.filter(({ kind }) => kind === 'dropout').length >= majority * place.length;
   if (!mostDropouts && place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
-  const up = place.filter(({ depth }) => depth > 0);
-  const down = place.filter(({ depth }) => depth < 0);
-  if (place.length < fewestRough || Math.min(up.length, down.length) < fewestOnLesserSide)
-    return false;
-  const [above, below] = [up, down].map((side) => side.reduce((sum, { depth }) => sum + depth, 0));
-  const least = mostDropouts ? lesserSideOfDropouts : lesserSide;
-  return Math.min(above!, -below!) >= least * Math.max(above!, -below!);
+  const up = place.filter(({ depth }) => depth > 0).length;
+  const onLesserSide = Math.min(up, place.length - up);
+  if (place.length < fewestRough || onLesserSide < fewestOnLesserSide) return false;
+  return lesserPart(place) >= (mostDropouts ? lesserSideOfDropouts : lesserSide);
+}
+
+/**
+ * Interference knows no place: where most of a recording's pulses lie at one place of several passes, they are a
+ * contact's, which comes back for moments where it is lifted most of the time.
+ */
+function isContact(place: readonly Departure[], passes: number, spikes: number): boolean {
+  const here = place.filter(({ kind }) => kind === 'spike').length;
+  return passes >= fewestOfContact && here >= majority * Math.max(spikes, place.length);
+}
+
+/** What goes to the lesser side, as a part of the other. */
+function lesserPart(place: readonly Departure[]): number {
+  let [above, below] = [0, 0];
+  for (const { depth } of place) {
+    if (depth > 0) above += depth;
+    else below -= depth;
+  }
+  return Math.min(above, below) / Math.max(above, below);
 }
 
 /** The kind that most departures of most passes over a place have, where several passes show it. */

@@ -1,0 +1,79 @@
+import { median } from '../statistics/median.js';
+import type { Seconds } from '../units.js';
+import type { Excursion, Span } from './departure.js';
+import type { Levels } from './levels.js';
+
+/** Excursions of one run lie no farther apart than this. */
+const betweenRuns: Seconds = 0.03;
+/** A hand hardly leaves a straight line within this time. */
+const longestRun: Seconds = 0.25;
+/** A run is clearly more one-sided where its lesser side is so many times smaller. */
+const clearly = 1.05;
+/** The level beside a run is the median over this time, of three bins at the least. */
+const levelOver: Seconds = 4e-3;
+
+/**
+ * Draws straight lines over runs of excursions, where that makes a run clearly more one-sided. A contact that is lifted most of the
+ * time draws the path toward the lifted level, and its returns look like pulses to the other side.
+ *
+ * @param path Level of the path, bin by bin; changed in place.
+ * @param fast Marks the bins of fast moves, in which nothing is drawn.
+ * @returns Whether anything was drawn.
+ */
+export function drawOverRuns(
+  levels: Levels,
+  path: Float64Array,
+  excursions: readonly Excursion[],
+  fast: Uint8Array,
+  jumps: readonly Span[],
+): boolean {
+  const { time, mean } = levels;
+  // An odd number, so that their median stands at the middle one.
+  const bins = 2 * Math.max(1, Math.round(levelOver / levels.interval / 2)) + 1;
+  let isDrawn = false;
+  for (const run of runsOf(time, excursions)) {
+    const from = run[0]!.from - 1;
+    const to = run[run.length - 1]!.to + 1;
+    const isOne = run.length === 1 && run[0]!.swings === 0;
+    if (isOne || time[to]! - time[from]! > longestRun) continue;
+    if (from < bins || to + bins >= mean.length || fast[from] || fast[to]) continue;
+    if (jumps.some((one) => one.from <= to && one.to >= from)) continue;
+    const start = median(mean.slice(from - bins + 1, from + 1));
+    const end = median(mean.slice(to, to + bins));
+    const begin = time[from - (bins >> 1)]!;
+    const seconds = time[to + (bins >> 1)]! - begin;
+    const line = (i: number): number => start + (end - start) * ((time[i]! - begin) / seconds);
+    const before = lesserSide(levels, from, to, (i) => path[i]!);
+    if (lesserSide(levels, from, to, line) > before / clearly) continue;
+    for (let i = from; i <= to; i++) path[i] = line(i);
+    isDrawn = true;
+  }
+  return isDrawn;
+}
+
+function runsOf(time: Float64Array, excursions: readonly Excursion[]): readonly Excursion[][] {
+  const runs: Excursion[][] = [];
+  for (const one of excursions) {
+    const run = runs[runs.length - 1];
+    const last = run?.[run.length - 1];
+    if (run && last && time[one.from]! - time[last.to]! <= betweenRuns) run.push(one);
+    else runs.push([one]);
+  }
+  return runs;
+}
+
+/** How much of what leaves a line visibly goes to its lesser side, as a part of the whole. */
+function lesserSide(
+  { mean, visible }: Levels,
+  from: number,
+  to: number,
+  line: (bin: number) => number,
+): number {
+  let [below, above] = [0, 0];
+  for (let i = from; i <= to; i++) {
+    const off = mean[i]! - line(i);
+    if (off > visible / 2) above += off;
+    else if (off < -visible / 2) below -= off;
+  }
+  return Math.min(below, above) / Math.max(below + above, visible);
+}
