@@ -1,7 +1,13 @@
 import type { Seconds } from '../units.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
-import { handAcceleration, highestRebound, longestSpring, shortestSpring } from './mechanics.js';
+import {
+  edgeTime,
+  handAcceleration,
+  highestRebound,
+  longestSpring,
+  shortestSpring,
+} from './mechanics.js';
 
 /** A throttle thrown onto a stop, by its spring or a quick hand, with what followed until it lay still. */
 export interface FastMove {
@@ -106,6 +112,7 @@ function fastMoveAt(
     const jump = steepest(height, start, touch);
     if (height(jump - 1) - height(jump) > ofOneBin * fall) return undefined;
     const landed = afterJump(height, jump, touch);
+    if (!isFastBeside(levels, height, start, touch, jump - 1, landed)) return undefined;
     const isSpring = accelerates(time, height, start, touch);
     const isSpringBeyond =
       accelerates(time, height, landed, touch) &&
@@ -237,6 +244,25 @@ function afterJump(height: Height, steep: number, touch: number): number {
   let at = steep;
   while (at < touch && height(at) - height(at + 1) > half) at++;
   return at;
+}
+
+/** Whether a stretch falls fast before its jump or after it, too, if it has one: a quick hand may go over a step of the track. */
+function isFastBeside(
+  { time, interval, visible }: Levels,
+  height: Height,
+  start: number,
+  touch: number,
+  jump: number,
+  landed: number,
+): boolean {
+  if (time[landed]! - time[jump]! > edgeTime + interval) return true;
+  const reach = Math.max(1, Math.round(fastTime / interval));
+  const fast = (from: number, to: number): boolean => {
+    for (let i = from; i + reach <= to; i++)
+      if (height(i) - height(i + reach) >= fastChange + visible) return true;
+    return false;
+  };
+  return fast(start, jump) || fast(landed, touch);
 }
 
 /** Whether a stretch falls ever faster, as a spring makes it, and not ever slower as a lead does that discharges. */

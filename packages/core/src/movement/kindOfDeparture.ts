@@ -3,6 +3,7 @@ import type { Excursion } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
 import { lineThrough } from './lineThrough.js';
+import { handAcceleration } from './mechanics.js';
 
 /** A departure that swings this part of its depth to the other side as well went both ways. */
 const bothWays = 0.4;
@@ -32,8 +33,10 @@ const speedOver: Seconds = 0.04;
 const standing = 0.3;
 /** The throttle moves as it leaves a dead spot, at this part of the speed before at the least. */
 const goesOn = 0.1;
-/** A dead spot's jump makes up for the movement meanwhile, within a factor. */
+/** A dead spot's jump makes up for the movement meanwhile, within a factor, or the standstill begins sooner than a hand can stop. */
 const makesUp = 2.5;
+/** How fast a standstill begins is taken over this time. */
+const onsetOver: Seconds = 0.01;
 
 /**
  * A jump after a standstill, on to where the throttle had moved meanwhile, ends a dead spot; any other is a step.
@@ -68,12 +71,16 @@ export function kindOfJump(
   const slower = Math.min(speedBefore, speedAfter);
   const atLeast = slower > 0 ? slower * stood : wouldHaveMoved;
   const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
+  const onset = firstAt(time, time[Math.max(0, start - length)]! - onsetOver);
+  const stopping = time[start]! - time[onset]!;
+  const stopsDead =
+    sign * (level - mean[onset]!) > (handAcceleration * stopping * stopping) / 2 + visible / 2;
   const isDead =
     stood > 2 * interval &&
     speedAfter > goesOn * faster &&
     moved <= standing * wouldHaveMoved &&
     wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp) &&
-    atLeast <= makesUp * Math.abs(change);
+    (atLeast <= makesUp * Math.abs(change) || stopsDead);
   return isDead ? { kind: 'dead-spot', start } : step;
 }
 
