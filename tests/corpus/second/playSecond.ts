@@ -57,12 +57,13 @@ export function playSecond(seed: number): SecondCase {
       i += stride
     )
       most = Math.max(most, Math.abs(volts[i]! - sound[i]!));
-    const middle = Math.min(travel.length - 1, Math.round((from + to) / 2));
+    // A place of the track lies between what a passage came from and went to, however long the hand was on its way.
+    const ends = [from, to].map((at) => travel[Math.min(travel.length - 1, Math.round(at))]!);
     return {
       kinds,
       start: from * step,
       end: to * step,
-      travel: travel[middle]!,
+      travel: (ends[0]! + ends[1]!) / 2,
       ratio: most / recorder.visible,
       snap: snap[from] === 1 || snap[Math.min(snap.length - 1, to)] === 1,
     };
