@@ -91,4 +91,5 @@ test('sweeps of a second simulator are judged as they should be', () => {
   for (const [kind, { right, of }] of Object.entries(tally.precision))
     expect(right / of, `precision of ${kind}`).toBeGreaterThanOrEqual(0.95);
   expect(median).toBeLessThanOrEqual(0.005);
+  expect(percentile95).toBeLessThanOrEqual(0.02);
 }, 3_600_000);

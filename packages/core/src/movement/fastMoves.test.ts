@@ -64,6 +64,10 @@ describe('findFastMoves', () => {
 
   test.each([
     ['a jump in a closing by hand', through([0, 1], [0.5, 0.7], [0.501, 0.3], [0.6, 0], [1, 0])],
+    [
+      'a brisk closing by hand over a jump',
+      through([0, 1], [0.5, 1], [0.56, 0.8], [0.561, 0.71], [0.62, 0.45], [1, 0.45]),
+    ],
     ['a closing by hand', through([0, 1], [0.5, 1], [1, 0], [1.5, 0])],
     ['a contact that opens', through([0, 1], [0.5, 1], [0.502, 0], [1, 0])],
     [

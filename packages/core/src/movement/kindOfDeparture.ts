@@ -72,9 +72,9 @@ export function kindOfJump(
   const atLeast = slower > 0 ? slower * stood : wouldHaveMoved;
   const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
   const onset = firstAt(time, time[Math.max(0, start - length)]! - onsetOver);
-  const stopping = time[start]! - time[onset]!;
-  const stopsDead =
-    sign * (level - mean[onset]!) > (handAcceleration * stopping * stopping) / 2 + visible / 2;
+  // What looks like standing may begin while the hand still stops: over half the visible departure.
+  const stopping = time[start]! - time[onset]! + Math.sqrt(visible / handAcceleration);
+  const stopsDead = sign * (level - mean[onset]!) > (handAcceleration * stopping * stopping) / 2;
   const isDead =
     stood > 2 * interval &&
     speedAfter > goesOn * faster &&
