@@ -54,7 +54,8 @@ function eventOf(
   const fault = plan.faults[passage.fault]!;
   const persists = fault.kind === 'cracked' || fault.kind === 'slipped';
   const tail = plan.recorder.aperture + motion.step;
-  let first = firstAtOrAfter(instant, passage.start);
+  // A sample is taken from the simulation's nearest step, which may be the passage's first.
+  let first = firstAtOrAfter(instant, passage.start - motion.step / 2);
   let last = firstAtOrAfter(instant, passage.end + tail) - 1;
   if (persists) [first, last] = [Math.max(0, first - 1), Math.min(instant.length - 1, last + 1)];
   let depth = 0;

@@ -62,6 +62,19 @@ test('pulses at one place of several passes are a contact’s, and rough where t
   );
 });
 
+test('a wide place that scatters barely visibly is told by all its passes, jumps and all', () => {
+  const scatter = [100, 112, 126, 264, 280, 292].map(
+    (from, i): Departure =>
+      i % 2 === 0
+        ? { ...named('spike', from), depth: 0.03 }
+        : { ...named('dropout', from), depth: -0.03 },
+  );
+  const jump: Departure = { kind: 'step', from: 118, to: 119, depth: 0.02 };
+  const far: Departure = { kind: 'step', from: 60, to: 61, depth: 0.02 };
+  expect(kindsOf([far, ...scatter, jump])).toEqual(['step', ...Array(7).fill('rough')]);
+  expect(kindsOf(scatter.slice(0, 3))).not.toContain('rough');
+});
+
 test('a standstill before a jump that all other passes show nothing of was the hand’s', () => {
   const deadSpot = (from: number): Departure => ({
     kind: 'dead-spot',

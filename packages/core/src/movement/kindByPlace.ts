@@ -63,7 +63,8 @@ export function kindByPlace(
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
     }
-    if (kind) for (const one of place) if (!kinds.has(one)) kinds.set(one, kind);
+    const alike = kind === 'rough' ? [...place, ...jumpsWithin(path, place, slow)] : place;
+    if (kind) for (const one of alike) if (!kinds.has(one)) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
   const inSlow = named.filter((one) => !fast[one.from]);
@@ -157,6 +158,24 @@ function wideRoughPlace(
       isRough(place, passesOf(place, time).length)
     );
   });
+}
+
+/** The jumps that lead from level to level of a rough place and no farther than its scatter. */
+function jumpsWithin(
+  path: Float64Array,
+  place: readonly Departure[],
+  departures: readonly Departure[],
+): readonly Departure[] {
+  const levels = place.map(({ from }) => path[from]!);
+  const low = Math.min(...levels) - onePlace;
+  const high = Math.max(...levels) + onePlace;
+  const farthest = Math.max(...place.map(({ depth }) => Math.abs(depth)));
+  return departures.filter(
+    ({ kind, from, to, depth }) =>
+      isJump(kind) &&
+      Math.abs(depth) <= farthest &&
+      [from, to].every((at) => low <= path[at]! && path[at]! <= high),
+  );
 }
 
 function isRough(place: readonly Departure[], passes: number): boolean {
