@@ -3,25 +3,15 @@ import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
 import { findStrokes, type Stroke } from './movement.js';
+import { passesOf } from './passesOf.js';
+import { onePlace, placesOf } from './placesOf.js';
+import { goesBothWays, isRough, jumpsWithin, wideRoughPlace } from './roughPlaces.js';
 
-/** Departures this close in level are at one place of the track. */
-const onePlace = 0.02;
 /** In a fast move a place is found less closely. */
 const onePlaceFast = 0.06;
-/** Departures this far apart in time were on different passes. */
-const nextPass: Seconds = 0.3;
 /** A departure belongs to a place only where the throttle moves so far from this long before to this long after it. */
 const nearby: Seconds = 0.03;
 const leastMovement = 0.002;
-/** So many departures make a rough place, this part of their depths together to the lesser side. */
-const fewestRough = 4;
-const fewestOnLesserSide = 2;
-const lesserSide = 0.12;
-const lesserSideOfDropouts = 0.3;
-/** Pulses of one wide place lie no farther apart, are this part of all, and by chance together this rarely at the most. */
-const withinWide = 0.08;
-const mostOfAll = 0.8;
-const rare = 0.01;
 /** Pulses at one place on so many passes are none of interference. */
 const fewestOfContact = 3;
 /** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
@@ -49,15 +39,14 @@ export function kindByPlace(
   const isOnWay = ({ from }: Departure): boolean =>
     still.every((level) => Math.abs(level - path[from]!) > onePlace);
   const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
-  const places = [...wideRoughPlace(path, time, slow), ...placesOf(path, slow, onePlace)];
+  const places = [...wideRoughPlace(path, time, slow), ...placesOf(path, slow)];
   const kinds = new Map<Departure, Departure['kind']>();
   const spikes = slow.filter(({ kind }) => kind === 'spike').length;
   let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
     const passes = passesOf(place, time);
     let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
-    if (isContact(place, passes.length, spikes))
-      kind = lesserPart(place) >= lesserSide ? 'rough' : 'dropout';
+    if (isContact(place, passes.length, spikes)) kind = goesBothWays(place) ? 'rough' : 'dropout';
     const isLone = passes.length === 1 && place.every((one) => one.kind === 'dead-spot');
     if (isLone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
@@ -94,10 +83,6 @@ function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
 }
 
-function isJump(kind: Departure['kind']): boolean {
-  return kind === 'dead-spot' || kind === 'step';
-}
-
 /** How many slow strokes go over the levels that a departure leads between, and on, and show nothing there. */
 function clearPasses(
   place: Departure,
@@ -118,79 +103,6 @@ function clearPasses(
   }).length;
 }
 
-/** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
-function placesOf(
-  path: Float64Array,
-  departures: readonly Departure[],
-  gap: number,
-): readonly Departure[][] {
-  const levelOf = ({ kind, from, to }: Departure): number =>
-    isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
-  const sorted = departures.toSorted((a, b) => levelOf(a) - levelOf(b));
-  const places: Departure[][] = [];
-  for (const one of sorted) {
-    const place = places[places.length - 1];
-    const last = place?.[place.length - 1];
-    if (place && last && levelOf(one) - levelOf(last) <= gap) place.push(one);
-    else places.push([one]);
-  }
-  return places;
-}
-
-/**
- * A place that scatters so little that only some of it is visible shows as pulses here and there over its whole width: those
- * of all passes together tell it, where they are too many for chance and most of a recording's.
- */
-function wideRoughPlace(
-  path: Float64Array,
-  time: Float64Array,
-  departures: readonly Departure[],
-): readonly Departure[][] {
-  const pulses = departures.filter(({ kind }) => !isJump(kind));
-  return placesOf(path, pulses, withinWide).filter((place) => {
-    const [first, last] = [place[0]!, place[place.length - 1]!];
-    const width = path[last.from]! - path[first.from]!;
-    // That all lie so close together: the chance of it for each to be the lowest.
-    const byChance = place.length * width ** (place.length - 1);
-    return (
-      place.length >= mostOfAll * pulses.length &&
-      byChance < rare &&
-      isRough(place, passesOf(place, time).length)
-    );
-  });
-}
-
-/** The jumps that lead from level to level of a rough place and no farther than its scatter. */
-function jumpsWithin(
-  path: Float64Array,
-  place: readonly Departure[],
-  departures: readonly Departure[],
-): readonly Departure[] {
-  const levels = place.map(({ from }) => path[from]!);
-  const low = Math.min(...levels) - onePlace;
-  const high = Math.max(...levels) + onePlace;
-  const farthest = Math.max(...place.map(({ depth }) => Math.abs(depth)));
-  return departures.filter(
-    ({ kind, from, to, depth }) =>
-      isJump(kind) &&
-      Math.abs(depth) <= farthest &&
-      [from, to].every((at) => low <= path[at]! && path[at]! <= high),
-  );
-}
-
-function isRough(place: readonly Departure[], passes: number): boolean {
-  if (passes < 2) return false;
-  const jumps = place.filter(({ kind }) => isJump(kind));
-  if (2 * jumps.length > place.length) return false;
-  const mostDropouts =
-    place.filter(({ kind }) => kind === 'dropout').length >= majority * place.length;
-  if (!mostDropouts && place.filter(({ kind }) => kind === 'rough').length >= 2) return true;
-  const up = place.filter(({ depth }) => depth > 0).length;
-  const onLesserSide = Math.min(up, place.length - up);
-  if (place.length < fewestRough || onLesserSide < fewestOnLesserSide) return false;
-  return lesserPart(place) >= (mostDropouts ? lesserSideOfDropouts : lesserSide);
-}
-
 /**
  * Interference knows no place: where most of a recording's pulses lie at one place of several passes, they are a
  * contact's, which comes back for moments where it is lifted most of the time.
@@ -198,16 +110,6 @@ function isRough(place: readonly Departure[], passes: number): boolean {
 function isContact(place: readonly Departure[], passes: number, spikes: number): boolean {
   const here = place.filter(({ kind }) => kind === 'spike').length;
   return passes >= fewestOfContact && here >= majority * Math.max(spikes, place.length);
-}
-
-/** What goes to the lesser side, as a part of the other. */
-function lesserPart(place: readonly Departure[]): number {
-  let [above, below] = [0, 0];
-  for (const { depth } of place) {
-    if (depth > 0) above += depth;
-    else below -= depth;
-  }
-  return Math.min(above, below) / Math.max(above, below);
 }
 
 /** The kind that most departures of most passes over a place have, where several passes show it. */
@@ -218,19 +120,4 @@ function commonKind(passes: readonly (readonly Departure[])[]): Departure['kind'
     );
     return alike.length >= 2 && alike.length >= majority * passes.length;
   });
-}
-
-/** The departures of each pass. */
-function passesOf(
-  place: readonly Departure[],
-  time: Float64Array,
-): readonly (readonly Departure[])[] {
-  const passes: Departure[][] = [];
-  let last = -Infinity;
-  for (const one of place.toSorted((a, b) => a.from - b.from)) {
-    if (time[one.from]! - last > nextPass) passes.push([]);
-    passes[passes.length - 1]!.push(one);
-    last = time[one.from]!;
-  }
-  return passes;
 }
