@@ -255,7 +255,14 @@ function isFastBeside(
   jump: number,
   landed: number,
 ): boolean {
-  if (time[landed]! - time[jump]! > edgeTime + interval) return true;
+  const bins = landed - jump;
+  const beside = Math.max(
+    height(Math.max(start, jump - bins)) - height(jump),
+    height(landed) - height(Math.min(touch, landed + bins)),
+  );
+  // The fastest part of a spring's fall is hardly faster than what is beside it.
+  const isJump = height(jump) - height(landed) > 2 * beside + visible;
+  if (!isJump || time[landed]! - time[jump]! > edgeTime + interval) return true;
   const reach = Math.max(1, Math.round(fastTime / interval));
   const fast = (from: number, to: number): boolean => {
     for (let i = from; i + reach <= to; i++)
