@@ -54,6 +54,16 @@ describe('findDepartures', () => {
     expect(one!.depth).toBeCloseTo(-0.06, 2);
   });
 
+  test('what goes clearly beyond the visible departure is one, what rounding could have made of less is none', () => {
+    const visible = 0.015;
+    const pulse = (depth: number) =>
+      kinds(opening((at, level) => (within(at, 1, 1.004) ? level + depth * visible : level)));
+    // Seven tenths of three steps and one more by rounding, fourteen tenths and one less.
+    expect(pulse(0.7 + 1 / 3)).toEqual([]);
+    expect(pulse(1.4 - 1 / 3)).toEqual(['spike']);
+    expect(pulse(-(1.4 - 1 / 3))).toEqual(['dropout']);
+  });
+
   test('away from the rest level it is a spike', () => {
     expect(kinds(opening((at, level) => (within(at, 1, 1.004) ? level + 0.2 : level)))).toEqual([
       'spike',

@@ -19,6 +19,12 @@ import { piecesBetween } from './pieces.js';
 import { softEdge } from './softEdge.js';
 import { withoutLoneOutliers } from './withoutLoneOutliers.js';
 
+/**
+ * A departure goes beyond the visible one by this part: rounding to whole steps may add one of the three that are visible to it,
+ * or take it off. Halfway between what 0.7 of three becomes at the most and what 1.4 of them is at the least. Scatter is many.
+ */
+const margin = 0.05;
+
 /** The path that the throttle drew, and what left it. */
 export interface PathAndDepartures {
   /** Level bin by bin, with a bridge over what left the path. */
@@ -79,7 +85,11 @@ export function findDepartures(
   const departures = [...joined(levels, path, excursions), ...jumps].sort(
     (a, b) => a.from - b.from,
   );
-  return { path, fastMoves, departures: kindByPlace(levels, path, departures, fast) };
+  const named = kindByPlace(levels, path, departures, fast);
+  const least = levels.visible * (1 + margin);
+  const isSure = ({ kind, depth }: Departure): boolean =>
+    kind === 'rough' || Math.abs(depth) >= least;
+  return { path, fastMoves, departures: named.filter(isSure) };
 }
 
 /** From this interval on a snap's first touch and rebound may be a few samples each. */

@@ -5,12 +5,6 @@ import type { Levels } from './levels.js';
 const joinedWithin = 6e-3;
 
 /**
- * Beyond the visible departure by this part: rounding to whole steps may add one of the three that are visible to a departure,
- * or take it off. Halfway between what 0.7 of three becomes at the most and what 1.4 of them is at the least.
- */
-const margin = 0.05;
-
-/**
  * The stretches in which the recording's extremes leave a path by more than the visible departure. Stretches a few
  * milliseconds apart are one.
  *
@@ -23,7 +17,7 @@ export function findExcursions(
   allowance: (bin: number) => number = () => 0,
 ): readonly Excursion[] {
   const bridge = Math.max(1, Math.round(joinedWithin / levels.interval));
-  const least = levels.visible * (1 + margin);
+  const least = levels.visible * (1 + 1e-9);
   const found: Excursion[] = [];
   for (let i = 0; i < path.length; i++) {
     if (!leaves(levels, path, i, least, allowance)) continue;
