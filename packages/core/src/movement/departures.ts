@@ -78,9 +78,10 @@ export function findDepartures(
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
     !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
-  let left = findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
-  if (drawOverRuns(levels, path, left, fast, jumps))
-    left = findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
+  const offPath = (): readonly Excursion[] =>
+    findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
+  let left = offPath();
+  if (drawOverRuns(levels, path, left, fast, jumps)) left = offPath();
   const excursions = [...left, ...soft].sort((a, b) => a.from - b.from);
   const departures = [...joined(levels, path, excursions), ...jumps].sort(
     (a, b) => a.from - b.from,

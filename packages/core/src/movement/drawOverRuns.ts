@@ -7,17 +7,18 @@ import type { Levels } from './levels.js';
 const betweenRuns: Seconds = 0.03;
 /** A hand hardly leaves a straight line within this time. */
 const longestRun: Seconds = 0.25;
-/** A run is clearly more one-sided where its lesser side is so many times smaller. */
+/** A run is more one-sided, beyond what rounding does, where its lesser side is so many times smaller. */
 const clearly = 1.05;
 /** The level beside a run is the median over this time, of three bins at the least. */
 const levelOver: Seconds = 4e-3;
 
 /**
- * Draws straight lines over runs of excursions, where that makes a run clearly more one-sided. A contact that is lifted most of the
+ * Draws straight lines over runs of excursions, where that makes a run more one-sided. A contact that is lifted most of the
  * time draws the path toward the lifted level, and its returns look like pulses to the other side.
  *
  * @param path Level of the path, bin by bin; changed in place.
  * @param fast Marks the bins of fast moves, in which nothing is drawn.
+ * @param jumps Where the path itself jumps, over which nothing is drawn either.
  * @returns Whether anything was drawn.
  */
 export function drawOverRuns(

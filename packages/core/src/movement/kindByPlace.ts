@@ -5,7 +5,7 @@ import type { Levels } from './levels.js';
 import { findStrokes, type Stroke } from './movement.js';
 import { passesOf } from './passesOf.js';
 import { onePlace, placesOf } from './placesOf.js';
-import { goesBothWays, isRough, jumpsWithin, wideRoughPlace } from './roughPlaces.js';
+import { goesBothWays, isRough, jumpsWithin, majority, wideRoughPlace } from './roughPlaces.js';
 
 /** In a fast move a place is found less closely. */
 const onePlaceFast = 0.06;
@@ -18,8 +18,6 @@ const fewestOfContact = 3;
 const fewestClear = 2;
 /** A departure of so many visible ones would have shown on each of them. */
 const sureToShow = 2;
-/** A place is what this part of its departures are. */
-const majority = 0.6;
 
 /**
  * Names departures by what others at the same place of the track are: a place that scatters both ways on several

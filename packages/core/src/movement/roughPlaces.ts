@@ -12,8 +12,8 @@ const lesserSideOfDropouts = 0.3;
 const withinWide = 0.08;
 const mostOfAll = 0.8;
 const rare = 0.01;
-/** Most departures of a place are this part of them. */
-const majority = 0.6;
+/** A place is what this part of its departures are. */
+export const majority = 0.6;
 
 /** Whether the departures of a place scatter both ways over several passes. */
 export function isRough(place: readonly Departure[], passes: number): boolean {
