@@ -157,9 +157,9 @@ function branchesOf(circuit: Circuit, position: number): readonly Branch[] {
   const cuts = [...new Set(shorted.flat())].sort((a, b) => a - b);
   const places = [
     { at: 0, node: 'trackBottom' },
-    ...cuts.filter((at) => at <= position).map((at) => ({ at, node: track(at) })),
+    ...cuts.filter((at) => at <= position && at < 1).map((at) => ({ at, node: track(at) })),
     { at: position, node: 'track' },
-    ...cuts.filter((at) => at > position).map((at) => ({ at, node: track(at) })),
+    ...cuts.filter((at) => at > position || at === 1).map((at) => ({ at, node: track(at) })),
     { at: 1, node: 'trackTop' },
   ];
   const breaks = all('broken-track').map((fault) => fault.position);

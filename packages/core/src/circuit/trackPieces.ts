@@ -19,13 +19,13 @@ export function trackPieces(
   broken: readonly Position[],
   cuts: readonly Place[],
 ): readonly Element[] {
-  const places = [
-    { at: 0, node: 'trackBottom' },
-    ...cuts,
-    { at: wiper, node: 'track' },
-    { at: 1, node: 'trackTop' },
-  ].sort((one, other) => one.at - other.at);
-  const middle = places.findIndex(({ node }) => node === 'track');
+  const contact = { at: wiper, node: 'track' };
+  // A wiper at the track's top end comes from below: a stretch shorted up to there ends above it.
+  const inner = wiper === 1 ? [contact, ...cuts] : [...cuts, contact];
+  const places = [{ at: 0, node: 'trackBottom' }, ...inner, { at: 1, node: 'trackTop' }].sort(
+    (one, other) => one.at - other.at,
+  );
+  const middle = places.indexOf(contact);
   const pieces = places.slice(1).map(({ at, node }, i): Element => {
     const lower = places[i]!;
     const cracked = broken.some(
