@@ -8,7 +8,7 @@ const bins = 1000;
 const time = Float64Array.from({ length: bins }, (_, i) => i / 100);
 const path = time.map((at) => Math.abs(((at / 2) % 2) - 1));
 const fast = new Uint8Array(bins).fill(1, 900);
-const levels = { time, visible: 0.015 } as Levels;
+const levels = { time, interval: 0.01, mean: path, visible: 0.015 } as Levels;
 
 const named = (kind: Departure['kind'], from: number): Departure => ({
   kind,

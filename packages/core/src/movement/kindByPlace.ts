@@ -2,6 +2,7 @@ import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
+import { liftsThere } from './liftsThere.js';
 import { findStrokes, type Stroke } from './movement.js';
 import { passesOf } from './passesOf.js';
 import { onePlace, placesOf } from './placesOf.js';
@@ -16,6 +17,8 @@ const leastMovement = 0.002;
 const fewestOfContact = 3;
 /** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
 const fewestClear = 2;
+/** A sensor's readings at its stops may lie this part of the span beyond the expected ones. */
+const beyondStops = 0.1;
 /** A departure of so many visible ones would have shown on each of them. */
 const sureToShow = 2;
 
@@ -26,11 +29,12 @@ const sureToShow = 2;
  * @param fast Marks the bins of fast moves.
  */
 export function kindByPlace(
-  { time, still, visible }: Levels,
+  levels: Levels,
   path: Float64Array,
   departures: readonly Departure[],
   fast: Uint8Array,
 ): readonly Departure[] {
+  const { time, still, visible } = levels;
   const isMoving = ({ from, to }: Departure): boolean =>
     Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement;
   // A hand that lingers at a place that it rests at nowhere else is on its way over it.
@@ -44,7 +48,9 @@ export function kindByPlace(
   for (const place of places) {
     const passes = passesOf(place, time);
     let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
-    if (isContact(place, passes.length, spikes)) kind = goesBothWays(place) ? 'rough' : 'dropout';
+    if (isContact(path, place, passes.length, spikes))
+      kind = goesBothWays(place) ? 'rough' : 'dropout';
+    if (kind === 'rough' && liftsThere(levels, path, place)) kind = 'dropout';
     const isLone = passes.length === 1 && place.every((one) => one.kind === 'dead-spot');
     if (isLone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
@@ -103,10 +109,17 @@ function clearPasses(
 
 /**
  * Interference knows no place: where most of a recording's pulses lie at one place of several passes, they are a
- * contact's, which comes back for moments where it is lifted most of the time.
+ * contact's, which comes back for moments where it is lifted most of the time. It comes back to the track, not beyond it.
  */
-function isContact(place: readonly Departure[], passes: number, spikes: number): boolean {
-  const here = place.filter(({ kind }) => kind === 'spike').length;
+function isContact(
+  path: Float64Array,
+  place: readonly Departure[],
+  passes: number,
+  spikes: number,
+): boolean {
+  const isOnTrack = ({ from, depth }: Departure): boolean =>
+    Math.abs(path[from]! + depth - 0.5) <= 0.5 + beyondStops;
+  const here = place.filter((one) => one.kind === 'spike' && isOnTrack(one)).length;
   return passes >= fewestOfContact && here >= majority * Math.max(spikes, place.length);
 }
 

@@ -1,5 +1,8 @@
 import type { Fraction, Seconds, Travel } from '../units.js';
 
+/** Foreign pulses last hardly longer than this. */
+export const longestPulse: Seconds = 8e-3;
+
 /** What of a finding speaks for one cause or another. */
 export interface ContactEvent {
   /** Number of the finding. */

@@ -6,12 +6,15 @@ import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Seconds, Travel } from '../units.js';
-import type { ContactEvent, ContactEvidence, Pass } from './contactEvent.js';
+import {
+  type ContactEvent,
+  type ContactEvidence,
+  longestPulse,
+  type Pass,
+} from './contactEvent.js';
 import type { Finding, Spot } from './score.js';
 import { findSpots } from './spots.js';
 
-/** Foreign pulses last hardly longer than this. */
-const longestPulse: Seconds = 8e-3;
 /** The throttle's speed at an event is taken from this long before it to this long after it. */
 const speedOver: Seconds = 0.025;
 

@@ -5,7 +5,9 @@ import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { movementBeside } from '../movement/movementBeside.js';
-import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
+import { type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
+import { longestPulse } from './contactEvent.js';
+import { levelReached } from './levelReached.js';
 import type { Finding } from './score.js';
 import { type Crossing, stepTravel } from './stepTravel.js';
 
@@ -25,13 +27,14 @@ export function finding(
   scale: ThrottleScale,
 ): Finding {
   const { rests, snaps, strokes, stops } = movement;
-  const { kind, from, to, depth } = departure;
+  const { from, to, depth } = departure;
   const { time, interval } = levels;
   // A dead spot reaches from the level it held to the one it jumped to.
   const level =
-    kind === 'dead-spot'
+    departure.kind === 'dead-spot'
       ? (path[from]! + path[to]!) / 2
       : path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
+  const { kind, went } = levelReached(departure, level, levels, hookUp, scale);
   const start = time[from]! - interval / 2;
   const end = time[to]! + interval / 2;
   const resting = rests.some((rest) => rest.start <= start && rest.end >= end);
@@ -51,37 +54,14 @@ export function finding(
     depth: depth * scale.span,
     depthOfSpan: Math.abs(depth),
     depthOfSource: Math.abs((depth * scale.span) / hookUp.source),
-    went: went(departure, level, levels, hookUp, scale),
+    went,
     during: snapped ? 'closing' : resting || !moved ? 'rest' : moved,
   };
 }
 
-/** A broken contact's signal comes this near to its level, as a part of the way there. */
-const nearLevel = 0.08;
-
-function went(
-  { kind, depth }: Departure,
-  level: number,
-  { rest, visible }: Levels,
-  { brokenLead }: HookUpLevels,
-  scale: ThrottleScale,
-): Finding['went'] {
-  const reaches = (goal: number): boolean =>
-    Math.sign(goal - level) === Math.sign(depth) &&
-    Math.abs(goal - level - depth) <= Math.max(visible, nearLevel * Math.abs(goal - level));
-  if (kind !== 'dropout' && kind !== 'spike') return 'elsewhere';
-  if (rest !== undefined && kind === 'dropout' && reaches(rest)) return 'to-rest-level';
-  const broken = [brokenLead.supply, brokenLead.ground].filter((ends) => ends !== undefined);
-  const along = Math.min(1, Math.max(0, level));
-  const isBroken = broken.some(({ closed, open }) =>
-    reaches(onScale(scale, closed + (open - closed) * along)),
-  );
-  if (isBroken) return 'to-broken-lead-level';
-  return kind === 'dropout' && rest !== undefined ? 'toward-rest-level' : 'elsewhere';
-}
-
 /** A pulse of a foreign voltage that happened to go toward the rest level is a spike like its others, where there are any. */
 export function asExplained(one: Finding, isForeign: boolean | undefined): Finding {
-  if (!isForeign || one.kind !== 'dropout' || one.went === 'to-rest-level') return one;
+  const isLong = one.end - one.start > longestPulse;
+  if (!isForeign || one.kind !== 'dropout' || (one.went === 'to-rest-level' && isLong)) return one;
   return { ...one, kind: 'spike', went: 'elsewhere' };
 }

@@ -62,6 +62,22 @@ describe('weighCauses', () => {
     expect([...best!.foreign]).toEqual([3]);
   });
 
+  test('long breaks of a lead and short pulses toward the rest level are told apart', () => {
+    const short = { form: 'part', long: false } as const;
+    const away = { form: 'away', long: false } as const;
+    const events = [
+      event(0.3, 0, { finding: 0 }),
+      event(0.6, 1, { ...short, finding: 1 }),
+      event(0.1, 2, { ...away, finding: 2 }),
+      event(0.5, 3, { ...away, finding: 3 }),
+      event(0.9, 4, { finding: 4 }),
+      event(0.2, 5, { finding: 5 }),
+    ];
+    const [best] = weighCauses({ events, passes, spent, sameTravel: 0.03 });
+    expect(best!.sources).toEqual(['connection', 'interference']);
+    expect([...best!.foreign]).toEqual([1, 2, 3]);
+  });
+
   test('breaks while the harness is flexed speak for the connection, while the housing is tapped for the track', () => {
     const resting = event(0, undefined);
     const flexed = weights([{ ...resting, stretch: 'harness-flexed' }], { ...spent, flexed: 1 });

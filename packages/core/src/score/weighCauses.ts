@@ -88,7 +88,7 @@ export function sharesOf(explanations: readonly Explanation[]): CauseWeights {
   return shares;
 }
 
-/** Gives each event to one of the sources: its own where there is one, else by its form and place. */
+/** Gives each event to one of the sources: its own where there is one, else to the one that its place or its form makes likelier. */
 function assign(
   evidence: ContactEvidence,
   sources: readonly Source[],
@@ -101,9 +101,10 @@ function assign(
   );
   for (const event of evidence.events) {
     const [first, second] = sources as readonly [Source, Source?];
-    if (!second) split[first].push(event);
-    else if (second === 'interference') split[event.form === 'away' ? second : first].push(event);
-    else split[repeated.has(event.finding) || event.form === 'jump' ? first : second].push(event);
+    const isTracks = repeated.has(event.finding) || event.form === 'jump';
+    if (!second || (first === 'track' && isTracks)) split[first].push(event);
+    else if (second === 'connection') split[second].push(event);
+    else split[logForm(first, event) < logForm(second, event) ? second : first].push(event);
   }
   return split;
 }

@@ -1,0 +1,73 @@
+import { median } from '../statistics/median.js';
+import type { Seconds } from '../units.js';
+import type { Departure } from './departure.js';
+import { firstAt } from './firstAt.js';
+import type { Levels } from './levels.js';
+import { passesOf } from './passesOf.js';
+import { onePlace } from './placesOf.js';
+
+/** The level beside a place is the median over this time, of three bins at the least. */
+const levelOver: Seconds = 4e-3;
+/** A hand hardly leaves a straight line within this time. */
+const longestPass: Seconds = 0.5;
+/** Scatter leaves a straight line to both sides; so little of what a contact does goes to the other. */
+const otherSide = 0.05;
+/** So many passes tell, of which this part goes toward the rest level. */
+const fewestPasses = 3;
+const mostPasses = 0.8;
+
+/**
+ * Whether a contact is lifted at a place: on its passes the recording leaves the straight line over the place toward
+ * the load's rest level alone. The path itself can't tell where the contact is lifted most of the time, as it then
+ * follows the lifted level for a while and the returns leave it to the other side.
+ */
+export function liftsThere(
+  levels: Levels,
+  path: Float64Array,
+  place: readonly Departure[],
+): boolean {
+  const { time, rest } = levels;
+  const ends = place.flatMap(({ from, to }) => [path[from]!, path[to]!]);
+  const low = ends.reduce((least, level) => Math.min(least, level)) - onePlace;
+  const high = ends.reduce((most, level) => Math.max(most, level)) + onePlace;
+  const isThere = (bin: number): boolean => path[bin]! > low && path[bin]! < high;
+  const sides = passesOf(place, time).flatMap((pass) => {
+    let from = pass[0]!.from;
+    let to = pass.reduce((last, one) => Math.max(last, one.to), from);
+    const first = firstAt(time, time[to]! - longestPass);
+    const last = firstAt(time, time[from]! + longestPass);
+    while (from > first && isThere(from)) from--;
+    while (to < last && isThere(to)) to++;
+    return isThere(from) || isThere(to) ? [] : (sidesOfLine(levels, from, to) ?? []);
+  });
+  if (sides.length < fewestPasses) return false;
+  const isLow = rest === undefined ? undefined : rest < low;
+  const goes = (lesser: number, greater: number): boolean =>
+    greater > 0 && lesser <= otherSide * greater;
+  const down = sides.filter(({ below, above }) => goes(above, below)).length;
+  const up = sides.filter(({ below, above }) => goes(below, above)).length;
+  const most = isLow === undefined ? Math.max(down, up) : isLow ? down : up;
+  return most >= mostPasses * sides.length;
+}
+
+/** How far the recording leaves the straight line from one bin to another, where it does so visibly: the sums of both sides. */
+function sidesOfLine(
+  { time, mean, visible, interval }: Levels,
+  from: number,
+  to: number,
+): { readonly below: number; readonly above: number } | undefined {
+  // An odd number, so that their median stands at the middle one.
+  const bins = 2 * Math.max(1, Math.round(levelOver / interval / 2)) + 1;
+  if (from < bins || to + bins >= mean.length) return undefined;
+  const start = median(mean.slice(from - bins + 1, from + 1));
+  const end = median(mean.slice(to, to + bins));
+  const begin = time[from - (bins >> 1)]!;
+  const seconds = time[to + (bins >> 1)]! - begin;
+  let [below, above] = [0, 0];
+  for (let i = from; i <= to; i++) {
+    const off = mean[i]! - (start + (end - start) * ((time[i]! - begin) / seconds));
+    if (off > visible / 2) above += off;
+    else if (off < -visible / 2) below -= off;
+  }
+  return { below, above };
+}
