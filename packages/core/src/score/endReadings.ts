@@ -154,9 +154,10 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
     if (rest.end - rest.start < (fewestSamples - 1) * quality.interval) continue;
     const volts = scale.closed + rest.level * scale.span;
+    const came = whenItCame(rest, rests);
     const snapped = snaps.some(
       ({ start, settled }) =>
-        start < rest.start && rest.start < settled + arrival && start >= stroke.start - arrival,
+        start < came && came < settled + arrival && start >= stroke.start - arrival,
     );
     if (rest.level > closed + farthestHanging) continue;
     if (rest.level > closed + farthestReturn) hanging++;
@@ -164,6 +165,15 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     else byHand.push(volts);
   }
   return { ways: [byHand, bySpring], hanging };
+}
+
+/** When the throttle came to a rest that noise, or a tremor, may have cut into several. */
+function whenItCame(rest: Rest, rests: readonly Rest[]): Seconds {
+  const isSame = ({ start, end, level }: Rest, later: Rest): boolean =>
+    start < later.start && later.start - end <= slack && Math.abs(level - later.level) <= sameLevel;
+  let first = rest;
+  for (const earlier of rests.toReversed()) if (isSame(earlier, first)) first = earlier;
+  return first.start;
 }
 
 function outermost(end: 'closed' | 'open', rests: readonly Rest[]): readonly Rest[] {
