@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { findDepartures } from './departures.js';
 import type { Levels } from './levels.js';
 import { plainLevels } from './plainLevels.js';
@@ -33,6 +34,20 @@ describe('findDepartures', () => {
     expect(others).toEqual([]);
     expect(one).toMatchObject({ kind: 'dropout', from: 1000, to: 1007 });
     expect(one!.depth).toBeCloseTo(-0.6, 2);
+  });
+
+  test('a lasting change of one and a half visible departures is a step in noise of a sixth of it', () => {
+    const visible = 0.02;
+    const random = randomNumbers(7);
+    const noise = Float64Array.from({ length: 2001 }, () => (visible / 6) * random.normal());
+    const steps = [0.5, 0.7, 0.9, 1.1, 1.3, 1.5].map((at) => {
+      const shifted = opening((time, level) => {
+        const jump = time >= at ? 1.5 * visible : 0;
+        return level + jump + noise[Math.round(time * 1000)]!;
+      });
+      return kinds({ ...shifted, visible, noise: visible / 6 });
+    });
+    expect(steps).toEqual(steps.map(() => ['step']));
   });
 
   test('a dropout longer than the path’s window is found by its edges', () => {

@@ -14,7 +14,7 @@ import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
 import type { Levels } from './levels.js';
 import { likelyPath, type Passage } from './likelyPath.js';
-import { handAcceleration } from './mechanics.js';
+import { unseenHand } from './mechanics.js';
 import { piecesBetween } from './pieces.js';
 import { softEdge } from './softEdge.js';
 import { withoutLoneOutliers } from './withoutLoneOutliers.js';
@@ -60,7 +60,7 @@ export function findDepartures(
   const passages = pathThrough(mechanical, cuts, closed);
   const { jumps, soft } = jumpsOf(mechanical, passages);
   const bridged = bridge(levels.time, mechanical.mean, passages);
-  const half = Math.max(1, Math.floor(unseenHand(levels) / levels.interval));
+  const half = Math.max(1, Math.floor(unseenHand(levels.visible) / levels.interval));
   const smooth = (): Float64Array => {
     const path =
       half > 1 ? runningMedian(bridged, half) : withoutLoneOutliers(levels.time, bridged);
@@ -146,11 +146,6 @@ const afterwards: Seconds = 0.02;
 
 function lastRebound({ time }: Levels, settled: number): number {
   return firstAt(time, time[settled]! + afterwards);
-}
-
-/** The time to either side of a moment within which a hand can't move by the visible departure from standstill. */
-function unseenHand({ visible }: Levels): Seconds {
-  return Math.sqrt((2 * visible) / handAcceleration);
 }
 
 /** Draws straight lines over what lies off the path, in place. */
@@ -239,7 +234,7 @@ function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: 
     const before = Math.abs(here - level(i - 1, here));
     const after = Math.abs(here - level(i + 1, here));
     const inFast = fast[i] ? part * Math.max(before, after) : 0;
-    if (levels.interval <= unseenHand(levels)) return inFast;
+    if (levels.interval <= unseenHand(levels.visible)) return inFast;
     let count = 0;
     for (let k = Math.max(0, i - neighbours); k <= i + neighbours && k < path.length; k++)
       bends[count++] = bend(k);

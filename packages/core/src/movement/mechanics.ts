@@ -11,6 +11,11 @@ export const handSpeed = 10;
 /** The same stroke's peak of acceleration, spans per second squared: 5.8/(0.24 s)². */
 export const handAcceleration = 100;
 
+/** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */
+export function unseenHand(departure: number): Seconds {
+  return Math.sqrt((2 * departure) / handAcceleration);
+}
+
 /** A contact opens or closes, and its lead's capacitance charges, within this time. */
 export const edgeTime: Seconds = 2.5e-3;
 

@@ -1,6 +1,7 @@
 import type { Seconds } from '../units.js';
 import type { Levels } from './levels.js';
 import { lineThrough } from './lineThrough.js';
+import { unseenHand } from './mechanics.js';
 
 /** A stretch without sudden edges, with its level and speed at either end. */
 export interface Piece {
@@ -23,10 +24,12 @@ export interface LineEnd {
 }
 
 /**
- * The level at an end is the end of a straight line through this much of the piece, four bins at the least. The
- * outermost bin, in which the edge itself may fall, is left out where there are enough.
+ * The level at an end is the end of a straight line through this part of the time in which a hand can't leave it, which its
+ * acceleration takes off by a sixteenth of the visible departure (a·t²/12); this much and four bins at the least. The outermost
+ * bin, in which the edge itself may fall, is left out where there are enough.
  */
-const lineOver: Seconds = 5e-3;
+const ofUnseen = 0.6;
+const shortestLine: Seconds = 5e-3;
 const fewestBins = 4;
 
 /** The pieces between cuts. */
@@ -42,6 +45,7 @@ export function piecesBetween(levels: Levels, cuts: Uint8Array): readonly Piece[
 }
 
 function piece(levels: Levels, from: number, to: number): Piece {
+  const lineOver = Math.max(shortestLine, ofUnseen * unseenHand(levels.visible));
   const bins = Math.max(fewestBins, Math.round(lineOver / levels.interval));
   const inset = to - from >= fewestBins + 1 ? 1 : 0;
   let sum = 0;
