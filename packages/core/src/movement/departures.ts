@@ -197,12 +197,12 @@ function jumpsOf(
   const soft: Excursion[] = [];
   for (const { before, after, jumps: isJump } of passages) {
     if (!isJump || !before || !after) continue;
-    const { kind, start } = kindOfJump(levels, before.to, after.from);
+    const { kind, start, stands } = kindOfJump(levels, before.to, after.from);
     const excursion = kind === 'step' ? softEdge(levels, before.to, after.from) : undefined;
     if (excursion) soft.push(excursion);
     else {
       const depth = after.start.level - before.end.level;
-      jumps.push({ kind, from: start, to: after.from, depth });
+      jumps.push({ kind, from: start, to: after.from, depth, stands });
     }
   }
   return { jumps, soft };

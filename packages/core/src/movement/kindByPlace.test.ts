@@ -75,6 +75,14 @@ test('a wide place that scatters barely visibly is told by all its passes, jumps
   expect(kindsOf(scatter.slice(0, 3))).not.toContain('rough');
 });
 
+test('jumps that a standstill precedes on nearly every pass are a dead spot’s, however long the hand lingered', () => {
+  const here = [120, ...[150, 350, 550].map((after) => next(after, path[120]!))];
+  const jump = (from: number, stands: boolean): Departure => ({ ...named('step', from), stands });
+  expect(kindsOf(here.map((from) => jump(from, true)))).toEqual(Array(4).fill('dead-spot'));
+  expect(kindsOf(here.map((from, i) => jump(from, i > 0)))).toEqual(Array(4).fill('step'));
+  expect(kindsOf(here.slice(2).map((from) => jump(from, true)))).toEqual(['step', 'step']);
+});
+
 test('a standstill before a jump that all other passes show nothing of was the hand’s', () => {
   const deadSpot = (from: number): Departure => ({
     kind: 'dead-spot',

@@ -1,6 +1,7 @@
 import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
+import { isJump } from './isJump.js';
 import type { Levels } from './levels.js';
 import { liftsThere } from './liftsThere.js';
 import { findStrokes, type Stroke } from './movement.js';
@@ -123,12 +124,23 @@ function isContact(
   return passes >= fewestOfContact && here >= majority * Math.max(spikes, place.length);
 }
 
+/** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */
+const mostStand = 0.8;
+const fewestStand = 3;
+
 /** The kind that most departures of most passes over a place have, where several passes show it. */
 function commonKind(passes: readonly (readonly Departure[])[]): Departure['kind'] | undefined {
+  const where = (is: (one: Departure) => boolean): readonly (readonly Departure[])[] =>
+    passes.filter((pass) => pass.filter(is).length >= majority * pass.length);
+  const jumping = where(({ kind }) => isJump(kind));
+  const standing = jumping.filter((pass) => pass.some(({ stands }) => stands)).length;
+  if (
+    jumping.length >= majority * passes.length &&
+    standing >= Math.max(fewestStand, mostStand * jumping.length)
+  )
+    return 'dead-spot';
   return (['dead-spot', 'step', 'dropout'] as const).find((kind) => {
-    const alike = passes.filter(
-      (pass) => pass.filter((one) => one.kind === kind).length >= majority * pass.length,
-    );
-    return alike.length >= 2 && alike.length >= majority * passes.length;
+    const alike = where((one) => one.kind === kind).length;
+    return alike >= 2 && alike >= majority * passes.length;
   });
 }

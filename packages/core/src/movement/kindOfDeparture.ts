@@ -38,18 +38,21 @@ const makesUp = 2.5;
 /** How fast a standstill begins is taken over this time. */
 const onsetOver: Seconds = 0.01;
 
+/** A jump of the path: what it seems by itself, and where it starts. */
+export interface Jump {
+  readonly kind: 'dead-spot' | 'step';
+  readonly start: number;
+  /** Whether the recording stood still before it. */
+  readonly stands: boolean;
+}
+
 /**
  * A jump after a standstill, on to where the throttle had moved meanwhile, ends a dead spot; any other is a step.
  *
  * @param from Last bin before the jump; `to` the first one after it.
  */
-export function kindOfJump(
-  levels: Levels,
-  from: number,
-  to: number,
-): { readonly kind: 'dead-spot' | 'step'; readonly start: number } {
+export function kindOfJump(levels: Levels, from: number, to: number): Jump {
   const { time, mean, visible, interval } = levels;
-  const step = { kind: 'step', start: from } as const;
   const change = mean[to]! - mean[from]!;
   const length = Math.max(1, Math.round(block / interval));
   const level = blockMean(mean, from - length + 1, from);
@@ -75,13 +78,13 @@ export function kindOfJump(
   // What looks like standing may begin while the hand still stops: over half the visible departure.
   const stopping = time[start]! - time[onset]! + Math.sqrt(visible / handAcceleration);
   const stopsDead = sign * (level - mean[onset]!) > (handAcceleration * stopping * stopping) / 2;
-  const isDead =
+  const stands =
     stood > 2 * interval &&
-    speedAfter > goesOn * faster &&
     moved <= standing * wouldHaveMoved &&
-    wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp) &&
-    (atLeast <= makesUp * Math.abs(change) || stopsDead);
-  return isDead ? { kind: 'dead-spot', start } : step;
+    wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp);
+  const isDead =
+    stands && speedAfter > goesOn * faster && (atLeast <= makesUp * Math.abs(change) || stopsDead);
+  return isDead ? { kind: 'dead-spot', start, stands } : { kind: 'step', start: from, stands };
 }
 
 function blockMean(values: Float64Array, from: number, to: number): number {
