@@ -36,6 +36,13 @@ describe('findDepartures', () => {
     expect(one!.depth).toBeCloseTo(-0.6, 2);
   });
 
+  test('two bursts that ring are pulses, not a rough patch', () => {
+    const ring = (since: number) =>
+      since < 0 ? 0 : 0.1 * Math.cos(2 * Math.PI * 250 * since) * Math.exp(-since / 3e-3);
+    const found = kinds(opening((at, level) => level + ring(at - 1) + ring(at - 1.05)));
+    expect(new Set(found)).toEqual(new Set(['spike']));
+  });
+
   test('a lasting change of one and a half visible departures is a step in noise of a sixth of it', () => {
     const visible = 0.02;
     const random = randomNumbers(7);

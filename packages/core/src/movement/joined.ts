@@ -11,6 +11,8 @@ const onePlace = 0.015;
 const shortestRough: Seconds = 0.025;
 const roughGap: Seconds = 0.06;
 const fewestSwings = 3;
+/** It scatters throughout: two bursts of interference lie this part of their time apart. */
+const longestGap = 0.6;
 /** So many swings are scatter even where they go farther to one side, if this part goes to the other. */
 const manySwings = 8;
 const leastOfMany = 0.15;
@@ -85,6 +87,8 @@ function roughPatches(
     const to = previous.to;
     if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
       continue;
+    const gaps = run.slice(1).map((one, k) => time[one.from]! - time[run[k]!.to]!);
+    if (Math.max(0, ...gaps) > longestGap * (time[to]! - time[from]!)) continue;
     const least = swingsOf(run) >= manySwings ? leastOfMany : evenness;
     if (goesToRest(run, rest) || lesserSide(run) < least) continue;
     const covered = path.subarray(from, to + 1);
