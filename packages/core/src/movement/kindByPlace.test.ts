@@ -98,3 +98,10 @@ test('a standstill before a jump that all other passes show nothing of was the h
   const [alone] = kindByPlace(once, path.slice(0, 250), [deadSpot(120)], fast.slice(0, 250));
   expect(alone!.kind).toBe('dead-spot');
 });
+
+test('scatter that all other passes show nothing of is interference', () => {
+  const patch = (from: number): Departure => ({ kind: 'rough', from, to: from + 4, depth: 0.1 });
+  expect(kindsOf([patch(120)])).toEqual(['spike']);
+  const again = next(400, path[120]!);
+  expect(kindsOf([patch(120), patch(again)])).toEqual(['rough', 'rough']);
+});

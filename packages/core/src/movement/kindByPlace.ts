@@ -52,10 +52,10 @@ export function kindByPlace(
     if (isContact(path, place, passes.length, spikes))
       kind = goesBothWays(place) ? 'rough' : 'dropout';
     if (kind === 'rough' && liftsThere(levels, path, place)) kind = 'dropout';
-    const isLone = passes.length === 1 && place.every((one) => one.kind === 'dead-spot');
-    if (isLone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
+    const lone = passes.length === 1 ? loneKind(place) : undefined;
+    if (lone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
       strokes ??= findStrokes(time, path);
-      if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'step';
+      if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = lone;
     }
     const alike = kind === 'rough' ? [...place, ...jumpsWithin(path, place, slow)] : place;
     if (kind) for (const one of alike) if (!kinds.has(one)) kinds.set(one, kind);
@@ -127,6 +127,12 @@ function isContact(
 /** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */
 const mostStand = 0.8;
 const fewestStand = 3;
+
+/** What a dead spot or scatter that shows on one pass alone is: the hand's standstill before a step, or interference. */
+function loneKind(place: readonly Departure[]): Departure['kind'] | undefined {
+  if (place.every(({ kind }) => kind === 'dead-spot')) return 'step';
+  return place.every(({ kind }) => kind === 'rough') ? 'spike' : undefined;
+}
 
 /** The kind that most departures of most passes over a place have, where several passes show it. */
 function commonKind(passes: readonly (readonly Departure[])[]): Departure['kind'] | undefined {
