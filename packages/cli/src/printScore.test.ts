@@ -15,6 +15,8 @@ const quality: Score['quality'] = {
   longestGap: 0.002,
   gaps: 0,
   repeated: 0,
+  sampling: 'picked',
+  sampledEvery: 0.002,
   disordered: 0,
   resolution: 0.001,
   noise: 0.0015,

@@ -4,6 +4,7 @@ export { chanceOfSamples } from './capture/chanceOfSamples.js';
 export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
+export type { Sampling } from './capture/sampling.js';
 export type { Stretch, Sweep } from './capture/sweep.js';
 export type {
   Circuit,

@@ -1,4 +1,14 @@
-import type { Amps, Criteria, Fraction, Ohms, Position, Stretch, Volts } from '@truesweep/core';
+import type {
+  Amps,
+  Criteria,
+  Fraction,
+  Ohms,
+  Position,
+  Sampling,
+  Seconds,
+  Stretch,
+  Volts,
+} from '@truesweep/core';
 import type { DelimitedOptions, SoundOptions } from '@truesweep/recordings';
 
 /** The sensor on the bench, as its maker or the ohmmeter says. */
@@ -48,6 +58,10 @@ export interface JobInstrument {
   readonly uncertainty?: Volts;
   /** `ac`: a capacitor in its input lets the level sag toward zero; for a sound recording it must be said. */
   readonly coupling?: 'dc' | 'ac';
+  /** How it forms a sample: `picked` at a moment when left out. */
+  readonly sampling?: Sampling;
+  /** Interval of the samples that an `interpolated` recording was drawn between, s; needed with it. */
+  readonly sampledEvery?: Seconds;
 }
 
 /** A recorded file, and what is known beforehand of how it is written. */

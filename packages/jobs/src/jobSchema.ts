@@ -1,4 +1,4 @@
-import type { Criteria, Stretch } from '@truesweep/core';
+import type { Criteria, Sampling, Stretch } from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
 import { fieldGroup } from './fieldGroup.js';
@@ -122,7 +122,7 @@ const hookUp = v.pipe(
   ),
 );
 
-const instrument = fieldGroup('an instrument', {
+const instrumentFields = fieldGroup('an instrument', {
   name: textField,
   inputResistance: someOhmsField,
   resolution: maybe(someVoltsField),
@@ -137,7 +137,20 @@ const instrument = fieldGroup('an instrument', {
   ),
   uncertainty: maybe(someVoltsField),
   coupling: maybe(oneOf<'dc' | 'ac'>('dc', 'ac')),
+  sampling: maybe(oneOf<Sampling>('picked', 'averaged', 'peak-kept', 'interpolated')),
+  sampledEvery: maybe(secondsField),
 });
+
+const instrument = v.pipe(
+  instrumentFields,
+  v.check(
+    ({ sampling, sampledEvery }) => sampling !== 'interpolated' || sampledEvery !== undefined,
+    refusal(
+      'no-interval',
+      'is interpolated but says nothing of the samples that it took; add “sampledEvery”.',
+    ),
+  ),
+);
 
 const criteria = fieldGroup('the criteria', {
   falseDepartures: maybe(fractionField),

@@ -1,6 +1,12 @@
 import { type Expectation, formatQuantity, type QuantityUnit } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
-import { couplingLabels, reportWords, tolerancedText, windowWords } from '@truesweep/wording';
+import {
+  couplingLabels,
+  reportWords,
+  samplingLabels,
+  tolerancedText,
+  windowWords,
+} from '@truesweep/wording';
 
 /** Sensor, hook-up and instrument of a job, with the windows that follow from them, as rows of label and value. */
 export function conditionRows(
@@ -35,6 +41,9 @@ export function conditionRows(
     ...(instrument.coupling === undefined
       ? []
       : [[reportWords.coupling, couplingLabels[instrument.coupling]] as const]),
+    ...(instrument.sampling === undefined
+      ? []
+      : [[reportWords.sampling, samplingLabels[instrument.sampling]] as const]),
     [reportWords.closedWindow, window(windows.closed)],
     [reportWords.openWindow, window(windows.open)],
   ];

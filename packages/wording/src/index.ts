@@ -66,6 +66,7 @@ export {
   blindSentence,
   morePassesSentence,
   narrowestSpotSentence,
+  samplingSentences,
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
@@ -135,6 +136,7 @@ export {
   recheckSentence,
   reportWords,
   restOfFindingsSentence,
+  samplingLabels,
   tolerancedText,
   writtenSentence,
 } from './reportWords.js';

@@ -1,4 +1,4 @@
-import { formatQuantity } from '@truesweep/core';
+import { formatQuantity, type Sampling } from '@truesweep/core';
 
 /**
  * Headings and short words of a report.
@@ -19,6 +19,7 @@ export const reportWords = {
   instrument: 'Instrument',
   inputResistance: 'Input resistance',
   coupling: 'Input coupling',
+  sampling: 'A sample is',
   closedWindow: 'Closed reading must lie in',
   openWindow: 'Open reading must lie in',
   restLevel: 'Reading with the wiper lifted',
@@ -92,4 +93,17 @@ export function writtenSentence(path: string): string {
 export const couplingLabels: Readonly<Record<'dc' | 'ac', string>> = {
   dc: 'direct (DC)',
   ac: 'through a capacitor (AC)',
+};
+
+/**
+ * How a recorder forms a sample.
+ *
+ * @example
+ * samplingLabels.averaged // => 'the average over its interval'
+ */
+export const samplingLabels: Readonly<Record<Sampling, string>> = {
+  picked: 'picked at a moment',
+  averaged: 'the average over its interval',
+  'peak-kept': 'the extreme of its interval',
+  interpolated: 'drawn between fewer that were taken',
 };

@@ -9,6 +9,7 @@ import {
   movementUnknownSentence,
   narrowestSpotSentence,
   onlyLeapsSentence,
+  samplingSentences,
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
@@ -84,8 +85,9 @@ function causeSentences({ causes }: Score): readonly string[] {
   });
 }
 
-function nextSteps({ advice }: Score, criteria: Criteria): readonly string[] {
-  const slowest = criteria.dropout / criteria.samplesInDropout;
+function nextSteps({ advice, checks }: Score, criteria: Criteria): readonly string[] {
+  const interval = checks.find(({ check }) => check === 'sample-interval');
+  const slowest = interval?.highLimit ?? criteria.dropout / criteria.samplesInDropout;
   const numbers = {
     interval: formatQuantity(slowest, 's', { trim: true }),
     returns: String(criteria.returns),
@@ -119,6 +121,7 @@ function visibility({ quality, checks, couldShow }: Score): readonly string[] {
   });
   return [
     sentence,
+    ...(quality.sampling === 'picked' ? [] : [samplingSentences[quality.sampling]]),
     ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
     ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
   ];

@@ -64,7 +64,7 @@ describe('a recording through a capacitor', () => {
   test('a coupling that is none is refused', () => {
     const recorder = { coupling: 'direct' as 'dc' };
     expect(() => scoreSweep(simulated([]).sweep, expectation(circuit), recorder)).toThrow(
-      expect.objectContaining({ code: 'not-one-of', path: 'recorder.coupling' }),
+      expect.objectContaining({ code: 'unknown-choice', path: 'recorder.coupling' }),
     );
   });
 });

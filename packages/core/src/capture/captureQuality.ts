@@ -3,12 +3,12 @@ import { upperQuantile } from '../statistics/normalDistribution.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Fraction, Seconds, Volts } from '../units.js';
 import { type Bins, binned } from './bins.js';
-import { chanceOfSamples } from './chanceOfSamples.js';
 import { type ClipLevels, clipLevels } from './clipLevels.js';
 import { type MainsRipple, mainsRipple } from './mainsRipple.js';
 import { noiseLevel } from './noiseLevel.js';
 import { foundResolution } from './resolution.js';
 import { type SampleTimes, sampleTimes } from './sampleTimes.js';
+import { chanceToLeave, type Sampling, samplesOver, takenEvery } from './sampling.js';
 import type { Sweep } from './sweep.js';
 import { withoutRipple } from './withoutRipple.js';
 
@@ -22,6 +22,10 @@ export interface Recorder {
   readonly uncertainty?: Volts;
   /** `ac`: a capacitor in its input lets the level sag toward zero; `dc` when left out. */
   readonly coupling?: 'dc' | 'ac';
+  /** How it forms a sample; `picked` when left out. */
+  readonly sampling?: Sampling;
+  /** Interval of the samples that an `interpolated` recording was drawn between, s; needed with it. */
+  readonly sampledEvery?: Seconds;
   /** Readings of source and zero with this instrument before and after the sweep; they replace the uncertainty. */
   readonly before?: ReferenceReadings;
   readonly after?: ReferenceReadings;
@@ -37,6 +41,9 @@ export interface ReferenceReadings {
 export interface CaptureQuality extends SampleTimes {
   readonly samples: number;
   readonly duration: Seconds;
+  /** How the recorder formed its samples, and the interval of those that it took, s; as told, or `picked`. */
+  readonly sampling: Sampling;
+  readonly sampledEvery: Seconds;
   /** How many samples bore a time before that of the one before them. */
   readonly disordered: number;
   readonly resolution: Volts;
@@ -48,9 +55,9 @@ export interface CaptureQuality extends SampleTimes {
   /** The smallest departure that counts as visible, V, and what sets it. */
   readonly visible: Volts;
   readonly visibleSetBy: 'noise' | 'resolution' | 'span' | 'ripple';
-  /** The shortest dropout that leaves the wanted number of samples in evenly spaced ones, s. */
+  /** The shortest dropout that leaves the wanted number of full samples in evenly spaced ones, s. */
   readonly shortestDropout: Seconds;
-  /** Probability that a dropout of the criteria's length left one sample, and the wanted number of samples. */
+  /** Probability that a dropout of the criteria's length left one full sample, and the wanted number of samples. */
   readonly dropoutChance: { readonly one: Fraction; readonly wanted: Fraction };
 }
 
@@ -98,11 +105,17 @@ export function prepareSweep(
     ['resolution', criteria.visibleSteps * resolution],
     ['ripple', criteria.visibleRipple * (ripple?.volts ?? 0)],
   ] as const;
+  const { sampling = 'picked' } = recorder;
+  const sampledEvery = takenEvery(interval, recorder);
+  const chanceOf = (wanted: number): Fraction =>
+    chanceToLeave(wanted, criteria.dropout, sweep.time, times, recorder);
   const [visibleSetBy, visible] = limits.reduce((most, one) => (one[1] > most[1] ? one : most));
   const quality: CaptureQuality = {
     samples,
     duration,
     ...times,
+    sampling,
+    sampledEvery,
     disordered,
     resolution,
     noise,
@@ -110,11 +123,8 @@ export function prepareSweep(
     clip,
     visible,
     visibleSetBy,
-    shortestDropout: criteria.samplesInDropout * interval,
-    dropoutChance: {
-      one: chanceIn(sweep.time, times, criteria.dropout, 1),
-      wanted: chanceIn(sweep.time, times, criteria.dropout, criteria.samplesInDropout),
-    },
+    shortestDropout: samplesOver(criteria.samplesInDropout, sampling) * sampledEvery,
+    dropoutChance: { one: chanceOf(1), wanted: chanceOf(criteria.samplesInDropout) },
   };
   return {
     bins: ripple ? withoutRipple(bins, path, ripple.hertz) : bins,
@@ -136,14 +146,4 @@ function clippedSamples(
     if (volts <= low + near) clipped.low += samplesPerBin;
   }
   return clipped;
-}
-
-/** As {@link chanceOfSamples}; surely where even the longest gaps in a row are short enough. */
-function chanceIn(
-  time: Float64Array,
-  { longestGap }: SampleTimes,
-  seconds: Seconds,
-  samples: number,
-): Fraction {
-  return samples * longestGap <= seconds ? 1 : chanceOfSamples(time, seconds, samples);
 }

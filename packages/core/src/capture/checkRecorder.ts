@@ -1,7 +1,9 @@
 import { InputError } from '../errors.js';
-import { finiteBetween } from '../guard.js';
+import { finiteBetween, oneOf, positive } from '../guard.js';
 import type { Recorder } from './captureQuality.js';
+import type { Sampling } from './sampling.js';
 
+const samplings: readonly Sampling[] = ['picked', 'averaged', 'peak-kept', 'interpolated'];
 const most = 1e12;
 /** A source reads at least this much more than joined leads, V. */
 const leastReading = 1e-3;
@@ -12,14 +14,19 @@ export function checkRecorder({
   range,
   uncertainty,
   coupling = 'dc',
+  sampling = 'picked',
+  sampledEvery,
   before,
   after,
 }: Recorder): void {
-  if (coupling !== 'dc' && coupling !== 'ac') {
+  oneOf(coupling, ['dc', 'ac'], 'recorder.coupling');
+  oneOf(sampling, samplings, 'recorder.sampling');
+  if (sampledEvery !== undefined) positive(sampledEvery, 'recorder.sampledEvery', 's');
+  else if (sampling === 'interpolated') {
     throw new InputError(
-      'not-one-of',
-      'recorder.coupling',
-      `recorder.coupling is ${JSON.stringify(coupling)}; it must be "dc" or "ac".`,
+      'no-interval',
+      'recorder.sampledEvery',
+      'recorder.sampledEvery is missing; an interpolated recording says nothing of the interval, s, of the samples between which it was drawn.',
     );
   }
   if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');

@@ -25,7 +25,7 @@ export function recordingLimits({
   return {
     visible,
     noise: quality.visible > 0 ? (quality.noise / quality.visible) * visible : 0,
-    interval: quality.interval,
+    interval: quality.sampledEvery,
     blind: couldShow.blind,
     strokes: strokes.filter(
       ({ direction, start, end }) =>

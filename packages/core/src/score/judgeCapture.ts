@@ -1,4 +1,5 @@
 import type { PreparedSweep, Recorder } from '../capture/captureQuality.js';
+import { samplesOver } from '../capture/sampling.js';
 import type { Sweep } from '../capture/sweep.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
@@ -15,12 +16,12 @@ export function judgeCapture(
   recorder: Recorder,
   criteria: Criteria,
 ): readonly Check[] {
-  const { interval, visible } = prepared.quality;
+  const { sampledEvery, sampling, visible } = prepared.quality;
   const span = Math.abs(expected.windows.open.nominal - expected.windows.closed.nominal);
-  const slowest = criteria.dropout / criteria.samplesInDropout;
-  const gapLimit = Math.max(criteria.dropout, 3 * interval);
+  const slowest = criteria.dropout / Math.max(1, samplesOver(criteria.samplesInDropout, sampling));
+  const gapLimit = Math.max(criteria.dropout, 3 * sampledEvery);
   return [
-    atMost('sample-interval', 's', interval, slowest * (1 + 1e-9)),
+    atMost('sample-interval', 's', sampledEvery, slowest * (1 + 1e-9)),
     atMost('visible-departure', '1', visible / span, criteria.coarsestVisible),
     atMost('gaps', 's', longestMovingGap(sweep.time, rests), gapLimit),
     clipping(prepared, expected, recorder),

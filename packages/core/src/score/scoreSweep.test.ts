@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Recorder } from '../capture/captureQuality.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { expectation } from '../expectation/expectation.js';
 import type { SimulatedFault } from '../simulate/faults.js';
@@ -99,6 +100,21 @@ describe('scoreSweep', () => {
     expect(check).toMatchObject({ outcome: 'cannot-tell', unit: 's' });
     expect(check!.measured).toBeCloseTo(0.05, 12);
     expect(check!.highLimit).toBeCloseTo(0.0075, 9);
+  });
+
+  test('how the recorder forms a sample decides how fast is fast enough', () => {
+    const at = (interval: number, recorder: Recorder = {}) => {
+      const { sweep } = simulateSweep({ ...plan, recorder: { ...plan.recorder, interval } });
+      return scoreSweep(sweep, expectation(circuit, tolerances), recorder);
+    };
+    expect(at(0.007).verdict).toBe('pass');
+    expect(at(0.007, { sampling: 'averaged' }).verdict).toBe('inconclusive');
+    expect(at(0.0045, { sampling: 'averaged' }).verdict).toBe('pass');
+    expect(outcome(at(0.012), 'sample-interval')).toBe('cannot-tell');
+    expect(outcome(at(0.012, { sampling: 'peak-kept' }), 'sample-interval')).toBe('conforms');
+    const drawn = at(0.001, { sampling: 'interpolated', sampledEvery: 0.01 });
+    expect(drawn.verdict).toBe('inconclusive');
+    expect(drawn.quality).toMatchObject({ sampledEvery: 0.01, shortestDropout: 0.02 });
   });
 
   test('too much noise, a half stroke, a gap, a clipped end: inconclusive', () => {
