@@ -24,13 +24,16 @@ export interface LineEnd {
 }
 
 /**
- * The level at an end is the end of a straight line through this part of the time in which a hand can't leave it, which its
- * acceleration takes off by a sixteenth of the visible departure (a·t²/12); this much and four bins at the least. The outermost
- * bin, in which the edge itself may fall, is left out where there are enough.
+ * The level at an end is the end of a straight line through this much of the piece, four bins at the least. The
+ * outermost bin, in which the edge itself may fall, is left out where there are enough.
+ */
+const lineOver: Seconds = 5e-3;
+const fewestBins = 4;
+/**
+ * Noise leaves less in a longer line: through this part of the time in which a hand can't leave it, in which its acceleration
+ * moves the end by a sixteenth of the visible departure (a·t²/12).
  */
 const ofUnseen = 0.6;
-const shortestLine: Seconds = 5e-3;
-const fewestBins = 4;
 
 /** The pieces between cuts. */
 export function piecesBetween(levels: Levels, cuts: Uint8Array): readonly Piece[] {
@@ -45,18 +48,29 @@ export function piecesBetween(levels: Levels, cuts: Uint8Array): readonly Piece[
 }
 
 function piece(levels: Levels, from: number, to: number): Piece {
-  const lineOver = Math.max(shortestLine, ofUnseen * unseenHand(levels.visible));
-  const bins = Math.max(fewestBins, Math.round(lineOver / levels.interval));
   const inset = to - from >= fewestBins + 1 ? 1 : 0;
+  const start = (bins: number): LineEnd =>
+    lineEnd(levels, from + inset, Math.min(to - inset, from + inset + bins - 1), from);
+  const end = (bins: number): LineEnd =>
+    lineEnd(levels, Math.max(from + inset, to - inset - bins + 1), to - inset, to);
   let sum = 0;
   for (let i = from; i <= to; i++) sum += levels.mean[i]!;
   return {
     from,
     to,
-    start: lineEnd(levels, from + inset, Math.min(to - inset, from + inset + bins - 1), from),
-    end: lineEnd(levels, Math.max(from + inset, to - inset - bins + 1), to - inset, to),
+    start: longest(levels, start),
+    end: longest(levels, end),
     level: sum / (to - from + 1),
   };
+}
+
+/** The end of the longer line, unless it lies so far from the shorter one's that a spring or a stop bent it. */
+function longest({ interval, visible }: Levels, lineOf: (bins: number) => LineEnd): LineEnd {
+  const short = lineOf(Math.max(fewestBins, Math.round(lineOver / interval)));
+  const bins = Math.round((ofUnseen * unseenHand(visible)) / interval);
+  if (bins * interval <= lineOver) return short;
+  const long = lineOf(bins);
+  return Math.abs(long.level - short.level) <= visible ? long : short;
 }
 
 /** The least-squares line through some bins, read at one of them; the mean where two are all there is. */
