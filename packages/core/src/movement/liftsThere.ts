@@ -12,9 +12,9 @@ const levelOver: Seconds = 4e-3;
 const longestPass: Seconds = 0.5;
 /** Scatter leaves a straight line to both sides; so little of what a contact does goes to the other. */
 const otherSide = 0.05;
-/** So many passes tell, of which this part goes toward the rest level. */
+/** So many passes toward the rest level alone tell, of which this part does; a slow hand bends the others. */
 const fewestPasses = 3;
-const mostPasses = 0.8;
+const mostPasses = 0.65;
 
 /**
  * Whether a contact is lifted at a place: on its passes the recording leaves the straight line over the place toward
@@ -40,14 +40,13 @@ export function liftsThere(
     while (to < last && isThere(to)) to++;
     return isThere(from) || isThere(to) ? [] : (sidesOfLine(levels, from, to) ?? []);
   });
-  if (sides.length < fewestPasses) return false;
   const isLow = rest === undefined ? undefined : rest < low;
   const goes = (lesser: number, greater: number): boolean =>
     greater > 0 && lesser <= otherSide * greater;
   const down = sides.filter(({ below, above }) => goes(above, below)).length;
   const up = sides.filter(({ below, above }) => goes(below, above)).length;
   const most = isLow === undefined ? Math.max(down, up) : isLow ? down : up;
-  return most >= mostPasses * sides.length;
+  return most >= Math.max(fewestPasses, mostPasses * sides.length);
 }
 
 /** How far the recording leaves the straight line from one bin to another, where it does so visibly: the sums of both sides. */
