@@ -105,3 +105,10 @@ test('scatter that all other passes show nothing of is interference', () => {
   const again = next(400, path[120]!);
   expect(kindsOf([patch(120), patch(again)])).toEqual(['rough', 'rough']);
 });
+
+test('a standstill before a jump that moves the stops with it was the hand’s, at a rotor that slipped', () => {
+  const slip: Departure = { kind: 'dead-spot', from: 395, to: 401, depth: -0.1 };
+  const slipped = path.map((level, i) => (i > 400 ? level - 0.1 : level));
+  expect(kindByPlace(levels, slipped, [slip], fast).map(({ kind }) => kind)).toEqual(['step']);
+  expect(kindsOf([slip])).toEqual(['dead-spot']);
+});

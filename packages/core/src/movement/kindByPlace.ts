@@ -57,6 +57,7 @@ export function kindByPlace(
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = lone;
     }
+    if (lone === 'step' && movesStops(path, place[0]!, visible)) kind = lone;
     const alike = kind === 'rough' ? [...place, ...jumpsWithin(path, place, slow)] : place;
     if (kind) for (const one of alike) if (!kinds.has(one)) kinds.set(one, kind);
   }
@@ -127,6 +128,20 @@ function isContact(
 /** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */
 const mostStand = 0.8;
 const fewestStand = 3;
+
+/** The stops are read anew within this part of a rotor's slip. */
+const ofSlip = 0.25;
+
+/** Whether a stop is read as much farther on after a jump as the jump leads: a rotor slipped. */
+function movesStops(path: Float64Array, { from, to, depth }: Departure, visible: number): boolean {
+  const [before, after] = [path.subarray(0, from + 1), path.subarray(to)];
+  const near = Math.max(visible, ofSlip * Math.abs(depth));
+  const moved = (farther: (a: number, b: number) => number): boolean => {
+    const most = (levels: Float64Array): number => levels.reduce((a, b) => farther(a, b));
+    return Math.abs(most(after) - most(before) - depth) < Math.min(near, Math.abs(depth) / 2);
+  };
+  return moved(Math.max) || moved(Math.min);
+}
 
 /** What a dead spot or scatter that shows on one pass alone is: the hand's standstill before a step, or interference. */
 function loneKind(place: readonly Departure[]): Departure['kind'] | undefined {
