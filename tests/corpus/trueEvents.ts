@@ -58,9 +58,12 @@ function eventOf(
   let first = firstAtOrAfter(instant, passage.start - motion.step / 2);
   let last = firstAtOrAfter(instant, passage.end + tail) - 1;
   if (persists) [first, last] = [Math.max(0, first - 1), Math.min(instant.length - 1, last + 1)];
+  const offAt = (i: number): Volts => noiseFree[i]! - faultless[i]!;
+  // A jump's depth is from the level before it, which another crack may have shifted already.
+  const level = persists ? offAt(first) : 0;
   let depth = 0;
   for (let i = first; i <= last; i++) {
-    const off = noiseFree[i]! - faultless[i]!;
+    const off = offAt(i) - level;
     if (Math.abs(off) > Math.abs(depth)) depth = off;
   }
   const ratio = Math.abs(depth) / visible;
