@@ -1,7 +1,8 @@
-import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
 import type { Excursion, Span } from './departure.js';
 import type { Levels } from './levels.js';
+import { lineAcross } from './lineAcross.js';
+import { sidesOfLine } from './sidesOfLine.js';
 
 /** Excursions of one run lie no farther apart than this. */
 const betweenRuns: Seconds = 0.03;
@@ -9,8 +10,6 @@ const betweenRuns: Seconds = 0.03;
 const longestRun: Seconds = 0.25;
 /** A run is more one-sided, beyond what rounding does, where its lesser side is so many times smaller. */
 const clearly = 1.05;
-/** The level beside a run is the median over this time, of three bins at the least. */
-const levelOver: Seconds = 4e-3;
 
 /**
  * Draws straight lines over runs of excursions, where that makes a run more one-sided. A contact that is lifted most of the
@@ -28,22 +27,17 @@ export function drawOverRuns(
   fast: Uint8Array,
   jumps: readonly Span[],
 ): boolean {
-  const { time, mean } = levels;
-  // An odd number, so that their median stands at the middle one.
-  const bins = 2 * Math.max(1, Math.round(levelOver / levels.interval / 2)) + 1;
+  const { time } = levels;
   let isDrawn = false;
   for (const run of runsOf(time, excursions)) {
     const from = run[0]!.from - 1;
     const to = run[run.length - 1]!.to + 1;
     const isOne = run.length === 1 && run[0]!.swings === 0;
     if (isOne || time[to]! - time[from]! > longestRun) continue;
-    if (from < bins || to + bins >= mean.length || fast[from] || fast[to]) continue;
+    if (fast[from] || fast[to]) continue;
     if (jumps.some((one) => one.from <= to && one.to >= from)) continue;
-    const start = median(mean.slice(from - bins + 1, from + 1));
-    const end = median(mean.slice(to, to + bins));
-    const begin = time[from - (bins >> 1)]!;
-    const seconds = time[to + (bins >> 1)]! - begin;
-    const line = (i: number): number => start + (end - start) * ((time[i]! - begin) / seconds);
+    const line = lineAcross(levels, from, to);
+    if (!line) continue;
     const before = lesserSide(levels, from, to, (i) => path[i]!);
     if (lesserSide(levels, from, to, line) > before / clearly) continue;
     for (let i = from; i <= to; i++) path[i] = line(i);
@@ -65,16 +59,11 @@ function runsOf(time: Float64Array, excursions: readonly Excursion[]): readonly 
 
 /** How much of what leaves a line visibly goes to its lesser side, as a part of the whole. */
 function lesserSide(
-  { mean, visible }: Levels,
+  levels: Levels,
   from: number,
   to: number,
   line: (bin: number) => number,
 ): number {
-  let [below, above] = [0, 0];
-  for (let i = from; i <= to; i++) {
-    const off = mean[i]! - line(i);
-    if (off > visible / 2) above += off;
-    else if (off < -visible / 2) below -= off;
-  }
-  return Math.min(below, above) / Math.max(below + above, visible);
+  const { below, above } = sidesOfLine(levels, from, to, line);
+  return Math.min(below, above) / Math.max(below + above, levels.visible);
 }

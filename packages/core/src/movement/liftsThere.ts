@@ -1,13 +1,12 @@
-import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import type { Levels } from './levels.js';
+import { lineAcross } from './lineAcross.js';
 import { passesOf } from './passesOf.js';
 import { onePlace } from './placesOf.js';
+import { sidesOfLine } from './sidesOfLine.js';
 
-/** The level beside a place is the median over this time, of three bins at the least. */
-const levelOver: Seconds = 4e-3;
 /** A hand hardly leaves a straight line within this time. */
 const longestPass: Seconds = 0.5;
 /** Scatter leaves a straight line to both sides; so little of what a contact does goes to the other. */
@@ -38,7 +37,8 @@ export function liftsThere(
     const last = firstAt(time, time[from]! + longestPass);
     while (from > first && isThere(from)) from--;
     while (to < last && isThere(to)) to++;
-    return isThere(from) || isThere(to) ? [] : (sidesOfLine(levels, from, to) ?? []);
+    const line = isThere(from) || isThere(to) ? undefined : lineAcross(levels, from, to);
+    return line ? sidesOfLine(levels, from, to, line) : [];
   });
   const isLow = rest === undefined ? undefined : rest < low;
   const goes = (lesser: number, greater: number): boolean =>
@@ -47,26 +47,4 @@ export function liftsThere(
   const up = sides.filter(({ below, above }) => goes(below, above)).length;
   const most = isLow === undefined ? Math.max(down, up) : isLow ? down : up;
   return most >= Math.max(fewestPasses, mostPasses * sides.length);
-}
-
-/** How far the recording leaves the straight line from one bin to another, where it does so visibly: the sums of both sides. */
-function sidesOfLine(
-  { time, mean, visible, interval }: Levels,
-  from: number,
-  to: number,
-): { readonly below: number; readonly above: number } | undefined {
-  // An odd number, so that their median stands at the middle one.
-  const bins = 2 * Math.max(1, Math.round(levelOver / interval / 2)) + 1;
-  if (from < bins || to + bins >= mean.length) return undefined;
-  const start = median(mean.slice(from - bins + 1, from + 1));
-  const end = median(mean.slice(to, to + bins));
-  const begin = time[from - (bins >> 1)]!;
-  const seconds = time[to + (bins >> 1)]! - begin;
-  let [below, above] = [0, 0];
-  for (let i = from; i <= to; i++) {
-    const off = mean[i]! - (start + (end - start) * ((time[i]! - begin) / seconds));
-    if (off > visible / 2) above += off;
-    else if (off < -visible / 2) below -= off;
-  }
-  return { below, above };
 }
