@@ -1,10 +1,12 @@
 import type { Seconds } from '../units.js';
+import { clearPasses } from './clearPasses.js';
 import type { Departure } from './departure.js';
 import { firstAt } from './firstAt.js';
 import { isJump } from './isJump.js';
 import type { Levels } from './levels.js';
 import { liftsThere } from './liftsThere.js';
 import { findStrokes, type Stroke } from './movement.js';
+import { movesStops } from './movesStops.js';
 import { passesOf } from './passesOf.js';
 import { onePlace, placesOf } from './placesOf.js';
 import { goesBothWays, isRough, jumpsWithin, majority, wideRoughPlace } from './roughPlaces.js';
@@ -53,11 +55,14 @@ export function kindByPlace(
       kind = goesBothWays(place) ? 'rough' : 'dropout';
     if (kind === 'rough' && liftsThere(levels, path, place)) kind = 'dropout';
     const lone = passes.length === 1 ? loneKind(place) : undefined;
-    if (lone && Math.abs(place[0]!.depth) >= sureToShow * visible) {
+    if (lone) {
       strokes ??= findStrokes(time, path);
-      if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = lone;
+      const [first] = place as [Departure];
+      const isSure = Math.abs(first.depth) >= sureToShow * visible;
+      const isSlip = lone === 'step' && movesStops(strokes, time[first.to]!, first.depth, visible);
+      if (isSlip || (isSure && clearPasses(first, slow, strokes, time, path, fast) >= fewestClear))
+        kind = lone;
     }
-    if (lone === 'step' && movesStops(path, place[0]!, visible)) kind = lone;
     const alike = kind === 'rough' ? [...place, ...jumpsWithin(path, place, slow)] : place;
     if (kind) for (const one of alike) if (!kinds.has(one)) kinds.set(one, kind);
   }
@@ -89,26 +94,6 @@ function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
 }
 
-/** How many slow strokes go over the levels that a departure leads between, and on, and show nothing there. */
-function clearPasses(
-  place: Departure,
-  departures: readonly Departure[],
-  strokes: readonly Stroke[],
-  time: Float64Array,
-  path: Float64Array,
-  fast: Uint8Array,
-): number {
-  const ends = ({ from, to }: Departure): readonly [number, number] =>
-    path[from]! < path[to]! ? [path[from]!, path[to]!] : [path[to]!, path[from]!];
-  const [low, high] = [ends(place)[0] - onePlace, ends(place)[1] + onePlace];
-  const there = departures.filter((one) => ends(one)[0] < high && ends(one)[1] > low);
-  return strokes.filter(({ start, end, from, to }) => {
-    if (Math.min(from, to) > low || Math.max(from, to) < high) return false;
-    if (there.some((one) => start <= time[one.to]! && end >= time[one.from]!)) return false;
-    return !fast.subarray(firstAt(time, start), firstAt(time, end)).includes(1);
-  }).length;
-}
-
 /**
  * Interference knows no place: where most of a recording's pulses lie at one place of several passes, they are a
  * contact's, which comes back for moments where it is lifted most of the time. It comes back to the track, not beyond it.
@@ -128,20 +113,6 @@ function isContact(
 /** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */
 const mostStand = 0.8;
 const fewestStand = 3;
-
-/** The stops are read anew within this part of a rotor's slip. */
-const ofSlip = 0.25;
-
-/** Whether a stop is read as much farther on after a jump as the jump leads: a rotor slipped. */
-function movesStops(path: Float64Array, { from, to, depth }: Departure, visible: number): boolean {
-  const [before, after] = [path.subarray(0, from + 1), path.subarray(to)];
-  const near = Math.max(visible, ofSlip * Math.abs(depth));
-  const moved = (farther: (a: number, b: number) => number): boolean => {
-    const most = (levels: Float64Array): number => levels.reduce((a, b) => farther(a, b));
-    return Math.abs(most(after) - most(before) - depth) < Math.min(near, Math.abs(depth) / 2);
-  };
-  return moved(Math.max) || moved(Math.min);
-}
 
 /** What a dead spot or scatter that shows on one pass alone is: the hand's standstill before a step, or interference. */
 function loneKind(place: readonly Departure[]): Departure['kind'] | undefined {
