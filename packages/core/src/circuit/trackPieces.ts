@@ -21,7 +21,7 @@ export function trackPieces(
 ): readonly Element[] {
   const contact = { at: wiper, node: 'track' };
   // A wiper at the track's top end comes from below: a stretch shorted up to there ends above it.
-  const inner = wiper === 1 ? [contact, ...cuts] : [...cuts, contact];
+  const inner = wiper < 1 ? [...cuts, contact] : [contact, ...cuts];
   const places = [{ at: 0, node: 'trackBottom' }, ...inner, { at: 1, node: 'trackTop' }].sort(
     (one, other) => one.at - other.at,
   );
@@ -39,7 +39,7 @@ export function trackPieces(
   return pieces.reverse();
 }
 
-/** A piece below 1 pΩ counts as none, so a piece of no length is 0 Ω even of a track that does not conduct. */
+/** A piece below 1 pΩ counts as none; no length of a track that does not conduct is ∞ · 0 Ω, not a number, and none too. */
 function pieceOhms(track: Ohms, length: number): Ohms {
-  return length === 0 || track * length < 1e-12 ? 0 : track * length;
+  return track * length >= 1e-12 ? track * length : 0;
 }

@@ -75,9 +75,9 @@ function trackCuts(faults: readonly CircuitFault[]): readonly Position[] {
 /** Where the currents of each state can turn inside a stretch of the track. */
 function turningPlaces(circuit: Circuit, from: Position, to: Position): readonly Position[] {
   if (!(to > from)) return [];
-  const { currentLimit } = circuit.source;
-  const states = currentLimit === undefined ? [undefined] : [undefined, currentLimit];
-  return states.flatMap((held) => {
+  // Without a limit both states are one.
+  const states = new Set([undefined, circuit.source.currentLimit]);
+  return [...states].flatMap((held) => {
     const samples = [0.25, 0.5, 0.75].map((part) =>
       atState(circuit, from + (to - from) * part, held),
     );
