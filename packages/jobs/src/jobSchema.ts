@@ -145,10 +145,7 @@ const instrument = v.pipe(
   instrumentFields,
   v.check(
     ({ sampling, sampledEvery }) => sampling !== 'interpolated' || sampledEvery !== undefined,
-    refusal(
-      'no-interval',
-      'is interpolated but says nothing of the samples that it took; add “sampledEvery”.',
-    ),
+    refusal('no-interval', 'is interpolated; add “sampledEvery”, the interval of its samples.'),
   ),
 );
 

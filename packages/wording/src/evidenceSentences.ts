@@ -1,4 +1,4 @@
-import type { DeliberateTest, Sampling } from '@truesweep/core';
+import type { DeliberateTest } from '@truesweep/core';
 
 /**
  * Said of the movement in a recording through a capacitor.
@@ -54,21 +54,6 @@ export function spotSentence(spot: {
 export function morePassesSentence(passes: string): string {
   return `${passes} more passes like these would very likely settle whether it is the track or a connection.`;
 }
-
-/**
- * What the way in which a recorder forms a sample means for what it could have shown.
- *
- * @example
- * samplingSentences.averaged.startsWith('Each sample is an average') // => true
- */
-export const samplingSentences: Readonly<Record<Sampling, string>> = {
-  picked: 'Each sample was picked at a moment.',
-  averaged:
-    'Each sample is an average over its interval: a dropout shows in full only in the intervals that it fills.',
-  'peak-kept':
-    'Each sample is the extreme of its interval: shorter dropouts show as well, but not how long they were.',
-  interpolated: 'The recorder drew samples between those that it took: only these count.',
-};
 
 /**
  * The narrowest worn spot that cannot have been missed.

@@ -66,7 +66,6 @@ export {
   blindSentence,
   morePassesSentence,
   narrowestSpotSentence,
-  samplingSentences,
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';

@@ -9,11 +9,11 @@ import {
   movementUnknownSentence,
   narrowestSpotSentence,
   onlyLeapsSentence,
-  samplingSentences,
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
 import { movementSentence, visibilitySentence } from './recordingSentences.js';
+import { samplingLabels } from './reportWords.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 
 /** So many places are enough to show where the trouble lies. */
@@ -121,7 +121,9 @@ function visibility({ quality, checks, couldShow }: Score): readonly string[] {
   });
   return [
     sentence,
-    ...(quality.sampling === 'picked' ? [] : [samplingSentences[quality.sampling]]),
+    ...(quality.sampling === 'picked'
+      ? []
+      : [`Each sample is ${samplingLabels[quality.sampling]}.`]),
     ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
     ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
   ];

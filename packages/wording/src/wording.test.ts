@@ -71,7 +71,6 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   assumptionSentences: ['core/src/instruments/instrument.ts', 'Assumption'],
   unprovedLabels: ['core/src/instruments/stepByStep.ts', 'Unproved'],
   samplingLabels: ['core/src/capture/sampling.ts', 'Sampling'],
-  samplingSentences: ['core/src/capture/sampling.ts', 'Sampling'],
   couplingLabels: ['core/src/capture/captureQuality.ts', 'Recorder', 'coupling'],
   takenFromLabels: ['recordings/src/takenFrom.ts', 'TakenFrom'],
   encodingLabels: ['recordings/src/findEncoding.ts', 'TextEncoding'],

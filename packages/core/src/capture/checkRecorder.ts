@@ -26,7 +26,7 @@ export function checkRecorder({
     throw new InputError(
       'no-interval',
       'recorder.sampledEvery',
-      'recorder.sampledEvery is missing; an interpolated recording says nothing of the interval, s, of the samples between which it was drawn.',
+      'recorder.sampledEvery is missing; give the interval, s, of the samples that the recorder took.',
     );
   }
   if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');

@@ -3,7 +3,6 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { findCuts } from './cuts.js';
 import type { Departure, Excursion, Span } from './departure.js';
-import { drawOverRuns } from './drawOverRuns.js';
 import { findExcursions } from './excursions.js';
 import { fastGuide } from './fastGuide.js';
 import { type FastMove, findFastMoves } from './fastMoves.js';
@@ -78,10 +77,7 @@ export function findDepartures(
   const alone = [...jumps.filter(({ from, to }) => !leavesBetween(passages, from, to)), ...soft];
   const apart = (one: Span): boolean =>
     !alone.some(({ from, to }) => one.from <= to + half && one.to >= from - half);
-  const offPath = (): readonly Excursion[] =>
-    findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
-  let left = offPath();
-  if (drawOverRuns(levels, path, left, fast, jumps)) left = offPath();
+  const left = findExcursions(levels, path, allowance(levels, bridged, fast)).filter(apart);
   const excursions = [...left, ...soft].sort((a, b) => a.from - b.from);
   const departures = [...joined(levels, path, excursions), ...jumps].sort(
     (a, b) => a.from - b.from,
