@@ -122,7 +122,7 @@ const hookUp = v.pipe(
   ),
 );
 
-const instrumentFields = fieldGroup('an instrument', {
+const instrument = fieldGroup('an instrument', {
   name: textField,
   inputResistance: someOhmsField,
   resolution: maybe(someVoltsField),
@@ -140,14 +140,6 @@ const instrumentFields = fieldGroup('an instrument', {
   sampling: maybe(oneOf<Sampling>('picked', 'averaged', 'peak-kept', 'interpolated')),
   sampledEvery: maybe(secondsField),
 });
-
-const instrument = v.pipe(
-  instrumentFields,
-  v.check(
-    ({ sampling, sampledEvery }) => sampling !== 'interpolated' || sampledEvery !== undefined,
-    refusal('no-interval', 'is interpolated; add “sampledEvery”, the interval of its samples.'),
-  ),
-);
 
 const criteria = fieldGroup('the criteria', {
   falseDepartures: maybe(fractionField),

@@ -279,11 +279,10 @@ describe('a job that is wrong is refused', () => {
     expect(error.code).toBe('no-pull-down');
   });
 
-  test('an interpolating recorder says how often it sampled', () => {
-    const instrument = { ...least.instrument, sampling: 'interpolated' };
-    expect(refused({ ...least, instrument }).code).toBe('no-interval');
-    const whole = parseJob({ ...least, instrument: { ...instrument, sampledEvery: '10 ms' } });
-    expect(jobRecorder(whole)).toMatchObject({ sampling: 'interpolated', sampledEvery: 0.01 });
+  test('a recorder’s way to form samples goes on to the scorer', () => {
+    const instrument = { ...least.instrument, sampling: 'interpolated', sampledEvery: '10 ms' };
+    const recorder = jobRecorder(parseJob({ ...least, instrument }));
+    expect(recorder).toMatchObject({ sampling: 'interpolated', sampledEvery: 0.01 });
   });
 
   test('and is not changed by being read', () => {

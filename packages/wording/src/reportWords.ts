@@ -105,5 +105,5 @@ export const samplingLabels: Readonly<Record<Sampling, string>> = {
   picked: 'picked at a moment',
   averaged: 'the average over its interval',
   'peak-kept': 'the extreme of its interval',
-  interpolated: 'drawn between fewer that were taken',
+  interpolated: 'drawn between fewer',
 };

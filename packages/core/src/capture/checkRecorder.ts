@@ -21,14 +21,8 @@ export function checkRecorder({
 }: Recorder): void {
   oneOf(coupling, ['dc', 'ac'], 'recorder.coupling');
   oneOf(sampling, samplings, 'recorder.sampling');
-  if (sampledEvery !== undefined) positive(sampledEvery, 'recorder.sampledEvery', 's');
-  else if (sampling === 'interpolated') {
-    throw new InputError(
-      'no-interval',
-      'recorder.sampledEvery',
-      'recorder.sampledEvery is missing; give the interval, s, of the samples that the recorder took.',
-    );
-  }
+  if (sampling === 'interpolated' || sampledEvery !== undefined)
+    positive(sampledEvery, 'recorder.sampledEvery', 's');
   if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');
   if (uncertainty !== undefined) finiteBetween(uncertainty, 0, most, 'recorder.uncertainty', 'V');
   if (range) {

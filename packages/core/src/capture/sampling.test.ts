@@ -59,7 +59,7 @@ test('a recorder that interpolates says how often it sampled, and any other word
     return undefined;
   };
   expect(wrong({ sampling: 'interpolated' })).toMatchObject({
-    code: 'no-interval',
+    code: 'missing',
     path: 'recorder.sampledEvery',
   });
   expect(wrong({ sampling: 'interpolated', sampledEvery: 0 })).toMatchObject({ code: 'zero' });

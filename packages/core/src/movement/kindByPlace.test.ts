@@ -49,19 +49,6 @@ test('slow departures keep their kind where nothing at their place says otherwis
   expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
 });
 
-test('pulses at one place of several passes are a contact’s, and rough where they go both ways', () => {
-  const pulse = (from: number, depth = 0.1): Departure => ({ ...named('spike', from), depth });
-  const here = [120, ...[150, 350, 550].map((after) => next(after, path[120]!))];
-  expect(kindsOf(here.map((from) => pulse(from)))).toEqual(Array(4).fill('dropout'));
-  expect(kindsOf(here.map((from, i) => pulse(from, i === 0 ? -0.1 : 0.1)))).toEqual(
-    Array(4).fill('rough'),
-  );
-  const elsewhere = [100, 140, 160, 180].map((from) => pulse(from));
-  expect(kindsOf([...here.map((from) => pulse(from)), ...elsewhere])).toEqual(
-    Array(8).fill('spike'),
-  );
-});
-
 test('a wide place that scatters barely visibly is told by all its passes, jumps and all', () => {
   const scatter = [100, 112, 126, 264, 280, 292].map(
     (from, i): Departure =>

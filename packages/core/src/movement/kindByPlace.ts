@@ -9,19 +9,15 @@ import { findStrokes, type Stroke } from './movement.js';
 import { movesStops } from './movesStops.js';
 import { passesOf } from './passesOf.js';
 import { onePlace, placesOf } from './placesOf.js';
-import { goesBothWays, isRough, jumpsWithin, majority, wideRoughPlace } from './roughPlaces.js';
+import { isRough, jumpsWithin, majority, wideRoughPlace } from './roughPlaces.js';
 
 /** In a fast move a place is found less closely. */
 const onePlaceFast = 0.06;
 /** A departure belongs to a place only where the throttle moves so far from this long before to this long after it. */
 const nearby: Seconds = 0.03;
 const leastMovement = 0.002;
-/** Pulses at one place on so many passes are none of interference. */
-const fewestOfContact = 3;
 /** So many other passes over a place without a sign of it say that a standstill there was the hand's. */
 const fewestClear = 2;
-/** A sensor's readings at its stops may lie this part of the span beyond the expected ones. */
-const beyondStops = 0.1;
 /** A departure of so many visible ones would have shown on each of them. */
 const sureToShow = 2;
 
@@ -46,13 +42,10 @@ export function kindByPlace(
   const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
   const places = [...wideRoughPlace(path, time, slow), ...placesOf(path, slow)];
   const kinds = new Map<Departure, Departure['kind']>();
-  const spikes = slow.filter(({ kind }) => kind === 'spike').length;
   let strokes: readonly Stroke[] | undefined;
   for (const place of places) {
     const passes = passesOf(place, time);
     let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
-    if (isContact(path, place, passes.length, spikes))
-      kind = goesBothWays(place) ? 'rough' : 'dropout';
     if (kind === 'rough' && liftsThere(levels, path, place)) kind = 'dropout';
     const lone = passes.length === 1 ? loneKind(place) : undefined;
     if (lone) {
@@ -92,22 +85,6 @@ function before(time: Float64Array, bin: number): number {
 
 function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
-}
-
-/**
- * Interference knows no place: where most of a recording's pulses lie at one place of several passes, they are a
- * contact's, which comes back for moments where it is lifted most of the time. It comes back to the track, not beyond it.
- */
-function isContact(
-  path: Float64Array,
-  place: readonly Departure[],
-  passes: number,
-  spikes: number,
-): boolean {
-  const isOnTrack = ({ from, depth }: Departure): boolean =>
-    Math.abs(path[from]! + depth - 0.5) <= 0.5 + beyondStops;
-  const here = place.filter((one) => one.kind === 'spike' && isOnTrack(one)).length;
-  return passes >= fewestOfContact && here >= majority * Math.max(spikes, place.length);
 }
 
 /** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */

@@ -70,11 +70,6 @@ export function jumpsWithin(
   );
 }
 
-/** Whether what the departures of a place leave the path by goes both ways. */
-export function goesBothWays(place: readonly Departure[]): boolean {
-  return lesserPart(place) >= lesserSide;
-}
-
 /** What goes to the lesser side, as a part of the other. */
 function lesserPart(place: readonly Departure[]): number {
   let [above, below] = [0, 0];
