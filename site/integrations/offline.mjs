@@ -23,10 +23,7 @@ export function offline() {
         const entries = await Promise.all(
           kept.map(async (path) => ({
             url: base + pathBelow(dir, path).replace(/(^|\/)index\.html$/, '$1'),
-            revision: createHash('sha256')
-              .update(await readFile(path))
-              .digest('hex')
-              .slice(0, 16),
+            revision: await revisionOf(dir, path),
           })),
         );
         await build({
@@ -42,7 +39,9 @@ export function offline() {
             copyPublicDir: false,
             lib: {
               entry: fileURLToPath(new URL('../src/offline/serviceWorker.ts', import.meta.url)),
-              formats: ['es'],
+              // As a classic script: of a library's modules the spaces are left in.
+              formats: ['iife'],
+              name: 'serviceWorker',
               fileName: () => 'service-worker.js',
             },
           },
@@ -53,7 +52,19 @@ export function offline() {
   };
 }
 
-/** Fragments of the search's index are many and small; they are kept once they were asked for. */
+/** What changes with a file: its name where the build gives it a hash, else one of what it contains. */
+async function revisionOf(dir, path) {
+  if (pathBelow(dir, path).startsWith('_astro/')) return null;
+  const hash = createHash('sha256').update(await readFile(path));
+  return hash.digest('hex').slice(0, 16);
+}
+
+/**
+ * Fragments of the search's index are many and small; they are kept once they were asked for. The search's own widgets no
+ * page asks for.
+ */
 function isKept(path) {
-  return !/^(reference\/|404\.html|pagefind\/(fragment|index)\/|robots|sitemap)/.test(path);
+  return !/^(reference\/|404\.html|pagefind\/(fragment|index)\/|pagefind\/pagefind-(\w+-ui|ui|highlight)\.|robots|sitemap)/.test(
+    path,
+  );
 }
