@@ -49,6 +49,8 @@ const hookUps: readonly Readonly<Record<string, string>>[] = [
     source: '23.4 V',
   },
   { closedPosition: '48.9 %', openPosition: '51.1 %', contact: '100', limiter: '0' },
+  { closedPosition: '48.9 %', openPosition: '51.1 %', contact: '0' },
+  { closedPosition: '60 %', openPosition: '40 %', contact: '0', pullUp: '47.8 kΩ' },
   { closedPosition: '100 %', openPosition: '0 %', track: '388 kΩ', input: '88.8 kΩ' },
 ];
 
@@ -59,6 +61,8 @@ test.each(hookUps)('at phone width every word of the drawings stands free: %o', 
   for (const summary of await page.locator('.readings summary').all()) await summary.click();
   for (const [name, text] of Object.entries(entries)) {
     await page.locator(`input[name=${name}]`).fill(text);
+    // What was typed stands in the address after the drawing shows it.
+    await expect.poll(() => new URL(page.url()).hash).toContain(`${name}=`);
   }
   expect(await page.locator('.readings svg').count()).toBe(2);
   expect(await crowdedWords(page)).toEqual([]);

@@ -287,7 +287,8 @@ function stopsOf(
   wireY: number,
   at: (position: number) => number,
 ): readonly PlacedStop[] {
-  const clear = isDrawn(sensor.contact) ? 36 : 16;
+  // The current's mark stands above the wire, the contact's name and value about it.
+  const clear = isDrawn(sensor.contact) ? 36 : 26;
   const stops = (['closed', 'open'] as const).map((stop) => {
     const position = positionAt(sensor, stop === 'closed' ? 0 : 1);
     return { stop, position, y: at(position) };
