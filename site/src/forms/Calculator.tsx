@@ -1,7 +1,7 @@
 import { InputError } from '@truesweep/core';
 import { mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { Answer } from './Answer.js';
 import { inAddress } from './address.js';
@@ -42,13 +42,16 @@ export function Calculator<Given extends Entries>(
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
   const { texts, settled, notice, link, setText, startAgain } = useEntries(form, keeping);
   const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
+  // Its place is kept while the entries give nothing to draw.
+  const isDrawn = useRef(false);
+  isDrawn.current ||= result.drawing !== undefined;
   return (
     <div class="readings not-content">
       <NewerVersion />
       {notice !== undefined && <p class="notice">{notice}</p>}
       <Answer sentences={result.sentences} />
       {result.caution !== undefined && <p class="caution">{result.caution}</p>}
-      <div class="beside">
+      <div class={isDrawn.current ? 'beside' : undefined}>
         <EntryFields form={form} texts={texts} refusals={refusals ?? noRefusals} onText={setText} />
         {result.drawing}
       </div>
