@@ -14,14 +14,21 @@ const move: FastMove = {
   to: 0,
   rebounds: [],
 };
-const levels = (interval: number): Levels => {
+const levels = (interval: number, gap = 0): Levels => {
   const mean = new Float64Array(20).fill(1);
-  return { interval, mean } as Levels;
+  const time = Float64Array.from(mean, (_, i) => i * interval + (i > 10 ? gap : 0));
+  return { interval, mean, time } as Levels;
 };
 
 describe('a step that ends where a snap begins', () => {
   test('is the beginning of the snap where samples are far apart', () => {
     const joined = coarseSnaps([step], [move], levels(0.032));
+    expect(joined.departures).toEqual([]);
+    expect(joined.fastMoves).toEqual([{ ...move, start: 9, from: 1 }]);
+  });
+
+  test('is so in a gap, too, and where a rebound hangs at its top after it', () => {
+    const joined = coarseSnaps([step], [{ ...move, start: 16 }], levels(0.001, 0.1));
     expect(joined.departures).toEqual([]);
     expect(joined.fastMoves).toEqual([{ ...move, start: 9, from: 1 }]);
   });

@@ -1,25 +1,26 @@
+import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
 import type { FastMove } from './fastMoves.js';
 import type { Levels } from './levels.js';
-import { edgeTime } from './mechanics.js';
+import { edgeTime, shortestSpring } from './mechanics.js';
 
 /**
- * Takes a step toward the stop that ends where a fast move toward it begins for the beginning of that move, where samples are too far apart to show the edge
- * of a contact: a fall, a rebound and the rest of it may then lie in three samples.
+ * Takes a step toward the stop that ends where a fast move toward it begins for the beginning of that move, where the samples beside it are too far apart to
+ * show the edge of a contact: a fall, a rebound and the rest of it may lie in three samples, or the fall and half of the rebound in a gap.
  */
 export function coarseSnaps(
   departures: readonly Departure[],
   fastMoves: readonly FastMove[],
-  { interval, mean }: Levels,
+  { time, mean }: Levels,
 ): { readonly departures: readonly Departure[]; readonly fastMoves: readonly FastMove[] } {
-  if (interval <= 2 * edgeTime) return { departures, fastMoves };
   const beginningOf = ({ start, direction }: FastMove): Departure | undefined =>
     departures.find(
-      ({ kind, to, depth }) =>
+      ({ kind, from, to, depth }) =>
         kind === 'step' &&
+        widest(time, from - 1, to) > 2 * edgeTime &&
         depth < 0 === (direction === 'closing') &&
         to <= start &&
-        start - to <= 1,
+        (start - to <= 1 || time[start]! - time[to]! <= shortestSpring),
     );
   const begun = new Set(fastMoves.map(beginningOf));
   return {
@@ -31,4 +32,12 @@ export function coarseSnaps(
       return { ...move, start, from: mean[start]! };
     }),
   };
+}
+
+/** The longest time between neighbours of a stretch. */
+function widest(time: Float64Array, from: number, to: number): Seconds {
+  let longest = 0;
+  for (let i = Math.max(1, from + 1); i <= to; i++)
+    longest = Math.max(longest, time[i]! - time[i - 1]!);
+  return longest;
 }

@@ -57,5 +57,7 @@ function unexplained(
     before === from ? 0 : (mean[from]! - mean[before]!) / (time[from]! - time[before]!);
   const speedAfter = after === to ? 0 : (mean[after]! - mean[to]!) / (time[after]! - time[to]!);
   const speed = Math.min(fastest, gaining * Math.max(0, sign * speedBefore, sign * speedAfter));
-  return Math.abs(change) - speed * seconds - (handAcceleration * seconds * seconds) / 2;
+  // Between neighbours that lie far apart, a speed is that of half their distance ago.
+  const since = over > 1 ? seconds / 2 : seconds;
+  return Math.abs(change) - speed * seconds - handAcceleration * seconds * since;
 }

@@ -82,6 +82,16 @@ describe('findFastMoves', () => {
     expect(findFastMoves(levels).filter(({ to }) => to < 0.5)).toEqual([]);
   });
 
+  test('goes on beyond a low of the noise, but not beyond a rebound', () => {
+    const touchOf = (levels: Levels) => levels.time[findFastMoves(levels)[0]?.touch ?? 0];
+    const fall = through([0, 1], [0.5, 1], [0.54, 0], [1, 0]);
+    const mean = fall.mean.slice();
+    mean[525] = mean[525]! - 0.08;
+    expect(touchOf({ ...fall, visible: 0.13, mean })).toBeCloseTo(0.538, 3);
+    const rebound = through([0, 1], [0.5, 1], [0.54, 0.03], [0.543, 0.08], [0.549, 0], [1, 0]);
+    expect(touchOf(rebound)).toBeCloseTo(0.54, 3);
+  });
+
   test('there and back sooner than a hand can is none', () => {
     const bump = through([0, 0.4], [0.5, 0.4], [0.53, 0.7], [0.56, 0.4], [1, 0.4]);
     expect(findFastMoves(bump)).toEqual([]);

@@ -190,10 +190,17 @@ function touchAfter(
   least: number,
   visible: number,
 ): number {
+  const fallsTo = (lowest: number, ahead: number): boolean =>
+    height(lowest) - height(ahead) >= least;
   let lowest = from;
   while (lowest + step < bins) {
-    const ahead = lowestOf(height, lowest + 1, lowest + step);
-    if (height(lowest) - height(ahead) < least) break;
+    let ahead = lowestOf(height, lowest + 1, lowest + step);
+    // A low of the noise may hide what is still to come, if nothing rises before it.
+    if (!fallsTo(lowest, ahead)) {
+      ahead = lowestOf(height, ahead, Math.min(bins - 1, lowest + 2 * step));
+      if (highestOf(height, lowest, ahead) > height(lowest) + visible) break;
+    }
+    if (!fallsTo(lowest, ahead)) break;
     lowest = ahead;
   }
   let touch = lowest;
@@ -228,6 +235,12 @@ function lowestOf(height: Height, from: number, to: number): number {
   let lowest = from;
   for (let i = from; i <= to; i++) if (height(i) < height(lowest)) lowest = i;
   return lowest;
+}
+
+function highestOf(height: Height, from: number, to: number): number {
+  let highest = height(from);
+  for (let i = from + 1; i <= to; i++) highest = Math.max(highest, height(i));
+  return highest;
 }
 
 /** The bin that ends the largest fall from one bin to the next. */

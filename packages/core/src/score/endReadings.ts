@@ -44,7 +44,9 @@ export function endReading(
   const rests = outermost(end, movement.rests);
   if (rests.length === 0) return undefined;
   const level = weighted(rests);
-  if (isClipped(scale.closed + level * scale.span, window, evidence)) return undefined;
+  const isHidden = (rest: Rest): boolean =>
+    isClipped(scale.closed + rest.level * scale.span, window, evidence);
+  if (rests.some(isHidden)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = quality;
   const unsure = Math.max(sameLevelOfVisible * visible, 2 * scatterOfReading(evidence));
@@ -147,9 +149,10 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
   const closed = rests.reduce((least, { level }) => Math.min(least, level), Infinity);
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
-    const after = rests.filter(
+    const near = rests.filter(
       ({ start, end }) => end >= stroke.end - slack && start <= stroke.end + arrival,
     );
+    const after = near.filter((rest) => !isOnTheWayUp(rest, near));
     if (after.length === 0) continue;
     const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
     if (rest.end - rest.start < (fewestSamples - 1) * quality.interval) continue;
@@ -165,6 +168,11 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     else byHand.push(volts);
   }
   return { ways: [byHand, bySpring], hanging };
+}
+
+/** A rest above an earlier one of the same return belongs to the next opening. */
+function isOnTheWayUp(rest: Rest, rests: readonly Rest[]): boolean {
+  return rests.some(({ end, level }) => end <= rest.start && level < rest.level - sameStop);
 }
 
 /** When the throttle came to a rest that noise, or a tremor, may have cut into several. */

@@ -3,7 +3,7 @@ import type { Check, Finding } from './score.js';
 import type { Explanation } from './weighCauses.js';
 
 /** A departure alone that exceeds the visible one by less than this factor may still be noise. */
-const surely = 1.15;
+const surely = 1.25;
 
 /**
  * No departure conforms. Departures of a track or a connection that repeat or are deep fail, a shallow one alone is

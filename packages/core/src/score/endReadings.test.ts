@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import type { Rest } from '../movement/movement.js';
+import { closedReturns, type EndEvidence, endReading } from './endReadings.js';
+
+const rest = (start: number, end: number, level: number): Rest => ({ start, end, level });
+
+/** A signal of 1 V closed and 5 V open, of which only rests and strokes are looked at. */
+function evidence(
+  rests: readonly Rest[],
+  strokes: EndEvidence['movement']['strokes'] = [],
+  clip: EndEvidence['quality']['clip'] = {},
+): EndEvidence {
+  const quality = { interval: 1e-3, resolution: 1e-3, noise: 1e-3, visible: 0.06, clip };
+  return {
+    quality: quality as EndEvidence['quality'],
+    scale: { closed: 1, span: 4 } as EndEvidence['scale'],
+    path: Float64Array.of(0, 1),
+    movement: { strokes, rests, snaps: [] },
+    instrument: 0.01,
+  };
+}
+
+describe('endReading', () => {
+  const rests = [rest(0, 1, 1), rest(3, 4, 1), rest(4.1, 4.2, 0.96)];
+
+  test('is the mean of the outermost rests by their length', () => {
+    const reading = endReading('open', { nominal: 5, low: 4.9, high: 5.1 }, evidence(rests));
+    expect(reading?.volts).toBeCloseTo(1 + 4 * ((2 * 1 + 0.1 * 0.96) / 2.1), 9);
+  });
+
+  test('is none where the outermost rests lie at the end of the range, whatever a short one beside them says', () => {
+    const clipped = evidence(rests, [], { high: 5 });
+    expect(endReading('open', { nominal: 6, low: 5.9, high: 6.1 }, clipped)).toBeUndefined();
+    expect(endReading('open', { nominal: 4.9, low: 4.8, high: 5 }, clipped)).toBeDefined();
+  });
+});
+
+describe('closedReturns', () => {
+  const closing = { direction: 'closing', start: 1, end: 2, from: 1, to: 0.02 } as const;
+
+  test('takes the longest rest of a return, a hanging one too', () => {
+    const rests = [rest(2, 2.2, 0.1), rest(2.25, 3, 0.02)];
+    const { ways, hanging } = closedReturns(evidence(rests, [closing]));
+    expect(ways).toEqual([[1.08], []]);
+    expect(hanging).toBe(0);
+  });
+
+  test('leaves a rest out that the next opening reached, however long', () => {
+    const rests = [rest(1.9, 2.1, 0.02), rest(2.2, 3, 0.13)];
+    expect(closedReturns(evidence(rests, [closing])).ways).toEqual([[1.08], []]);
+  });
+});
