@@ -15,10 +15,11 @@ export function fastGuide(
   moves: readonly FastMove[],
   until: readonly number[],
 ): Float64Array {
-  for (const [k, { direction, start, touch, from, to }] of moves.entries()) {
+  for (const [k, { direction, start, touch, from, to, rebounds }] of moves.entries()) {
     const sign = direction === 'closing' ? 1 : -1;
     oneWay(guide, start, touch, sign, visible);
-    const top = to + highestRebound * (from - to);
+    // Of a move that began unseen the rebounds tell more than what was seen of its height.
+    const top = to + sign * Math.max(highestRebound * Math.abs(from - to), ...rebounds);
     const end = sign > 0 ? Math.min(to, guide[touch]!) : Math.max(to, guide[touch]!);
     const [low, high] = [Math.min(end, top), Math.max(end, top)];
     for (let i = touch; i <= until[k]!; i++) guide[i] = Math.min(high, Math.max(low, mean[i]!));

@@ -92,6 +92,13 @@ describe('findFastMoves', () => {
     expect(touchOf(rebound)).toBeCloseTo(0.54, 3);
   });
 
+  test('is found where a gap hides all of it but its damped end', () => {
+    const { time, ...levels } = through([0, 1], [0.5, 1], [0.501, 0.05], [0.51, 0], [1, 0]);
+    const later = time.map((at) => (at > 0.5 ? at + 0.08 : at));
+    const found = findFastMoves({ ...levels, time: later });
+    expect(found.map(({ start, to }) => [start, to])).toEqual([[501, expect.closeTo(0, 2)]]);
+  });
+
   test('there and back sooner than a hand can is none', () => {
     const bump = through([0, 0.4], [0.5, 0.4], [0.53, 0.7], [0.56, 0.4], [1, 0.4]);
     expect(findFastMoves(bump)).toEqual([]);

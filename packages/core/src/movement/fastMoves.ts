@@ -106,7 +106,8 @@ function fastMoveAt(
   const unseen = beginsUnseen(sign, start, levels);
   const most = unseen ? Math.max(fall, 1) : fall;
   if (most < smallestHeight || seconds > longestSpring + interval) return undefined;
-  if (unseen && fall * longestSpring < seconds) return undefined;
+  // What is seen of it may be the end alone, as slow as a stop's damping makes it.
+  if (unseen && fall * longestSpring < seconds - shortestSpring) return undefined;
   if (interval < resolved && !unseen) {
     if (seconds < shortestSpring / 2) return undefined;
     const jump = steepest(height, start, touch);
@@ -226,6 +227,7 @@ function startBefore(
   ) {
     start -= step;
   }
+  if (start > 0 && time[start]! - time[start - 1]! > longest) return start;
   const top = height(start);
   while (height(start + 1) > top - visible / 2) start++;
   return start;
