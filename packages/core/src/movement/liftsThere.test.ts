@@ -37,6 +37,11 @@ test('nothing lifts a contact away from the rest level', () => {
   expect(liftsThere({ ...levels, rest: 1.2 }, path, place)).toBe(true);
 });
 
+test('the rest level may lie among those of the place, as the path follows it there', () => {
+  const { levels, path, place } = recorded((bin) => (bin % 7 === 0 ? 0 : -0.03));
+  expect(liftsThere({ ...levels, rest: 0.4 }, path, place)).toBe(true);
+});
+
 test('scatter goes to both sides', () => {
   const { levels, path, place } = recorded((bin) => (bin % 3 === 0 ? 0.03 : -0.03));
   expect(liftsThere(levels, path, place)).toBe(false);

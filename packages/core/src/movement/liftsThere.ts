@@ -40,11 +40,12 @@ export function liftsThere(
     const line = isThere(from) || isThere(to) ? undefined : lineAcross(levels, from, to);
     return line ? sidesOfLine(levels, from, to, line) : [];
   });
-  const isLow = rest === undefined ? undefined : rest < low;
+  const isLow = rest === undefined || (rest >= low && rest <= high) ? undefined : rest < low;
   const goes = (lesser: number, greater: number): boolean =>
     greater > 0 && lesser <= otherSide * greater;
   const down = sides.filter(({ below, above }) => goes(above, below)).length;
   const up = sides.filter(({ below, above }) => goes(below, above)).length;
+  // A path that follows the lifted level has the rest level among those of the place.
   const most = isLow === undefined ? Math.max(down, up) : isLow ? down : up;
   return most >= Math.max(fewestPasses, mostPasses * sides.length);
 }
