@@ -191,17 +191,15 @@ function touchAfter(
   least: number,
   visible: number,
 ): number {
-  const fallsTo = (lowest: number, ahead: number): boolean =>
-    height(lowest) - height(ahead) >= least;
   let lowest = from;
   while (lowest + step < bins) {
     let ahead = lowestOf(height, lowest + 1, lowest + step);
-    // A low of the noise may hide what is still to come, if nothing rises before it.
-    if (!fallsTo(lowest, ahead)) {
+    if (height(lowest) - height(ahead) < least) {
+      // A low of the noise may hide what is still to come, if nothing rises before it.
       ahead = lowestOf(height, ahead, Math.min(bins - 1, lowest + 2 * step));
-      if (highestOf(height, lowest, ahead) > height(lowest) + visible) break;
+      const falls = height(lowest) - height(ahead) >= Math.max(least, visible);
+      if (!falls || highestOf(height, lowest, ahead) > height(lowest) + visible) break;
     }
-    if (!fallsTo(lowest, ahead)) break;
     lowest = ahead;
   }
   let touch = lowest;
