@@ -17,10 +17,10 @@ export function coarseSnaps(
     departures.find(
       ({ kind, from, to, depth }) =>
         kind === 'step' &&
-        widest(time, from - 1, start) > 2 * edgeTime &&
         depth < 0 === (direction === 'closing') &&
         to <= start &&
-        (start - to <= 1 || time[start - 1]! - time[to]! <= shortestSpring),
+        (start - to <= 1 || time[start - 1]! - time[to]! <= shortestSpring) &&
+        widest(time, from - 1, start) > 2 * edgeTime,
     );
   const begun = new Set(fastMoves.map(beginningOf));
   return {
