@@ -99,6 +99,19 @@ describe('findFastMoves', () => {
     expect(found.map(({ start, to }) => [start, to])).toEqual([[501, expect.closeTo(0, 2)]]);
   });
 
+  test('is found where a gap hides how it came to lie still', () => {
+    const { time, ...levels } = through(
+      [0, 1],
+      [0.5, 1],
+      [0.54, 0],
+      [0.55, 0.2],
+      [0.56, 0],
+      [1, 0],
+    );
+    const later = time.map((at) => (at > 0.557 ? at + 0.6 : at));
+    expect(findFastMoves({ ...levels, time: later })).toMatchObject([{ direction: 'closing' }]);
+  });
+
   test('there and back sooner than a hand can is none', () => {
     const bump = through([0, 0.4], [0.5, 0.4], [0.53, 0.7], [0.56, 0.4], [1, 0.4]);
     expect(findFastMoves(bump)).toEqual([]);

@@ -120,7 +120,14 @@ function fastMoveAt(
       height(landed) - height(touch) > (fastChange / fastTime) * (time[touch]! - time[landed]!);
     if (!isSpring && !isSpringBeyond) return undefined;
   }
-  const still = lyingStill(time, height, touch, height(touch) + farthestStick * fall, visible);
+  const still = lyingStill(
+    time,
+    height,
+    touch,
+    height(touch) + farthestStick * fall,
+    visible,
+    interval,
+  );
   if (!still) return undefined;
   if (!unseen && risesTooFast(time, height, start, touch)) return undefined;
   if (unseen && still.level < height(touch) - farthestStick * fall - visible) return undefined;
@@ -303,10 +310,12 @@ function lyingStill(
   touch: number,
   highest: number,
   visible: number,
+  interval: Seconds,
 ): { readonly until: number; readonly level: number } | undefined {
   const step = Math.max(1, firstAt(time, time[touch]! + stillness / 10) - touch);
   for (let at = touch; at < time.length; at += step) {
-    if (time[at]! - time[touch]! > longestSettling) return undefined;
+    // A gap may hide how it came to lie still.
+    if ((at - touch) * interval > longestSettling) return undefined;
     const end = firstAt(time, time[at]! + stillness);
     let [sum, low, high] = [0, height(at), height(at)];
     let i = at;
