@@ -108,8 +108,10 @@ describe('findFastMoves', () => {
       [0.56, 0],
       [1, 0],
     );
-    const later = time.map((at) => (at > 0.557 ? at + 0.6 : at));
-    expect(findFastMoves({ ...levels, time: later })).toMatchObject([{ direction: 'closing' }]);
+    const later = time.map((at) => (at > 0.55 ? at + 0.6 : at));
+    expect(findFastMoves({ ...levels, time: later })).toMatchObject([
+      { start: expect.closeTo(500, -1) },
+    ]);
   });
 
   test('there and back sooner than a hand can is none', () => {
