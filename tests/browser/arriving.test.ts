@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
@@ -24,10 +22,7 @@ test.each(['bench-to-vehicle', 'expected-readings', 'make-dirt-visible', 'plan-t
   'while %s is still arriving, its form stands where it will stay',
   async (name) => {
     const path = `calculators/${name}/`;
-    const html = readFileSync(
-      fileURLToPath(new URL(`../../site/dist/${path}index.html`, import.meta.url)),
-      'utf8',
-    );
+    const html = await (await fetch(inject('site') + path)).text();
     const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
     await page.route('**/*.js', (route) => route.abort());
     const arrived = async (body: string) => {

@@ -118,33 +118,34 @@ test('a page of the documentation runs no script of ours', async () => {
   }
 });
 
+interface Shift extends PerformanceEntry {
+  readonly value: number;
+  readonly hadRecentInput: boolean;
+  readonly sources: readonly { node?: Node; previousRect: DOMRect; currentRect: DOMRect }[];
+}
+
 /** The sum of shifts since the page began that no hand caused, and what was shifted. */
 async function layoutShift(page: Page): Promise<{ sum: number; shifted: readonly string[] }> {
   return await page.evaluate(
     () =>
       new Promise((done) => {
-        let sum = 0;
-        const shifted: string[] = [];
+        const shifts: Shift[] = [];
         new PerformanceObserver((list) => {
-          for (const entry of list.getEntries() as (PerformanceEntry & {
-            value: number;
-            hadRecentInput: boolean;
-            sources: { node?: Node; previousRect: DOMRect; currentRect: DOMRect }[];
-          })[])
-            if (!entry.hadRecentInput) {
-              sum += entry.value;
-              for (const { node, previousRect, currentRect } of entry.sources) {
-                const start = node instanceof Element ? node.cloneNode() : node;
-                const [from, to] = [previousRect, currentRect].map(
-                  ({ x, y, width, height }) => `${x},${y} ${width}x${height}`,
-                );
-                shifted.push(
-                  `${Math.round(entry.startTime)} ms: ${start instanceof Element ? start.outerHTML : start?.nodeName} from ${from} to ${to}`,
-                );
-              }
-            }
+          shifts.push(...(list.getEntries() as Shift[]));
         }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => done({ sum, shifted }), 300);
+        setTimeout(() => {
+          const own = shifts.filter(({ hadRecentInput }) => !hadRecentInput);
+          const place = ({ x, y }: DOMRect) => `${x.toFixed(0)},${y.toFixed(0)}`;
+          done({
+            sum: own.reduce((sum, { value }) => sum + value, 0),
+            shifted: own.flatMap(({ sources }) =>
+              sources.map(({ node, previousRect, currentRect }) => {
+                const name = node instanceof Element ? `${node.tagName}.${node.className}` : 'text';
+                return `${name} from ${place(previousRect)} to ${place(currentRect)}`;
+              }),
+            ),
+          });
+        }, 300);
       }),
   );
 }

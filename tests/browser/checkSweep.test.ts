@@ -225,7 +225,7 @@ test('the trace is zoomed and moved by keys and buttons, and a finding is shown 
   expect(complaints).toEqual([]);
 });
 
-/** Of the time until the answer: 100 ms of the 20 s that it takes on two free cores. On a busy machine both grow. */
+/** Of the time until the answer: 75 ms of the 15 s that it takes on two free cores, 100 asked. On a busy machine both grow. */
 const longestShare = 1 / 200;
 
 test('ten million samples are scored with the page responsive and progress shown, then zoomed to single samples', async () => {

@@ -20,7 +20,7 @@ export function coarseSnaps(
         depth < 0 === (direction === 'closing') &&
         to <= start &&
         (start - to <= 1 || time[start - 1]! - time[to]! <= shortestSpring) &&
-        widest(time, from - 1, start) > 2 * edgeTime,
+        longestWait(time, Math.max(1, from), start) > 2 * edgeTime,
     );
   const begun = new Set(fastMoves.map(beginningOf));
   return {
@@ -34,10 +34,9 @@ export function coarseSnaps(
   };
 }
 
-/** The longest time between neighbours of a stretch. */
-function widest(time: Float64Array, from: number, to: number): Seconds {
+/** The longest that one bin of some came after the one before it. */
+function longestWait(time: Float64Array, first: number, last: number): Seconds {
   let longest = 0;
-  for (let i = Math.max(1, from + 1); i <= to; i++)
-    longest = Math.max(longest, time[i]! - time[i - 1]!);
+  for (let i = first; i <= last; i++) longest = Math.max(longest, time[i]! - time[i - 1]!);
   return longest;
 }

@@ -232,6 +232,7 @@ function startBefore(
   ) {
     start -= step;
   }
+  // How much higher it began lies in the gap.
   if (start > 0 && time[start]! - time[start - 1]! > longest) return start;
   const top = height(start);
   while (height(start + 1) > top - visible / 2) start++;

@@ -40,12 +40,13 @@ export function liftsThere(
     const line = isThere(from) || isThere(to) ? undefined : lineAcross(levels, from, to);
     return line ? sidesOfLine(levels, from, to, line) : [];
   });
-  const isLow = rest === undefined || (rest >= low && rest <= high) ? undefined : rest < low;
   const goes = (lesser: number, greater: number): boolean =>
     greater > 0 && lesser <= otherSide * greater;
   const down = sides.filter(({ below, above }) => goes(above, below)).length;
   const up = sides.filter(({ below, above }) => goes(below, above)).length;
-  // A path that follows the lifted level has the rest level among those of the place.
-  const most = isLow === undefined ? Math.max(down, up) : isLow ? down : up;
+  // A path that follows the lifted level has the rest level among those of the place; then either side may be its.
+  const mayGoDown = rest === undefined || rest <= high;
+  const mayGoUp = rest === undefined || rest >= low;
+  const most = Math.max(mayGoDown ? down : 0, mayGoUp ? up : 0);
   return most >= Math.max(fewestPasses, mostPasses * sides.length);
 }
