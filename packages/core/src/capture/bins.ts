@@ -12,7 +12,7 @@ export interface Bins {
 }
 
 /** Mechanics move nothing within half a millisecond; the extremes of a bin still keep each single sample. */
-const binLength: Seconds = 0.5e-3;
+const binLength: Seconds = 0.25e-3;
 
 /**
  * Takes the samples of a sweep together in bins of about half a millisecond, or leaves them single where

@@ -219,7 +219,7 @@ const ofSlowChange = 0.6;
  * back, the movement itself bends the recording: so many times the middle size of the bends around a place. In a fast
  * move a part of the change from bin to bin.
  */
-function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: number) => number {
+export function allowance(levels: Levels, path: Float64Array, fast: Uint8Array): (bin: number) => number {
   const part = levels.interval < slow ? ofFastChange : ofSlowChange;
   const level = (i: number, otherwise: number): number => path[i] ?? otherwise;
   const bend = (i: number): number =>

@@ -1,8 +1,8 @@
 import { halfWindow } from '../capture/captureQuality.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import { coarseSnaps } from './coarseSnaps.js';
 import type { Departure } from './departure.js';
-import { findDepartures } from './departures.js';
+import { decodedDepartures } from './decoded.js';
+import type { ContactLevels } from '../path/decode.js';
 import type { Levels } from './levels.js';
 import {
   findRests,
@@ -36,6 +36,7 @@ const highestClosed = 0.2;
 export function followThrottle(
   levels: Levels,
   draft: Float64Array,
+  contact: ContactLevels,
 ): {
   readonly departures: readonly Departure[];
   /** Level bin by bin as the throttle drew it, rebounds included. */
@@ -44,8 +45,8 @@ export function followThrottle(
 } {
   const { time } = levels;
   const closed = levels.still.reduce((least, level) => Math.min(least, level), highestClosed);
-  const { path, ...found } = findDepartures(levels, closed, draft);
-  const { departures, fastMoves } = coarseSnaps(found.departures, found.fastMoves, levels);
+  const { path, ...found } = decodedDepartures(levels, closed, draft, contact);
+  const { departures, fastMoves } = found;
   const snaps = fastMoves
     .filter(({ direction }) => direction === 'closing')
     .map(

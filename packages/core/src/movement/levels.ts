@@ -17,6 +17,8 @@ export interface Levels {
   readonly visible: number;
   /** The ends of the recorder's range, infinite where it has none. */
   readonly clip: { readonly low: number; readonly high: number };
-  /** Standard deviation of the noise of a bin's mean. */
+  /** Standard deviation of the noise of a bin's mean, and of a single sample. */
   readonly noise: number;
+  readonly sampleNoise: number;
+  readonly perBin: number;
 }

@@ -14,5 +14,7 @@ export function plainLevels(time: Float64Array, mean: Float64Array): Levels {
     visible: 0.015,
     clip: { low: -Infinity, high: Infinity },
     noise: 1e-4,
+    sampleNoise: 1e-4,
+    perBin: 1,
   };
 }

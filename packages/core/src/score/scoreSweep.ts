@@ -2,6 +2,7 @@ import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
+import { evenClock } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
@@ -12,7 +13,8 @@ import { hookUpLevels } from '../expectation/hookUpLevels.js';
 import { followThrottle } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
-import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
+import type { ContactLevels } from '../path/decode.js';
+import { onScale, type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
@@ -82,7 +84,9 @@ export function scoreSweep(
   }
   const hookUp = hookUpLevels(expected.circuit);
   const ratio = ratiometric(ordered.sweep, hookUp, recorder);
-  const judged = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
+  const kept = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
+  const { time: at, clock } = evenClock(kept.time, kept.signal);
+  const judged = clock === 'even' ? { ...kept, time: at } : kept;
   const { levels, draft, ...capture } = prepared(
     judged,
     scale,
@@ -91,7 +95,7 @@ export function scoreSweep(
     ordered.disordered,
   );
   const { quality } = capture;
-  const { path, departures, movement } = followThrottle(levels, draft);
+  const { path, departures, movement } = followThrottle(levels, draft, contactLevels(hookUp, scale));
   const { stretches = [] } = sweep;
   const steps = crossingsOf(departures, levels);
   const found = departures.map((one) =>
@@ -181,6 +185,18 @@ function prepared(
     disordered,
   );
   return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
+}
+
+function contactLevels({ brokenLead, source }: ReturnType<typeof hookUpLevels>, scale: ThrottleScale): ContactLevels {
+  const along = (ends: { closed: number; open: number } | undefined) => {
+    if (!ends) return undefined;
+    const [a, b] = [onScale(scale, ends.closed), onScale(scale, ends.open)];
+    const apart = (x: number) => scale.rest === undefined || Math.abs(x - scale.rest) > Math.max(0.05, 0.03 * source / Math.abs(scale.span));
+    if (!apart(a) && !apart(b)) return undefined;
+    return (level: number) => a + (b - a) * Math.min(1, Math.max(0, level));
+  };
+  const edges = [onScale(scale, 0), onScale(scale, source)];
+  return { rest: scale.rest, supply: along(brokenLead.supply), ground: along(brokenLead.ground), low: Math.min(...edges, -0.2), high: Math.max(...edges, 1.2) };
 }
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];

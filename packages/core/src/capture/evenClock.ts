@@ -1,0 +1,124 @@
+import { median } from '../statistics/median.js';
+import type { Seconds } from '../units.js';
+
+/**
+ * How the times of the samples were taken: as `stamped`, or `even`, as a clock that ticks evenly and whose stamps were written coarse,
+ * late or several under one.
+ */
+export type Clock = 'stamped' | 'even';
+
+/** Stamps of an even clock lie within so many intervals, or this time, of it. */
+const mostIntervalsOff = 6;
+const mostOff: Seconds = 0.03;
+/** The middle of so many stamps together strays less, unless a sample is missing between them. */
+const block = 32;
+const blockIntervals = 1.2;
+const blockSeconds: Seconds = 1.2e-3;
+/** Stamps that stray less than this part of an interval are as good as even. */
+const asGoodAsEven = 0.3;
+/** Neighbouring samples that are compared with a straight line, where they change by more than this part of the whole. */
+const neighbours = 6;
+const leastChange = 0.02;
+
+/**
+ * Takes the stamps of a recording for measured values of an even clock, where they can be and where the signal is the smoother for it:
+ * a logger that samples evenly writes whole milliseconds, writes late, or writes several rows under one stamp.
+ *
+ * @param time Never decreasing.
+ */
+export function evenClock(
+  time: Float64Array,
+  signal: Float64Array,
+): { readonly time: Float64Array; readonly clock: Clock } {
+  const asStamped = { time, clock: 'stamped' as const };
+  const count = time.length;
+  if (count < 2 * neighbours) return asStamped;
+  const { start, interval } = evenLine(time);
+  let [least, most, farthest] = [Infinity, 0, 0];
+  for (let i = 0; i < count; i++) {
+    farthest = Math.max(farthest, Math.abs(time[i]! - start - i * interval));
+    if (i === 0) continue;
+    const gap = time[i]! - time[i - 1]!;
+    if (gap < least) least = gap;
+    if (gap > most) most = gap;
+  }
+  if (most - least < asGoodAsEven * interval) return asStamped;
+  if (farthest > Math.max(mostIntervalsOff * interval, mostOff)) return asStamped;
+  if (strayOfBlocks(time, start, interval) > Math.max(blockIntervals * interval, blockSeconds))
+    return asStamped;
+  if (least > 0 && !isSmootherEven(time, signal)) return asStamped;
+  return { time: Float64Array.from(time, (_, i) => start + i * interval), clock: 'even' };
+}
+
+/** The straight line of stamps over their number. */
+function evenLine(time: Float64Array): { readonly start: Seconds; readonly interval: Seconds } {
+  const count = time.length;
+  const middle = (count - 1) / 2;
+  let [sum, product] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    sum += time[i]! - time[0]!;
+    product += (i - middle) * (time[i]! - time[0]!);
+  }
+  const interval = product / ((count * (count * count - 1)) / 12);
+  return { start: time[0]! + sum / count - middle * interval, interval };
+}
+
+function strayOfBlocks(time: Float64Array, start: Seconds, interval: Seconds): Seconds {
+  let [low, high] = [Infinity, -Infinity];
+  const stride = block * Math.max(1, Math.floor(time.length / block / 400));
+  for (let from = 0; from + block <= time.length; from += stride) {
+    const off = median(
+      Float64Array.from({ length: block }, (_, k) => {
+        const i = from + k;
+        return time[i]! - start - i * interval;
+      }),
+    );
+    low = Math.min(low, off);
+    high = Math.max(high, off);
+  }
+  return high - low;
+}
+
+/** Whether samples that change lie nearer to straight lines over their number than over their stamps. */
+function isSmootherEven(time: Float64Array, signal: Float64Array): boolean {
+  let [low, high] = [Infinity, -Infinity];
+  for (const volts of signal) {
+    if (volts < low) low = volts;
+    if (volts > high) high = volts;
+  }
+  const least = leastChange * (high - low);
+  let [stamped, even] = [0, 0];
+  for (let from = 0; from + neighbours <= signal.length; from += neighbours) {
+    let [a, b] = [Infinity, -Infinity];
+    for (let i = from; i < from + neighbours; i++) {
+      a = Math.min(a, signal[i]!);
+      b = Math.max(b, signal[i]!);
+    }
+    if (b - a < least) continue;
+    const square = (b - a) ** 2;
+    const own = offLine(signal, from, (i) => time[i]! - time[from]!) / square;
+    const other = offLine(signal, from, (i) => i - from) / square;
+    if (Math.min(own, other) > 0.02) continue;
+    stamped += Math.min(own, 0.1);
+    even += Math.min(other, 0.1);
+  }
+  return even <= stamped;
+}
+
+/** Sum of squares about the straight line through neighbouring samples. */
+function offLine(signal: Float64Array, from: number, x: (i: number) => number): number {
+  let [sx, sy] = [0, 0];
+  for (let i = from; i < from + neighbours; i++) {
+    sx += x(i);
+    sy += signal[i]!;
+  }
+  let [xx, xy, yy] = [0, 0, 0];
+  for (let i = from; i < from + neighbours; i++) {
+    const dx = x(i) - sx / neighbours;
+    const dy = signal[i]! - sy / neighbours;
+    xx += dx * dx;
+    xy += dx * dy;
+    yy += dy * dy;
+  }
+  return xx > 0 ? yy - (xy * xy) / xx : yy;
+}
