@@ -9,6 +9,8 @@ import { allowance } from './departures.js';
 import { findExcursions } from './excursions.js';
 import { withoutLoneOutliers } from './withoutLoneOutliers.js';
 import { kindOfJump } from './kindOfDeparture.js';
+import { softEdge } from './softEdge.js';
+import { findStandstills } from './standstills.js';
 import type { Levels } from './levels.js';
 
 export function decodedDepartures(
@@ -19,7 +21,7 @@ export function decodedDepartures(
 ): { path: Float64Array; fastMoves: readonly FastMove[]; departures: readonly Departure[] } {
   const { mean, low, high, time, visible } = levels;
   const open = levels.still.length ? Math.max(...levels.still) : Infinity;
-  const stops = { closed: levels.still.length ? closed : -Infinity, open: open > 0.8 ? open : Infinity };
+  const stops = { closed: levels.still.some((level) => level < 0.25) ? Math.min(...levels.still) : -Infinity, open: open > 0.8 ? open : Infinity };
   const decoded = decode(levels, contact, stops);
   const events = withoutPairs(decoded.events, levels);
   (globalThis as any).DUMP?.({ levels, contact, stops, decoded });
@@ -59,7 +61,13 @@ export function decodedDepartures(
   }
   for (const e of events) {
     if (e.kind !== 'jump') continue;
-    const { kind, start, stands } = kindOfJump(levels, e.from, e.to);
+    const own = { ...levels, mean: path };
+    const { kind, start, stands } = kindOfJump(own, e.from, e.to);
+    const soft = kind === 'step' ? softEdge(own, e.from, e.to) : undefined;
+    if (soft) {
+      excursions.push(soft);
+      continue;
+    }
     jumps.push({ kind, from: start, to: e.to, depth: mean[e.to]! - mean[e.from]!, stands });
   }
   const fastMoves = findFastMoves({ ...levels, mean: path });
@@ -76,6 +84,12 @@ export function decodedDepartures(
   const gradual = findExcursions(bridged, smooth, allowance(levels, smooth, thrown)).filter(({ from, to }) => { for (let i = from; i <= to; i++) if (thrown[i] || taken[i]) return false; return true; });
   excursions.push(...gradual);
   excursions.sort((p, q) => p.from - q.from);
+  const skip = Uint8Array.from(fast);
+  for (const one of excursions) if (Math.max(-one.below, one.above) >= visible) skip.fill(1, one.from, one.to + 1);
+  const stands = findStandstills(levels, path, skip).map((one): Departure => ({ kind: 'dead-spot', from: one.from, to: one.to, depth: one.depth, stands: true }));
+  const isApart = (one: { from: number; to: number }) => !stands.some(({ from, to }) => one.from <= to && one.to >= from);
+  for (const list of [jumps, excursions] as { from: number; to: number }[][]) { const kept = list.filter(isApart); list.length = 0; list.push(...kept); }
+  jumps.push(...stands);
   const departures = [...joined(levels, path, excursions), ...jumps].sort((p, q) => p.from - q.from);
   const named = kindByPlace(levels, path, departures, fast);
   const isSure = ({ kind, depth }: Departure): boolean => kind === 'rough' || Math.abs(depth) >= visible * 1.05;

@@ -102,6 +102,11 @@ export const P = {
   rateLead: 0.02,
   rateForeign: 0.03,
   rateJump: 0.01,
+  rateKnock: 0.05,
+  after: 2,
+  knock: 20,
+  longestShift: 0.012,
+  gap: 0.03,
   impact: 1,
   catch: 5,
   landing: 2,
@@ -213,6 +218,29 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
     pa = h.a + 2 * D * h.b + D * D * h.c + q0;
     pb = h.b + D * h.c + q1;
     pc = h.c + q2;
+  };
+
+  /** Struck or caught: the speed is another at some moment since the last bin. */
+  const knocked = (h: Hypothesis, extra: number): void => {
+    predict(h, HAND);
+    const v = P.knock * P.knock;
+    pa += (v * dt * dt) / 3;
+    pb += (v * dt) / 2;
+    pc += v;
+    sound(h, FALL, extra, -1);
+    sound(h, HAND, extra, -1);
+  };
+
+  /** After a gap the throttle may be anywhere, and move or not. */
+  const resumes = (h: Hypothesis): void => {
+    for (const motion of [HAND, FALL]) {
+      pl = 0.5;
+      ps = 0;
+      pa = 0.3;
+      pb = 0;
+      pc = motion === HAND ? 4 : 900;
+      sound(h, motion, motion === HAND ? 0 : 2, h.contact === SOUND ? -1 : SOUND);
+    }
   };
 
   const extremes = (l: number, s: number): number => {
@@ -374,7 +402,7 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
     o.s = ps;
     o.a = R;
     o.b = 0;
-    o.c = pc;
+    o.c = pc + P.after * P.after;
     o.cost = cost;
     o.motion = h.motion > BRISK ? HAND : h.motion;
     o.contact = SOUND;
@@ -428,10 +456,20 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
     const eLift = begin(P.rateLift, dt);
     const eLead = begin(P.rateLead, dt);
     const eForeign = begin(P.rateForeign, dt);
+    const eKnock = begin(P.rateKnock, dt);
+    const isGap = dt > Math.max(P.gap, 3 * interval);
     const eJump = begin(P.rateJump, dt);
     now.sort(byCost);
     for (const h of now) {
       if (h.cost > bestLast + P.worst) continue;
+      if (isGap) {
+        resumes(h);
+        if (h.contact !== SOUND && h.contact !== SHIFTING) {
+          predict(h, h.motion);
+          leaves(h, h.contact, 0, -1);
+        }
+        continue;
+      }
       if (h.contact === SOUND) {
         predict(h, h.motion);
         const z2 = (y - pl) ** 2 / (pa + R) + 2 * extremes(y, ps);
@@ -461,12 +499,13 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
         if (h.s < -2) {
           predict(h, h.motion < FALL ? FALL : h.motion);
           const near = pl - stops.closed < 0.05 + Math.abs(ps) * dt;
-          ends(h, near ? P.impact : P.catch, near ? 1 : 0, -1);
+          if (near) ends(h, P.impact, 1, -1);
         } else if (h.s > 2) {
           predict(h, h.motion);
           const near = stops.open - pl < 0.05 + Math.abs(ps) * dt;
-          ends(h, near ? P.impact : P.catch, near ? 1 : 0, -1);
+          if (near) ends(h, P.impact, 1, -1);
         }
+        knocked(h, Math.abs(h.s) > 2 ? P.catch : eKnock);
         lands(h, dt, (h.motion >= FALL ? 0 : eFall) + P.landing, -1);
         predict(h, h.motion);
         leaves(h, LIFTED, eLift, LIFTED);
@@ -478,7 +517,7 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
         leaves(h, SHIFTING, eJump, SHIFTING);
       } else {
         predict(h, h.motion);
-        leaves(h, h.contact, 0, -1);
+        if (h.contact !== SHIFTING || time[bin]! - time[h.since]! <= Math.max(P.longestShift, 2 * interval)) leaves(h, h.contact, 0, -1);
         if (h.contact === SHIFTING) {
           jump(h, 0);
           continue;
