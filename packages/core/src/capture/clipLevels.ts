@@ -5,6 +5,8 @@ import type { Volts } from '../units.js';
 export interface ClipLevels {
   readonly low?: Volts;
   readonly high?: Volts;
+  /** Readings at which it may have been, or the throttle lay still before a quiet recorder. */
+  readonly perhaps?: { readonly low?: Volts; readonly high?: Volts };
 }
 
 /** So many samples at one extreme value are more than noise would leave there. */
@@ -18,6 +20,35 @@ const spreadingNoise = 0.5;
 const mostAtOneValue = 0.5;
 /** Less noise than this part of the signal's range is none. */
 const leastOfRange = 1e-6;
+
+/** Where the signal lies still elsewhere, neighbours are equal to this part at the most if noise moves them. */
+const mostEqualElsewhere = 0.6;
+const blockOfStill = 32;
+const fewestStill = 4;
+
+/** How often neighbouring samples are equal where the signal lies still between two readings; 0 where it never does. */
+function equalElsewhere(
+  signal: Float64Array,
+  stride: number,
+  low: Volts,
+  high: Volts,
+  near: Volts,
+): number {
+  let [blocks, equal, pairs] = [0, 0, 0];
+  for (let from = 0; from + blockOfStill <= signal.length; from += blockOfStill * stride) {
+    let [least, most, same] = [Infinity, -Infinity, 0];
+    for (let i = from; i < from + blockOfStill; i++) {
+      least = Math.min(least, signal[i]!);
+      most = Math.max(most, signal[i]!);
+      if (i > from && signal[i] === signal[i - 1]) same++;
+    }
+    if (most - least > 2 * near || least < low || most > high) continue;
+    blocks++;
+    equal += same;
+    pairs += blockOfStill - 1;
+  }
+  return blocks >= fewestStill ? equal / pairs : 0;
+}
 
 /**
  * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
@@ -51,10 +82,16 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
   }
   const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
   const share = noise < spreadingNoise * resolution ? (1 + byChance) / 2 : mostAtOneValue;
-  const isClipped = (at: number, around: number): boolean =>
+  const isOne = (at: number, around: number): boolean =>
     at >= fewestClipped && at > share * around;
+  const isQuiet = (from: Volts, to: Volts): boolean =>
+    equalElsewhere(signal, stride, from, to, near) > mostEqualElsewhere;
+  const [oneLow, oneHigh] = [isOne(atLow, nearLow), isOne(atHigh, nearHigh)];
+  const quiet = (oneLow || oneHigh) && isQuiet(oneLow ? low + near : low, oneHigh ? high - near : high);
+  const quietAtBoth = oneLow && oneHigh;
   return {
-    ...(isClipped(atLow, nearLow) && { low }),
-    ...(isClipped(atHigh, nearHigh) && { high }),
+    ...(oneLow && !quiet && !quietAtBoth && { low }),
+    ...(oneHigh && !quiet && !quietAtBoth && { high }),
+    ...((quiet || quietAtBoth) && { perhaps: { ...(oneLow && { low }), ...(oneHigh && { high }) } }),
   };
 }

@@ -1,4 +1,5 @@
 import { InputError } from '../errors.js';
+import { mendedStamps } from './mendedStamps.js';
 import type { Sweep } from './sweep.js';
 
 /** Stamps out of order by no more than so many intervals were written late; farther back is another recording. */
@@ -23,6 +24,15 @@ export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disorde
   }
   if (disordered === 0) return { sweep, disordered };
   const most = (mostIntervals * (latest - earliest)) / (count - 1);
+  let isLate = true;
+  for (let i = 1; i < count && isLate; i++) isLate = time[i - 1]! - time[i]! <= most;
+  if (!isLate) {
+    const mended = mendedStamps(time, signal);
+    if (mended.time !== time) {
+      const again = inOrder({ ...sweep, time: mended.time });
+      return { sweep: again.sweep, disordered };
+    }
+  }
   for (let i = 1; i < count; i++) {
     if (time[i - 1]! - time[i]! <= most) continue;
     throw new InputError(

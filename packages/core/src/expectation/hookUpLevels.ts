@@ -19,6 +19,8 @@ export interface HookUpLevels {
    * as it has one. With the feed leads alone swapped the readings are mirrored, which may look like the right ones.
    */
   readonly connections: readonly EndVolts[];
+  /** The signal with the feed leads exchanged, as far as it has one. */
+  readonly exchanged: EndVolts | undefined;
   /** The source's voltage, V. */
   readonly source: Volts;
   /** The voltage across the sensor's end terminals, throttle closed, V; none where it has no single value. */
@@ -37,6 +39,10 @@ export function hookUpLevels(circuit: Circuit): HookUpLevels {
       .filter(({ signal }) => signal !== connection.signal)
       .map((way) => endVolts({ ...circuit, connection: way }))
       .filter((volts) => volts !== undefined),
+    exchanged: endVolts({
+      ...circuit,
+      connection: { ...connection, supply: connection.ground, ground: connection.supply },
+    }),
     source: circuit.source.volts,
     supply: difference(nodes[connection.supply]!, nodes[connection.ground]!),
   };

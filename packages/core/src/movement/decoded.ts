@@ -25,8 +25,7 @@ export function decodedDepartures(
   const decoded = decode(levels, contact, stops);
   const events = withoutPairs(decoded.events, levels);
   (globalThis as any).DUMP?.({ levels, contact, stops, decoded });
-  const path = draft;
-  path.set(mean);
+  const path = mean.slice();
   const n = mean.length;
   const excursions: Excursion[] = [];
   const jumps: Departure[] = [];

@@ -6,6 +6,8 @@ export interface Departure {
   readonly to: number;
   /** Largest departure from the path as a fraction of the span; positive toward open. */
   readonly depth: number;
+  /** Visible on both sides of the path. */
+  readonly bothWays?: boolean;
   /** Of a jump: whether the recording stood still before it. */
   readonly stands?: boolean;
 }

@@ -52,7 +52,11 @@ export function joined(
       Math.abs(path[last.to]! - level) <= onePlace;
     if (isSame) {
       events[events.length - 1] = { ...last, to: one.to, depth: farther(last.depth, depth) };
-    } else events.push({ kind, from: one.from, to: one.to, depth });
+    } else {
+      const other = Math.min(-one.below, one.above);
+      const bothWays = other > levels.visible && other > 0.3 * Math.abs(depth);
+      events.push({ kind, from: one.from, to: one.to, depth, ...(bothWays && { bothWays }) });
+    }
   }
   const rough = patches.map(
     ({ from, to, depth }): Departure => ({ kind: 'rough', from, to, depth }),

@@ -28,7 +28,7 @@ export interface SnapClosing {
   readonly rebounds: readonly number[];
 }
 
-const shortestRest: Seconds = 0.1;
+const shortestRest: Seconds = 0.06;
 const turningSize = 0.05;
 
 /** A resting level varies within half the visible departure, or this part of the span. */

@@ -3,6 +3,12 @@ import type { Fraction, Seconds, Travel } from '../units.js';
 /** Foreign pulses last hardly longer than this. */
 export const longestPulse: Seconds = 8e-3;
 
+/** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
+export type Contact = 'wiper' | 'supply' | 'ground';
+
+/** `full`: to the level that a broken contact leaves; `part`: toward it. */
+export type Goals = Readonly<Partial<Record<Contact, 'full' | 'part'>>>;
+
 /** What of a finding speaks for one cause or another. */
 export interface ContactEvent {
   /** Number of the finding. */
@@ -13,14 +19,12 @@ export interface ContactEvent {
   readonly speed: number;
   /** Number of the pass, or none while the throttle rested. */
   readonly pass: number | undefined;
-  /**
-   * `full`: to the load's rest level and no farther; `part`: toward it; `feed`: to the level of a broken supply or
-   * ground lead; `away`: anywhere else, or both ways;
-   * `jump`: a step, a dead spot or a rough patch, which only a track makes.
-   */
-  readonly form: 'full' | 'part' | 'feed' | 'away' | 'jump';
-  /** Whether it lasted longer than foreign pulses do. */
-  readonly long: boolean;
+  /** A step, a dead spot or a rough patch, which only a track makes. */
+  readonly jump: boolean;
+  /** Which broken contact's level it went to, or toward. */
+  readonly goals: Goals;
+  /** Whether it surely lasted longer than foreign pulses do, or surely shorter; left out where samples do not tell. */
+  readonly long?: boolean;
   /** What was done to the sensor meanwhile, where the recording says so. */
   readonly stretch?: 'harness-flexed' | 'housing-tapped';
 }

@@ -9,6 +9,7 @@ import type { Seconds, Travel } from '../units.js';
 import {
   type ContactEvent,
   type ContactEvidence,
+  type Goals,
   longestPulse,
   type Pass,
 } from './contactEvent.js';
@@ -29,6 +30,7 @@ export function contactEvidence(
   scale: ThrottleScale,
   stretches: readonly Stretch[],
   sameTravel: Travel,
+  goals: readonly Goals[],
 ): ContactEvidence {
   const { time } = levels;
   const { strokes, rests, snaps, stops } = movement;
@@ -51,8 +53,9 @@ export function contactEvidence(
       travel: one.travel,
       speed: seconds > 0 ? Math.abs(path[after]! - path[before]!) / seconds : 0,
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
-      form: formOf(one),
-      long: one.end - one.start > longestPulse,
+      jump: one.kind !== 'dropout' && one.kind !== 'spike',
+      goals: goals[i]!,
+      ...lasting(one.end - one.start, levels.interval),
       ...doneMeanwhile(stretches, middle),
     };
   });
@@ -86,11 +89,10 @@ function secondsOf(stretches: readonly Stretch[], wanted: Stretch['kind']): Seco
   );
 }
 
-function formOf({ kind, went }: Finding): ContactEvent['form'] {
-  if (kind !== 'dropout' && kind !== 'spike') return 'jump';
-  if (went === 'to-broken-lead-level') return 'feed';
-  if (kind === 'spike') return 'away';
-  return went === 'to-rest-level' ? 'full' : 'part';
+/** A departure's end are known to an interval each. */
+function lasting(seconds: Seconds, interval: Seconds): Pick<ContactEvent, 'long'> {
+  if (seconds - interval > longestPulse) return { long: true };
+  return seconds + interval <= longestPulse ? { long: false } : {};
 }
 
 /** The places at which departures came, the most often seen first. */

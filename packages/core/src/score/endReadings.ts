@@ -1,3 +1,4 @@
+import type { ClipLevels } from '../capture/clipLevels.js';
 import type { CaptureQuality } from '../capture/captureQuality.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
 import { sameStop } from '../movement/mechanics.js';
@@ -77,9 +78,11 @@ function repeatability(rests: readonly Rest[], span: Volts): Volts {
 /** Whether a reading lies at an end of the recorder's range, and the true one may be in the window beyond it. */
 function isClipped(volts: Volts, window: ReadingWindow, { quality }: EndEvidence): boolean {
   const { clip, resolution, noise, ripple } = quality;
-  const { low = -Infinity, high = Infinity } = clip;
   const near = resolution + noise + (ripple?.volts ?? 0);
-  return (volts <= low + near && window.low < low) || (volts >= high - near && window.high > high);
+  const isAt = ({ low = -Infinity, high = Infinity }: Omit<ClipLevels, 'perhaps'>): boolean =>
+    (volts <= low + near && window.low < low) || (volts >= high - near && window.high > high);
+  const isInside = volts >= window.low && volts <= window.high;
+  return isAt(clip) || (!isInside && clip.perhaps !== undefined && isAt(clip.perhaps));
 }
 
 /** How many strokes led to one of the rests; a rest that noise cut in two is one arrival. */
@@ -154,7 +157,8 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     );
     const after = near.filter((rest) => !isOnTheWayUp(rest, near));
     if (after.length === 0) continue;
-    const rest = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
+    const first = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
+    const rest = leftFor(first, rests, strokes);
     if (rest.end - rest.start < (fewestSamples - 1) * quality.interval) continue;
     const volts = scale.closed + rest.level * scale.span;
     const came = whenItCame(rest, rests);
@@ -168,6 +172,17 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     else byHand.push(volts);
   }
   return { ways: [byHand, bySpring], hanging };
+}
+
+/** The rest that an opening left: a throttle that closes on from where it was held, or stuck, had not returned yet. */
+function leftFor(first: Rest, rests: readonly Rest[], strokes: readonly Stroke[]): Rest {
+  const opening = strokes.find(({ direction, end }) => direction === 'opening' && end > first.end);
+  const until = opening?.start ?? Infinity;
+  return rests.reduce(
+    (last, rest) =>
+      rest.start > last.end && rest.start < until && rest.level < last.level ? rest : last,
+    first,
+  );
 }
 
 /** A rest above an earlier one of the same return belongs to the next opening. */

@@ -4,8 +4,9 @@ import type { ClosedReturns } from './endReadings.js';
 import type { Check } from './score.js';
 
 /**
- * Judges whether the closed reading comes back: the range of at least three returns reached the same way,
- * as a fraction of the span. The way with the wider range counts; scatter that the readings' own uncertainty
+ * Judges whether the closed reading comes back: the range of the returns as a fraction of the span, those of one way (repeatability) and
+ * those of both (hysteresis) alike. A range can only grow: beyond the limit two returns suffice, where the spring brought one of
+ * them; two by hand may have stopped short. Within it `criteria.returns` are needed. Scatter that the readings' own uncertainty
  * may have carried over a limit is at most marginal. Where too few returns came near the stop and the rest of them hung
  * above it, or were held there, nothing can be told.
  */
@@ -17,21 +18,21 @@ export function judgeClosedRest(
 ): Check {
   const highLimit = criteria.closedNormal;
   const base = { check: 'closed-rest', unit: '1', highLimit, limitFrom: 'criteria' } as const;
-  const ranges = ways
-    .filter((readings) => readings.length >= criteria.returns)
-    .map((readings) => (Math.max(...readings) - Math.min(...readings)) / Math.abs(span));
-  if (ranges.length === 0) {
-    const all = ways.flat().length + hanging;
-    const hung = hanging > 0 && all >= criteria.returns;
+  const all = ways.flat();
+  const [, bySpring] = ways;
+  const range = (Math.max(...all) - Math.min(...all)) / Math.abs(span);
+  const uncertainty = (Math.SQRT2 * readingUncertainty) / Math.abs(span);
+  const enough = all.length >= criteria.returns;
+  const isBeyond = range > highLimit && all.length >= 2 && (enough || bySpring.length > 0);
+  if (!enough && !isBeyond) {
+    const hung = hanging > 0 && all.length + hanging >= criteria.returns;
     return { ...base, outcome: hung ? 'cannot-tell' : 'not-judged' };
   }
-  const measured = Math.max(...ranges);
-  const uncertainty = (Math.SQRT2 * readingUncertainty) / Math.abs(span);
   const outcome =
-    measured <= highLimit
+    range <= highLimit
       ? 'conforms'
-      : measured - 2 * uncertainty <= criteria.closedMarginal
+      : range - 2 * uncertainty <= criteria.closedMarginal
         ? 'marginal'
         : 'fails';
-  return { ...base, outcome, measured, uncertainty, margin: highLimit - measured };
+  return { ...base, outcome, measured: range, uncertainty, margin: highLimit - range };
 }

@@ -82,8 +82,9 @@ function furtherRatio(more: number, travels: readonly number[], evidence: Contac
       travel,
       speed: Math.max(model.speed, passes.length / spent.whole),
       pass: passes.length + (i % more),
-      form: model.form,
-      long: model.long,
+      jump: model.jump,
+      goals: model.goals,
+      ...(model.long !== undefined && { long: model.long }),
     }),
   );
   const whole = { low: 0, high: 1, snap: false };

@@ -18,6 +18,7 @@ import { onScale, type ThrottleScale, throttleScale } from '../movement/throttle
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
+import { goalsOf } from './goalsOf.js';
 import { couldShow } from './couldShow.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
@@ -111,6 +112,7 @@ export function scoreSweep(
     scale,
     stretches,
     criteria.sameTravel,
+    departures.map((one, i) => goalsOf(one, found[i]!, levels, path, hookUp, scale)),
   );
   const explanations = evidence.events.length > 0 ? weighCauses(evidence) : [];
   const pulses = found.some(({ kind }) => kind === 'spike') ? explanations[0]?.foreign : undefined;
@@ -120,7 +122,7 @@ export function scoreSweep(
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
-  const misconnected = isMisconnected(movement.path, hookUp, scale, quality.clip);
+  const misconnected = isMisconnected(movement.path, movement.rests, hookUp, scale, quality.clip);
   const checks = [
     ...judgeCapture(judged, capture, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),

@@ -1,25 +1,66 @@
 import { logFactorial } from '../statistics/logFactorial.js';
-import type { CauseWeights, ContactEvent, ContactEvidence, TimeSpent } from './contactEvent.js';
+import type { CauseWeights, Contact, ContactEvent, ContactEvidence, TimeSpent } from './contactEvent.js';
 import { findSpots, type SpotEvidence } from './spots.js';
 
-/**
- * How likely each cause gives a departure its form. Common practice, no source: a lifted wiper or a broken lead goes
- * to the load's rest level, a broken feed to another, dirt toward rest, a foreign voltage as often one way as the other.
- */
-const formChance = {
-  track: { full: 0.5, part: 0.38, feed: 0.002, away: 0.018, jump: 0.1 },
-  connection: { full: 0.45, part: 0.25, feed: 0.25, away: 0.0495, jump: 0.0005 },
-  interference: { full: 0.04, part: 0.425, feed: 0.04, away: 0.4945, jump: 0.0005 },
-} as const;
+type Source = 'track' | 'connection' | 'interference';
 
-type Source = keyof typeof formChance;
+/**
+ * How likely a departure of a broken contact goes toward the level that it leaves, and how many of those go all the way: nearly all
+ * where it opens, few where it is dirty, one or the other throughout a recording. Common practice, no source.
+ */
+const toward = { track: 0.87, connection: 0.93 } as const;
+const allTheWay = [0.8, 0.15] as const;
+/** How likely it is a jump, which few connections and hardly any foreign voltage make. */
+const jumpChance = { track: 0.1, connection: 0.03, interference: 0.001 } as const;
+/** What is left: anywhere else, or both ways. */
+const elsewhere = { track: 0.02, connection: 0.06 } as const;
+/** A foreign voltage goes one way or the other, and to a broken contact's level by chance. */
+const eitherWay = 0.5;
+const byChance = 0.06;
 
 /** How likely a departure of each cause lasts longer than 8 ms: foreign pulses are short. */
 const longChance = { track: 0.6, connection: 0.6, interference: 0.12 } as const;
 
-function logForm(source: Source, { form, long }: ContactEvent): number {
-  const chance = longChance[source];
-  return Math.log(formChance[source][form] * (long ? chance : 1 - chance));
+/** What makes a recording's departures alike: the contact that breaks, and whether it opens or is dirty. */
+interface Manner {
+  readonly contact: Contact;
+  readonly full: number;
+}
+
+const manners: Readonly<Record<'track' | 'connection', readonly Manner[]>> = {
+  track: allTheWay.map((full) => ({ contact: 'wiper', full })),
+  connection: (['wiper', 'supply', 'ground'] as const).flatMap((contact) =>
+    allTheWay.map((full) => ({ contact, full })),
+  ),
+};
+
+/** Logarithm of the chance of the forms of events together. */
+function logForms(source: Source, events: readonly ContactEvent[]): number {
+  const lasting = events.reduce((sum, { long }) => {
+    const chance = longChance[source];
+    return long === undefined ? sum : sum + Math.log(long ? chance : 1 - chance);
+  }, 0);
+  if (source === 'interference')
+    return events.reduce((sum, one) => sum + Math.log(foreignForm(one)), lasting);
+  const ways = manners[source].map((manner) =>
+    events.reduce((sum, one) => sum + Math.log(contactForm(source, manner, one)), 0),
+  );
+  const most = Math.max(...ways);
+  const mean = ways.reduce((sum, way) => sum + Math.exp(way - most), 0) / ways.length;
+  return lasting + most + Math.log(mean);
+}
+
+function contactForm(source: 'track' | 'connection', { contact, full }: Manner, { jump, goals }: ContactEvent): number {
+  if (jump) return jumpChance[source];
+  const reached = goals[contact];
+  if (reached === undefined) return elsewhere[source];
+  return toward[source] * (reached === 'full' ? full : 1 - full);
+}
+
+function foreignForm({ jump, goals }: ContactEvent): number {
+  if (jump) return jumpChance.interference;
+  const reached = Object.values(goals).includes('full');
+  return eitherWay * (reached ? byChance : 1 - byChance);
 }
 
 /** How common each cause, or pair of causes, is taken to be beforehand; common practice, no source. */
@@ -101,10 +142,10 @@ function assign(
   );
   for (const event of evidence.events) {
     const [first, second] = sources as readonly [Source, Source?];
-    const isTracks = repeated.has(event.finding) || event.form === 'jump';
+    const isTracks = repeated.has(event.finding) || event.jump;
     if (!second || (first === 'track' && isTracks)) split[first].push(event);
     else if (second === 'connection') split[second].push(event);
-    else split[logForm(first, event) < logForm(second, event) ? second : first].push(event);
+    else split[logForms(first, [event]) < logForms(second, [event]) ? second : first].push(event);
   }
   return split;
 }
@@ -116,7 +157,7 @@ function logRandom(
   { whole, flexed }: TimeSpent,
 ): number {
   const count = events.length;
-  let sum = logFactorial(count) - (count + 1) * Math.LN2;
+  let sum = logFactorial(count) - (count + 1) * Math.LN2 + logForms(source, events);
   for (const event of events) {
     const { stretch } = event;
     const evenly = 1 / whole;
@@ -124,7 +165,7 @@ function logRandom(
     const density = isFlexed
       ? evenly / 2 + (stretch === 'harness-flexed' ? 1 / (2 * flexed) : 0)
       : evenly;
-    sum += logForm(source, event) + Math.log(density);
+    sum += Math.log(density);
   }
   return sum;
 }
@@ -132,10 +173,9 @@ function logRandom(
 /** Logarithm of the chance density of events at worn spots. */
 function logTrack(evidence: ContactEvidence): number {
   const { resting, tapped } = evidence.spent;
-  let sum = 0;
+  let sum = logForms('track', evidence.events);
   for (const event of evidence.events) {
     const { pass, stretch } = event;
-    sum += logForm('track', event);
     if (pass !== undefined) continue;
     const isTapped = stretch === 'housing-tapped' && tapped > 0;
     sum += Math.log(isTapped ? 1 / (2 * tapped) : spotAtRest / Math.max(resting, 1e-3));
