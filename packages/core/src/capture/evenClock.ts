@@ -3,9 +3,9 @@ import type { Seconds } from '../units.js';
 
 /**
  * How the times of the samples were taken: as `stamped`, or `even`, as a clock that ticks evenly and whose stamps were written coarse,
- * late or several under one.
+ * late or several under one; `spread`, evenly between the stamps that several rows bear.
  */
-export type Clock = 'stamped' | 'even';
+export type Clock = 'stamped' | 'even' | 'spread';
 
 /** Stamps of an even clock lie within so many intervals, or this time, of it. */
 const mostIntervalsOff = 6;
@@ -30,7 +30,10 @@ export function evenClock(
   time: Float64Array,
   signal: Float64Array,
 ): { readonly time: Float64Array; readonly clock: Clock } {
-  const asStamped = { time, clock: 'stamped' as const };
+  const asStamped =
+    repeatedShare(time) > manyRepeated
+      ? { time: spreadStamps(time), clock: 'spread' as const }
+      : { time, clock: 'stamped' as const };
   const count = time.length;
   if (count < 2 * neighbours) return asStamped;
   const { start, interval } = evenLine(time);
@@ -48,6 +51,71 @@ export function evenClock(
     return asStamped;
   if (least > 0 && !isSmootherEven(time, signal)) return asStamped;
   return { time: Float64Array.from(time, (_, i) => start + i * interval), clock: 'even' };
+}
+
+/** From this part of all rows on, those that bear the stamp of the one before are no accident. */
+const manyRepeated = 0.05;
+
+function repeatedShare(time: Float64Array): number {
+  let repeated = 0;
+  for (let i = 1; i < time.length; i++) if (time[i] === time[i - 1]) repeated++;
+  return repeated / time.length;
+}
+
+/** Rows of one stamp lie evenly between it and the next one, or as far apart as rows usually do where a gap follows. */
+function spreadStamps(time: Float64Array): Float64Array {
+  const spread = time.slice();
+  const gaps: number[] = [];
+  let first = 0;
+  for (let i = 1; i < time.length; i++) {
+    if (time[i] === time[i - 1]) continue;
+    gaps.push((time[i]! - time[first]!) / (i - first));
+    first = i;
+  }
+  const usual = median(Float64Array.from(gaps.filter((_, i) => i % Math.ceil(gaps.length / 10_000) === 0)));
+  first = 0;
+  for (let i = 1; i <= time.length; i++) {
+    if (i < time.length && time[i] === time[first]) continue;
+    const rows = i - first;
+    const whole = i < time.length ? time[i]! - time[first]! : Infinity;
+    const each = Math.min(whole / rows, 2 * usual);
+    for (let k = 1; k < rows; k++) spread[first + k] = time[first]! + k * each;
+    first = i;
+  }
+  return spread;
+}
+
+/** Nearly all of the stamps bear two rows of which the first is the lower. */
+const nearlyAll = 0.95;
+
+/**
+ * The lowest and the highest reading of each interval, written under one stamp with the lower first, in the order in which they follow
+ * on the ones before; the signal itself where the rows are no such pairs.
+ */
+export function orderedPairs(time: Float64Array, signal: Float64Array): Float64Array {
+  let [pairs, groups, lowerFirst] = [0, 0, 0];
+  for (let i = 0; i < time.length; ) {
+    let to = i + 1;
+    while (to < time.length && time[to] === time[i]) to++;
+    groups++;
+    if (to - i === 2) {
+      pairs++;
+      if (signal[i]! <= signal[i + 1]!) lowerFirst++;
+    }
+    i = to;
+  }
+  if (groups < 8 || pairs < nearlyAll * groups || lowerFirst < nearlyAll * pairs) return signal;
+  const ordered = signal.slice();
+  for (let i = 1; i + 1 < time.length; i++) {
+    if (time[i] !== time[i + 1]) continue;
+    const [low, high] = [signal[i]!, signal[i + 1]!];
+    if (Math.abs(high - ordered[i - 1]!) < Math.abs(low - ordered[i - 1]!)) {
+      ordered[i] = high;
+      ordered[i + 1] = low;
+    }
+    i++;
+  }
+  return ordered;
 }
 
 /** The straight line of stamps over their number. */

@@ -80,7 +80,7 @@ export function decodedDepartures(
   const taken = new Uint8Array(n);
   for (const one of [...excursions, ...jumps]) taken.fill(1, Math.max(0, one.from - half), Math.min(n, one.to + half + 1));
   const smooth = half > 1 ? smoothed : withoutLoneOutliers(time, path);
-  const gradual = findExcursions(bridged, smooth, allowance(levels, smooth, thrown)).filter(({ from, to }) => { for (let i = from; i <= to; i++) if (thrown[i] || taken[i]) return false; return true; });
+  const gradual = findExcursions(bridged, smooth, allowance(levels, smooth, thrown)).filter(({ from, to }) => { for (let i = from; i <= to; i++) if (thrown[i] || fast[i] || taken[i]) return false; return true; });
   excursions.push(...gradual);
   excursions.sort((p, q) => p.from - q.from);
   const skip = Uint8Array.from(fast);

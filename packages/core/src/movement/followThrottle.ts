@@ -23,6 +23,8 @@ export interface Movement {
   readonly rests: readonly Rest[];
   readonly snaps: readonly SnapClosing[];
   readonly stops: Stops;
+  /** How often it flew open and rebounded there. */
+  readonly flungOpen: number;
 }
 
 /** The closed level is sought no higher than this; above it the throttle was never closed. */
@@ -58,6 +60,7 @@ export function followThrottle(
         rebounds,
       }),
     );
+  const flungOpen = fastMoves.filter(({ direction, rebounds }) => direction === 'opening' && rebounds.length > 0).length;
   const half = Math.max(1, Math.round(halfWindow / levels.interval));
   const smooth = withoutRebounds(runningMedian(path, half, draft), time, snaps);
   const rests = findRests(time, smooth, restBand(levels.visible));
@@ -65,6 +68,6 @@ export function followThrottle(
   return {
     departures,
     path,
-    movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests, levels) },
+    movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests, levels), flungOpen },
   };
 }

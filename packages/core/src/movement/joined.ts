@@ -13,6 +13,8 @@ const roughGap: Seconds = 0.06;
 const fewestSwings = 3;
 /** It scatters throughout: two bursts of interference lie this part of their time apart. */
 const longestGap = 0.6;
+/** Its excursions cover this part of its time at the least; pulses are short and far between. */
+const leastCovered = 0.2;
 /** So many swings are scatter even where they go farther to one side, if this part goes to the other. */
 const manySwings = 8;
 const leastOfMany = 0.15;
@@ -91,6 +93,8 @@ function roughPatches(
     const to = previous.to;
     if (time[to]! - time[from]! + interval < shortestRough || swingsOf(run) < fewestSwings)
       continue;
+    const covered_ = run.reduce((sum, one) => sum + time[one.to]! - time[one.from]! + interval, 0);
+    if (covered_ < leastCovered * (time[to]! - time[from]! + interval)) continue;
     const gaps = run.slice(1).map((one, k) => time[one.from]! - time[run[k]!.to]!);
     if (Math.max(0, ...gaps) > longestGap * (time[to]! - time[from]!)) continue;
     const least = swingsOf(run) >= manySwings ? leastOfMany : evenness;

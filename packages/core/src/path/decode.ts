@@ -105,7 +105,7 @@ export const P = {
   rateKnock: 0.05,
   after: 2,
   knock: 20,
-  longestShift: 0.012,
+  longestShift: 0.03,
   gap: 0.03,
   impact: 1,
   catch: 5,
@@ -119,7 +119,8 @@ export const P = {
   dwell: 0.1,
   dwellPart: 0.02,
   dwellForeign: 0.005,
-  dwellShift: 0.003,
+  dwellShift: 0.01,
+  crackWidth: 0.015,
 };
 
 const ln2pi = Math.log(2 * Math.PI);
@@ -519,7 +520,8 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
         predict(h, h.motion);
         if (h.contact !== SHIFTING || time[bin]! - time[h.since]! <= Math.max(P.longestShift, 2 * interval)) leaves(h, h.contact, 0, -1);
         if (h.contact === SHIFTING) {
-          jump(h, 0);
+          const unseen = time[bin]! - time[Math.max(0, h.since - 1)]!;
+          if (unseen <= 2 * interval || unseen <= 0.004 || Math.abs(h.s) * unseen <= P.crackWidth) jump(h, 0);
           continue;
         }
         const S = pa + R;

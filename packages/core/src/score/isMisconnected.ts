@@ -1,21 +1,29 @@
 import type { ClipLevels } from '../capture/clipLevels.js';
 import type { EndVolts, HookUpLevels } from '../expectation/hookUpLevels.js';
+import type { ExpectedWindows, ReadingWindow } from '../expectation/expectedWindows.js';
+import type { Movement } from '../movement/followThrottle.js';
 import type { Rest } from '../movement/movement.js';
+import type { Seconds } from '../units.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 
 /** Parts off their nominal values shift a reading by this part of the source's voltage. */
 const shift = 0.05;
 /** A throttle lies at a stop within this part of the range that it moved through. */
 const atStop = 0.15;
+/** A rest belongs to a recording's beginning or end within this time. */
+const edge: Seconds = 0.15;
+/** So many falls with rebounds tell which stop the spring pulls to. */
+const fewestFalls = 2;
 
 /**
  * Whether the output is that of leads on wrong terminals: it never came near its closed reading and moved through the range of another
- * connection; or it rested where it reads open at the beginning and at the end, as a throttle that its spring closes does not, and the
- * readings are those of exchanged feed leads.
+ * connection; or it lay at its open reading at the beginning and at the end, where a spring keeps no throttle, the readings are those of
+ * exchanged feed leads, and they are not the right ones or the throttle was seen to fall open again and again.
  */
 export function isMisconnected(
-  path: Float64Array,
-  rests: readonly Rest[],
+  { path, rests, snaps, flungOpen }: Movement,
+  time: Float64Array,
+  windows: ExpectedWindows,
   { connections, exchanged, source }: HookUpLevels,
   { closed, span }: ThrottleScale,
   clip: ClipLevels,
@@ -38,11 +46,14 @@ export function isMisconnected(
   if (isClipped) return false;
   if (!near(atClosed, closed) && connections.some(fits)) return true;
   const [first, last] = [rests[0], rests[rests.length - 1]];
-  const restsOpen =
-    first !== undefined &&
-    last !== first &&
-    [first, last!].every(({ level }) => level > high - atStop * (high - low));
-  return (
-    restsOpen && exchanged !== undefined && near(volts(high), exchanged.closed) && near(volts(low), exchanged.open)
-  );
+  if (first === undefined || last === first || exchanged === undefined) return false;
+  const isOpen = ({ level }: Rest): boolean => level > high - atStop * (high - low);
+  const begins = first.start - time[0]! <= edge && isOpen(first);
+  const ends = time[time.length - 1]! - last!.end <= edge && isOpen(last!);
+  if (!begins || !ends || snaps.length > 0) return false;
+  if (!near(volts(high), exchanged.closed) || !near(volts(low), exchanged.open)) return false;
+  const isWithin = (reading: number, window: ReadingWindow): boolean =>
+    reading >= window.low && reading <= window.high;
+  const isRight = isWithin(volts(low), windows.closed) && isWithin(volts(high), windows.open);
+  return !isRight || flungOpen >= fewestFalls;
 }

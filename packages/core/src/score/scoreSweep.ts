@@ -2,7 +2,7 @@ import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
-import { evenClock } from '../capture/evenClock.js';
+import { evenClock, orderedPairs } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
@@ -86,8 +86,9 @@ export function scoreSweep(
   const hookUp = hookUpLevels(expected.circuit);
   const ratio = ratiometric(ordered.sweep, hookUp, recorder);
   const kept = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
-  const { time: at, clock } = evenClock(kept.time, kept.signal);
-  const judged = clock === 'even' ? { ...kept, time: at } : kept;
+  const signal = orderedPairs(kept.time, kept.signal);
+  const { time: at } = evenClock(kept.time, signal);
+  const judged = { ...kept, time: at, signal };
   const { levels, draft, ...capture } = prepared(
     judged,
     scale,
@@ -122,7 +123,14 @@ export function scoreSweep(
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
-  const misconnected = isMisconnected(movement.path, movement.rests, hookUp, scale, quality.clip);
+  const misconnected = isMisconnected(
+    movement,
+    levels.time,
+    expected.windows,
+    hookUp,
+    scale,
+    quality.clip,
+  );
   const checks = [
     ...judgeCapture(judged, capture, expected, movement.rests, recorder, criteria),
     judgeSupply(ratio, criteria),

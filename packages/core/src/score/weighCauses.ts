@@ -18,8 +18,8 @@ const elsewhere = { track: 0.02, connection: 0.06 } as const;
 const eitherWay = 0.5;
 const byChance = 0.06;
 
-/** How likely a departure of each cause lasts longer than 8 ms: foreign pulses are short. */
-const longChance = { track: 0.6, connection: 0.6, interference: 0.12 } as const;
+/** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
+const longChances = { track: [0.85, 0.15], connection: [0.85, 0.15], interference: [0.4, 0.04] } as const;
 
 /** What makes a recording's departures alike: the contact that breaks, and whether it opens or is dirty. */
 interface Manner {
@@ -36,18 +36,26 @@ const manners: Readonly<Record<'track' | 'connection', readonly Manner[]>> = {
 
 /** Logarithm of the chance of the forms of events together. */
 function logForms(source: Source, events: readonly ContactEvent[]): number {
-  const lasting = events.reduce((sum, { long }) => {
-    const chance = longChance[source];
-    return long === undefined ? sum : sum + Math.log(long ? chance : 1 - chance);
-  }, 0);
+  const lasting = logMean(
+    longChances[source].map((chance) =>
+      events.reduce(
+        (sum, { long }) => (long === undefined ? sum : sum + Math.log(long ? chance : 1 - chance)),
+        0,
+      ),
+    ),
+  );
   if (source === 'interference')
     return events.reduce((sum, one) => sum + Math.log(foreignForm(one)), lasting);
   const ways = manners[source].map((manner) =>
     events.reduce((sum, one) => sum + Math.log(contactForm(source, manner, one)), 0),
   );
-  const most = Math.max(...ways);
-  const mean = ways.reduce((sum, way) => sum + Math.exp(way - most), 0) / ways.length;
-  return lasting + most + Math.log(mean);
+  return lasting + logMean(ways);
+}
+
+/** Logarithm of the mean of what these are the logarithms of. */
+function logMean(logs: readonly number[]): number {
+  const most = Math.max(...logs);
+  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0) / logs.length);
 }
 
 function contactForm(source: 'track' | 'connection', { contact, full }: Manner, { jump, goals }: ContactEvent): number {
