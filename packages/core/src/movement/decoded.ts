@@ -1,4 +1,4 @@
-import { type ContactLevels, decode, type RawEvent } from '../path/decode.js';
+import { type ContactLevels, decode, evidenceOf, type RawEvent } from '../path/decode.js';
 import type { Departure, Excursion } from './departure.js';
 import { type FastMove, findFastMoves } from './fastMoves.js';
 import { joined } from './joined.js';
@@ -56,7 +56,8 @@ export function decodedDepartures(
       if (s && side && s !== side) swings++;
       if (s) side = s;
     }
-    excursions.push({ from: e.from, to: e.to, below, above, level: path[deepest]!, swings });
+    const evidence = evidenceOf(e, levels, contact, stops);
+    excursions.push({ from: e.from, to: e.to, below, above, level: path[deepest]!, swings, evidence });
   }
   for (const e of events) {
     if (e.kind !== 'jump') continue;
@@ -67,7 +68,7 @@ export function decodedDepartures(
       excursions.push(soft);
       continue;
     }
-    jumps.push({ kind, from: start, to: e.to, depth: mean[e.to]! - mean[e.from]!, stands });
+    jumps.push({ kind, from: start, to: e.to, depth: mean[e.to]! - mean[e.from]!, stands, evidence: evidenceOf(e, levels, contact, stops) });
   }
   const fastMoves = findFastMoves({ ...levels, mean: path });
   const fast = new Uint8Array(n);
@@ -80,7 +81,7 @@ export function decodedDepartures(
   const taken = new Uint8Array(n);
   for (const one of [...excursions, ...jumps]) taken.fill(1, Math.max(0, one.from - half), Math.min(n, one.to + half + 1));
   const smooth = half > 1 ? smoothed : withoutLoneOutliers(time, path);
-  const gradual = findExcursions(bridged, smooth, allowance(levels, smooth, thrown)).filter(({ from, to }) => { for (let i = from; i <= to; i++) if (thrown[i] || fast[i] || taken[i]) return false; return true; });
+  const gradual = findExcursions(bridged, smooth, allowance(levels, smooth, thrown)).filter(({ from, to }) => { for (let i = from; i <= to; i++) if (thrown[i] || fast[i] || taken[i]) return false; return true; }).filter((one) => !turnsRound(levels, path, one));
   excursions.push(...gradual);
   excursions.sort((p, q) => p.from - q.from);
   const skip = Uint8Array.from(fast);
@@ -91,9 +92,32 @@ export function decodedDepartures(
   jumps.push(...stands);
   const departures = [...joined(levels, path, excursions), ...jumps].sort((p, q) => p.from - q.from);
   const named = kindByPlace(levels, path, departures, fast);
-  const isSure = ({ kind, depth }: Departure): boolean => kind === 'rough' || Math.abs(depth) >= visible * 1.05;
+  const least = levels.interval < slowSampling ? leastEvidence : leastEvidenceOfSlow;
+  const isSure = ({ kind, depth, evidence = Infinity }: Departure): boolean => kind === 'rough' || (Math.abs(depth) >= visible * 1.05 && evidence >= least);
   for (let i = 0; i < n; i++) if (!fast[i]) path[i] = smoothed[i]!;
   return { path, fastMoves, departures: named.filter(isSure) };
+}
+
+/** A departure is told where it is so much likelier than what mechanics can do, nats; twenty to one. */
+const leastEvidence = 3;
+/** From this interval on a turn of the throttle between samples looks like one: three thousand to one. */
+const slowSampling = 4e-3;
+const leastEvidenceOfSlow = 8;
+
+/** What goes away and comes back this much faster than it moves beside it is no turn of the throttle. */
+const ofTurn = 0.35;
+
+/** Whether an excursion is where the throttle turns round, at a stop or in a hand: it comes and goes as fast as it moves beside it. */
+function turnsRound({ time }: Levels, path: Float64Array, { from, to, below, above }: Excursion): boolean {
+  const seconds = time[to]! - time[from]!;
+  const reach = Math.max(3, to - from);
+  const speed = (a: number, b: number): number => {
+    const [i, k] = [Math.max(0, a), Math.min(path.length - 1, b)];
+    return k > i ? (path[k]! - path[i]!) / (time[k]! - time[i]!) : 0;
+  };
+  const before = speed(from - reach, from);
+  const after = speed(to, to + reach);
+  return before * after < 0 && (Math.abs(before - after) / 2) * seconds > ofTurn * Math.max(-below, above);
 }
 
 const slopeOver = 0.005;

@@ -8,6 +8,7 @@ export interface Departure {
   readonly depth: number;
   /** Visible on both sides of the path. */
   readonly bothWays?: boolean;
+  readonly evidence?: number;
   /** Of a jump: whether the recording stood still before it. */
   readonly stands?: boolean;
 }
@@ -26,4 +27,5 @@ export interface Excursion {
   readonly level: number;
   /** How often it changed from one side of the path to the other. */
   readonly swings: number;
+  readonly evidence?: number;
 }

@@ -53,11 +53,11 @@ export function joined(
       levels.time[one.from]! - levels.time[last.to]! <= onePassage &&
       Math.abs(path[last.to]! - level) <= onePlace;
     if (isSame) {
-      events[events.length - 1] = { ...last, to: one.to, depth: farther(last.depth, depth) };
+      events[events.length - 1] = { ...last, to: one.to, depth: farther(last.depth, depth), evidence: (last.evidence ?? 0) + (one.evidence ?? 0) };
     } else {
       const other = Math.min(-one.below, one.above);
       const bothWays = other > levels.visible && other > 0.3 * Math.abs(depth);
-      events.push({ kind, from: one.from, to: one.to, depth, ...(bothWays && { bothWays }) });
+      events.push({ kind, from: one.from, to: one.to, depth, ...(bothWays && { bothWays }), ...(one.evidence !== undefined && { evidence: one.evidence }) });
     }
   }
   const rough = patches.map(

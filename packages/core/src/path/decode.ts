@@ -135,9 +135,16 @@ function begin(rate: number, seconds: number): number {
   return -Math.log(Math.min(0.5, rate * seconds));
 }
 
-export function decode(levels: Levels, contact: ContactLevels, stops: { closed: number; open: number }): Decoded {
+/** @param faultless Bins in which no contact may break. */
+export function decode(
+  levels: Levels,
+  contact: ContactLevels,
+  stops: { closed: number; open: number },
+  begin_ = 0,
+  n = levels.mean.length,
+  faultless: readonly [number, number] = [n, n],
+): Decoded {
   const { time, mean, low, high, visible, noise, interval, perBin } = levels;
-  const n = mean.length;
   const floor = P.floor * visible;
   const R = noise * noise + floor * floor;
   const single = Math.hypot(levels.sampleNoise, floor);
@@ -418,7 +425,8 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
 
   // The beginning.
   {
-    y = mean[0]!;
+    y = mean[begin_]!;
+    bin = begin_;
     for (const motion of [HAND, FALL]) {
       const h = blank();
       h.l = y;
@@ -436,15 +444,16 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
       h.c = 4;
       h.contact = state;
       h.last = y;
-      bin = 0;
+      h.since = begin_;
       h.cost = 7 + offCost(state, 0.5, y);
-      h.node = { parent: undefined, bin: 0, what: state };
-      if (h.cost < 1e9) now.push(h);
+      h.node = { parent: undefined, bin: begin_, what: state };
+      if (h.cost < 1e9 && faultless[0] > begin_) now.push(h);
     }
     best = 0;
   }
 
-  for (bin = 1; bin < n; bin++) {
+  for (bin = begin_ + 1; bin < n; bin++) {
+    const mayBreak = bin < faultless[0] || bin > faultless[1];
     y = mean[bin]!;
     dt = Math.max(1e-9, time[bin]! - time[bin - 1]!);
     bestLast = best;
@@ -465,7 +474,7 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
       if (h.cost > bestLast + P.worst) continue;
       if (isGap) {
         resumes(h);
-        if (h.contact !== SOUND && h.contact !== SHIFTING) {
+        if (mayBreak && h.contact !== SOUND && h.contact !== SHIFTING) {
           predict(h, h.motion);
           leaves(h, h.contact, 0, -1);
         }
@@ -508,6 +517,7 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
         }
         knocked(h, Math.abs(h.s) > 2 ? P.catch : eKnock);
         lands(h, dt, (h.motion >= FALL ? 0 : eFall) + P.landing, -1);
+        if (!mayBreak) continue;
         predict(h, h.motion);
         leaves(h, LIFTED, eLift, LIFTED);
         if (contact.supply) leaves(h, SUPPLY, eLead, SUPPLY);
@@ -518,7 +528,7 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
         leaves(h, SHIFTING, eJump, SHIFTING);
       } else {
         predict(h, h.motion);
-        if (h.contact !== SHIFTING || time[bin]! - time[h.since]! <= Math.max(P.longestShift, 2 * interval)) leaves(h, h.contact, 0, -1);
+        if (mayBreak && (h.contact !== SHIFTING || time[bin]! - time[h.since]! <= Math.max(P.longestShift, 2 * interval))) leaves(h, h.contact, 0, -1);
         if (h.contact === SHIFTING) {
           const unseen = time[bin]! - time[Math.max(0, h.since - 1)]!;
           if (unseen <= 2 * interval || unseen <= 0.004 || Math.abs(h.s) * unseen <= P.crackWidth) jump(h, 0);
@@ -554,7 +564,8 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
     // Costs are kept small.
   }
   now.sort(byCost);
-  const end = now[0]!;
+  const end = now[0];
+  if (!end) return { events: [], thrown: [], cost: Number.POSITIVE_INFINITY };
   const events: RawEvent[] = [];
   const thrown: [number, number][] = [];
   let until = n;
@@ -584,4 +595,27 @@ export function decode(levels: Levels, contact: ContactLevels, stops: { closed: 
 
 function byCost(a: Hypothesis, b: Hypothesis): number {
   return a.cost - b.cost;
+}
+
+/** What is decoded again to weigh an event reaches this far beyond it, in seconds and in bins at the least. */
+const around = { seconds: 0.04, bins: 12 };
+
+/**
+ * How much likelier a recording is with an event than with the best explanation that leaves the contact sound meanwhile: the difference
+ * of their costs, nats.
+ */
+export function evidenceOf(
+  event: RawEvent,
+  levels: Levels,
+  contact: ContactLevels,
+  stops: { closed: number; open: number },
+): number {
+  const { time, mean } = levels;
+  let from = Math.max(0, event.from - around.bins);
+  while (from > 0 && time[event.from]! - time[from]! < around.seconds) from--;
+  let to = Math.min(mean.length, event.to + 1 + around.bins);
+  while (to < mean.length && time[to]! - time[event.to]! < around.seconds) to++;
+  const found = decode(levels, contact, stops, from, to);
+  const without = decode(levels, contact, stops, from, to, [event.from, event.to]);
+  return without.cost - found.cost;
 }

@@ -55,6 +55,7 @@ export function finding(
     depthOfSpan: Math.abs(depth),
     depthOfSource: Math.abs((depth * scale.span) / hookUp.source),
     went,
+    ...(departure.evidence !== undefined && { evidence: departure.evidence }),
     during: snapped ? 'closing' : resting || !moved ? 'rest' : moved,
   };
 }

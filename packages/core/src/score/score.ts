@@ -35,6 +35,7 @@ export interface Finding {
    * supply or ground lead, or elsewhere.
    */
   readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
+  readonly evidence?: number;
   /** What the throttle did. */
   readonly during: 'opening' | 'closing' | 'rest';
 }
