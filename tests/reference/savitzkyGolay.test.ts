@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lineThrough } from '../../packages/core/src/movement/lineThrough.js';
+import { lineThrough } from '../../packages/core/src/departures/lineThrough.js';
 
 /**
  * The throttle's speed is the slope of a least-squares line. At even spacing that is the first derivative's filter of

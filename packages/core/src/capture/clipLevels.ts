@@ -82,16 +82,18 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
   }
   const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
   const share = noise < spreadingNoise * resolution ? (1 + byChance) / 2 : mostAtOneValue;
-  const isOne = (at: number, around: number): boolean =>
-    at >= fewestClipped && at > share * around;
+  const isOne = (at: number, around: number): boolean => at >= fewestClipped && at > share * around;
   const isQuiet = (from: Volts, to: Volts): boolean =>
     equalElsewhere(signal, stride, from, to, near) > mostEqualElsewhere;
   const [oneLow, oneHigh] = [isOne(atLow, nearLow), isOne(atHigh, nearHigh)];
-  const quiet = (oneLow || oneHigh) && isQuiet(oneLow ? low + near : low, oneHigh ? high - near : high);
+  const quiet =
+    (oneLow || oneHigh) && isQuiet(oneLow ? low + near : low, oneHigh ? high - near : high);
   const quietAtBoth = oneLow && oneHigh;
   return {
     ...(oneLow && !quiet && !quietAtBoth && { low }),
     ...(oneHigh && !quiet && !quietAtBoth && { high }),
-    ...((quiet || quietAtBoth) && { perhaps: { ...(oneLow && { low }), ...(oneHigh && { high }) } }),
+    ...((quiet || quietAtBoth) && {
+      perhaps: { ...(oneLow && { low }), ...(oneHigh && { high }) },
+    }),
   };
 }

@@ -72,7 +72,9 @@ function spreadStamps(time: Float64Array): Float64Array {
     gaps.push((time[i]! - time[first]!) / (i - first));
     first = i;
   }
-  const usual = median(Float64Array.from(gaps.filter((_, i) => i % Math.ceil(gaps.length / 10_000) === 0)));
+  const usual = median(
+    Float64Array.from(gaps.filter((_, i) => i % Math.ceil(gaps.length / 10_000) === 0)),
+  );
   first = 0;
   for (let i = 1; i <= time.length; i++) {
     if (i < time.length && time[i] === time[first]) continue;

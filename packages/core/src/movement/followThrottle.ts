@@ -1,8 +1,8 @@
 import { halfWindow } from '../capture/captureQuality.js';
+import type { ContactLevels } from '../contact/contactLevels.js';
+import type { Departure } from '../departures/departure.js';
+import { findDepartures } from '../departures/findDepartures.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import type { Departure } from './departure.js';
-import { decodedDepartures } from './decoded.js';
-import type { ContactLevels } from '../path/decode.js';
 import type { Levels } from './levels.js';
 import {
   findRests,
@@ -27,8 +27,19 @@ export interface Movement {
   readonly flungOpen: number;
 }
 
-/** The closed level is sought no higher than this; above it the throttle was never closed. */
-const highestClosed = 0.2;
+/** The stops are sought no farther from where they are expected than this. */
+const farthestClosed = 0.25;
+const farthestOpen = 0.2;
+
+/** The outermost levels at which the recording lay still; infinite where it never lay near a stop. */
+function roughStops(still: readonly number[]): Stops {
+  const closed = still.reduce((least, level) => Math.min(least, level), Infinity);
+  const open = still.reduce((most, level) => Math.max(most, level), -Infinity);
+  return {
+    closed: closed < farthestClosed ? closed : -Infinity,
+    open: open > 1 - farthestOpen ? open : Infinity,
+  };
+}
 
 /**
  * Tells the throttle's movement from what left its path.
@@ -46,10 +57,8 @@ export function followThrottle(
   readonly movement: Movement;
 } {
   const { time } = levels;
-  const closed = levels.still.reduce((least, level) => Math.min(least, level), highestClosed);
-  const { path, ...found } = decodedDepartures(levels, closed, draft, contact);
-  const { departures, fastMoves } = found;
-  const snaps = fastMoves
+  const { path, departures, throws } = findDepartures(levels, contact, roughStops(levels.still));
+  const snaps = throws
     .filter(({ direction }) => direction === 'closing')
     .map(
       ({ start, touch, settled, from, rebounds }): SnapClosing => ({
@@ -60,7 +69,9 @@ export function followThrottle(
         rebounds,
       }),
     );
-  const flungOpen = fastMoves.filter(({ direction, rebounds }) => direction === 'opening' && rebounds.length > 0).length;
+  const flungOpen = throws.filter(
+    ({ direction, rebounds }) => direction === 'opening' && rebounds.length > 0,
+  ).length;
   const half = Math.max(1, Math.round(halfWindow / levels.interval));
   const smooth = withoutRebounds(runningMedian(path, half, draft), time, snaps);
   const rests = findRests(time, smooth, restBand(levels.visible));

@@ -30,7 +30,11 @@ export function levelsOf(
       scale.span > 0
         ? { low: level(least), high: level(most) }
         : { low: level(most), high: level(least) },
-    noise: Math.max(quality.noise / Math.sqrt(bins.samplesPerBin), 0.29 * quality.resolution / Math.max(1, bins.samplesPerBin > 1 ? 1.5 : 1)) / span,
+    noise:
+      Math.max(
+        quality.noise / Math.sqrt(bins.samplesPerBin),
+        (0.29 * quality.resolution) / Math.max(1, bins.samplesPerBin > 1 ? 1.5 : 1),
+      ) / span,
     sampleNoise: quality.noise / span,
     perBin: bins.samplesPerBin,
   };

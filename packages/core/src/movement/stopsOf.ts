@@ -1,5 +1,5 @@
+import { sameStop } from '../motion/limits.js';
 import type { Levels } from './levels.js';
-import { sameStop } from './mechanics.js';
 import type { Rest } from './movement.js';
 
 /** Levels at which the throttle came to rest at its stops. */

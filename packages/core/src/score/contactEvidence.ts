@@ -1,6 +1,6 @@
 import type { Stretch } from '../capture/sweep.js';
+import type { Departure } from '../departures/departure.js';
 import type { Expectation } from '../expectation/expectation.js';
-import type { Departure } from '../movement/departure.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';

@@ -1,7 +1,7 @@
-import type { ClipLevels } from '../capture/clipLevels.js';
 import type { CaptureQuality } from '../capture/captureQuality.js';
+import type { ClipLevels } from '../capture/clipLevels.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
-import { sameStop } from '../movement/mechanics.js';
+import { sameStop } from '../motion/limits.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';

@@ -1,10 +1,10 @@
 import type { ClipLevels } from '../capture/clipLevels.js';
-import type { EndVolts, HookUpLevels } from '../expectation/hookUpLevels.js';
 import type { ExpectedWindows, ReadingWindow } from '../expectation/expectedWindows.js';
+import type { EndVolts, HookUpLevels } from '../expectation/hookUpLevels.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Rest } from '../movement/movement.js';
-import type { Seconds } from '../units.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
+import type { Seconds } from '../units.js';
 
 /** Parts off their nominal values shift a reading by this part of the source's voltage. */
 const shift = 0.05;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import type { Departure } from '../departures/departure.js';
 import { expectation } from '../expectation/expectation.js';
 import { hookUpLevels } from '../expectation/hookUpLevels.js';
-import type { Departure } from '../movement/departure.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, throttleScale } from '../movement/throttleScale.js';
 import { levelReached } from './levelReached.js';

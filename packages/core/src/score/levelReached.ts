@@ -1,5 +1,5 @@
+import type { Departure } from '../departures/departure.js';
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
-import type { Departure } from '../movement/departure.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
 import type { Finding } from './score.js';

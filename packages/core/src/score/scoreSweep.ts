@@ -6,6 +6,7 @@ import { evenClock, orderedPairs } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
+import { contactLevels } from '../contact/contactLevels.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
@@ -13,17 +14,16 @@ import { hookUpLevels } from '../expectation/hookUpLevels.js';
 import { followThrottle } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
-import type { ContactLevels } from '../path/decode.js';
-import { onScale, type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
+import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
-import { goalsOf } from './goalsOf.js';
 import { couldShow } from './couldShow.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
+import { goalsOf } from './goalsOf.js';
 import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
@@ -97,7 +97,11 @@ export function scoreSweep(
     ordered.disordered,
   );
   const { quality } = capture;
-  const { path, departures, movement } = followThrottle(levels, draft, contactLevels(hookUp, scale));
+  const { path, departures, movement } = followThrottle(
+    levels,
+    draft,
+    contactLevels(hookUp, scale),
+  );
   const { stretches = [] } = sweep;
   const steps = crossingsOf(departures, levels);
   const found = departures.map((one) =>
@@ -195,18 +199,6 @@ function prepared(
     disordered,
   );
   return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
-}
-
-function contactLevels({ brokenLead, source }: ReturnType<typeof hookUpLevels>, scale: ThrottleScale): ContactLevels {
-  const along = (ends: { closed: number; open: number } | undefined) => {
-    if (!ends) return undefined;
-    const [a, b] = [onScale(scale, ends.closed), onScale(scale, ends.open)];
-    const apart = (x: number) => scale.rest === undefined || Math.abs(x - scale.rest) > Math.max(0.05, 0.03 * source / Math.abs(scale.span));
-    if (!apart(a) && !apart(b)) return undefined;
-    return (level: number) => a + (b - a) * Math.min(1, Math.max(0, level));
-  };
-  const edges = [onScale(scale, 0), onScale(scale, source)];
-  return { rest: scale.rest, supply: along(brokenLead.supply), ground: along(brokenLead.ground), low: Math.min(...edges, -0.2), high: Math.max(...edges, 1.2) };
 }
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Departure } from '../departures/departure.js';
 import { expectation } from '../expectation/expectation.js';
-import type { Departure } from '../movement/departure.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { throttleScale } from '../movement/throttleScale.js';

@@ -1,10 +1,10 @@
+import type { Departure } from '../departures/departure.js';
+import { movementBeside } from '../departures/movementBeside.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { outputFunction } from '../expectation/outputFunction.js';
-import type { Departure } from '../movement/departure.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import type { Rest } from '../movement/movement.js';
-import { movementBeside } from '../movement/movementBeside.js';
 import { type Stops, stopNear } from '../movement/stopsOf.js';
 import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
 import type { Seconds, Travel } from '../units.js';

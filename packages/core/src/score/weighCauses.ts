@@ -1,5 +1,11 @@
 import { logFactorial } from '../statistics/logFactorial.js';
-import type { CauseWeights, Contact, ContactEvent, ContactEvidence, TimeSpent } from './contactEvent.js';
+import type {
+  CauseWeights,
+  Contact,
+  ContactEvent,
+  ContactEvidence,
+  TimeSpent,
+} from './contactEvent.js';
 import { findSpots, type SpotEvidence } from './spots.js';
 
 type Source = 'track' | 'connection' | 'interference';
@@ -19,7 +25,11 @@ const eitherWay = 0.5;
 const byChance = 0.06;
 
 /** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
-const longChances = { track: [0.85, 0.15], connection: [0.85, 0.15], interference: [0.4, 0.04] } as const;
+const longChances = {
+  track: [0.85, 0.15],
+  connection: [0.85, 0.15],
+  interference: [0.4, 0.04],
+} as const;
 
 /** What makes a recording's departures alike: the contact that breaks, and whether it opens or is dirty. */
 interface Manner {
@@ -58,7 +68,11 @@ function logMean(logs: readonly number[]): number {
   return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0) / logs.length);
 }
 
-function contactForm(source: 'track' | 'connection', { contact, full }: Manner, { jump, goals }: ContactEvent): number {
+function contactForm(
+  source: 'track' | 'connection',
+  { contact, full }: Manner,
+  { jump, goals }: ContactEvent,
+): number {
   if (jump) return jumpChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];

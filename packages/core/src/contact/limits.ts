@@ -1,0 +1,34 @@
+import type { Seconds } from '../units.js';
+
+/** What contacts and leads do. Common practice, no source. */
+
+/** How often each begins in a recording of which nothing is known, per second: once in ten seconds, in a minute, in a hundred seconds. */
+export const rates = { lifted: 0.1, lead: 0.02, foreign: 0.03, jump: 0.01 } as const;
+
+/** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing. */
+export const dwell = {
+  open: 0.1,
+  dirt: 0.02,
+  foreign: 0.005,
+  shifting: 0.01,
+} as const satisfies Record<string, Seconds>;
+
+/** A jump from one line to another is over within this time, and within this travel where it is slower than an edge. */
+export const longestShift: Seconds = 0.03;
+export const crackWidth = 0.015;
+export const edgeTime: Seconds = 4e-3;
+
+/** A broken contact's signal scatters about its level by this part of the way there; parts off their nominal values shift it. */
+export const levelScatter = 0.02;
+
+/** What dirt, or a foreign voltage, may change between samples, standard deviation, spans. */
+export const restless = 0.02;
+
+/** Nearer to the path than this part of the visible departure dirt can't be told from sound contact. */
+export const leastOfVisible = 0.4;
+
+/** After a jump the throttle goes on at any speed of a hand's, standard deviation, spans per second. */
+export const speedAfterJump = 2;
+
+/** A track's own texture, as a part of the visible departure: turns of wire, wear, bends that the expected curve has not. */
+export const texture = 0.06;

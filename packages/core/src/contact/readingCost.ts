@@ -1,0 +1,74 @@
+import type { ContactLevels } from './contactLevels.js';
+import { dwell, leastOfVisible, levelScatter, restless } from './limits.js';
+
+/** What a contact or a lead does that is not sound; shifting is the crossing of a crack. */
+export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting';
+
+/** What a reading of a broken contact is weighed by. */
+export interface BrokenReading {
+  /** Level of the reading, and of the one before it since the contact broke; NaN for the first. */
+  readonly seen: number;
+  readonly last: number;
+  /** Where the path is taken to be meanwhile. */
+  readonly path: number;
+  /** Variance of a reading, and the smallest visible departure. */
+  readonly variance: number;
+  readonly visible: number;
+}
+
+/** Of readings that none of the states explains: once in a thousand. */
+const strange = 1e-3;
+/** A broken contact's reading is near the one before it as often as anywhere else. */
+const steady = 0.5;
+/** A lifted wiper is open as often as it is dirty; a feed lead rather opens. */
+const dirty = { lifted: 0.49, lead: 0.3 };
+/** A reading's own scatter about the one before it: of both. */
+const ofBoth = 2.5;
+
+/**
+ * How unlikely a reading is while a contact is broken: −ln of its density, and what the time costs. At the level that an open contact
+ * leaves the signal at it may stay; between there and the path dirt moves it; a foreign voltage may be anywhere for a short time.
+ *
+ * @param seconds Since the reading before.
+ */
+export function readingCost(
+  state: BrokenState,
+  reading: BrokenReading,
+  levels: ContactLevels,
+  seconds: number,
+): number {
+  const { seen, last, path, variance, visible } = reading;
+  const near = nearLast(seen, last, variance);
+  if (state === 'shifting')
+    return -Math.log(0.3 / levels.range + steady * near) + seconds / dwell.shifting;
+  if (state === 'foreign')
+    return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.foreign;
+  const goal = state === 'lifted' ? levels.rest : levels[state]?.(path);
+  if (goal === undefined) return Number.POSITIVE_INFINITY;
+  const way = Math.abs(goal - path);
+  const slack = 2 * Math.sqrt(variance);
+  const scatter = levelScatter * way + slack;
+  const atAll = strange / levels.range;
+  if (Math.abs(seen - goal) < 3 * scatter) {
+    const there = density(seen - goal, scatter * scatter);
+    return -Math.log(atAll + (1 - steady) * there + steady * near) + seconds / dwell.open;
+  }
+  const isBetween = seen > Math.min(goal, path) - slack && seen < Math.max(goal, path) + slack;
+  const part = dirty[state === 'lifted' ? 'lifted' : 'lead'];
+  const between =
+    isBetween && Math.abs(seen - path) > leastOfVisible * visible
+      ? part * ((1 - steady) / (way + 2 * slack) + steady * near)
+      : 0;
+  return -Math.log(atAll + between) + seconds / dwell.dirt;
+}
+
+function nearLast(seen: number, last: number, variance: number): number {
+  if (Number.isNaN(last)) return 0;
+  const loose = density(seen - last, restless * restless + 4 * variance);
+  return (loose + density(seen - last, ofBoth * variance)) / 2;
+}
+
+/** Of the normal distribution. */
+function density(deviation: number, variance: number): number {
+  return Math.exp((-deviation * deviation) / (2 * variance)) / Math.sqrt(2 * Math.PI * variance);
+}

@@ -1,0 +1,126 @@
+import type { ContactLevels } from '../contact/contactLevels.js';
+import { unseenHand } from '../motion/limits.js';
+import type { Levels } from '../movement/levels.js';
+import type { Stops } from '../movement/stopsOf.js';
+import { findThrows, type Throw } from '../movement/throws.js';
+import { decode } from '../path/decode.js';
+import { evidenceOf } from '../path/evidenceOf.js';
+import { runningMedian } from '../statistics/runningMedian.js';
+import type { Seconds } from '../units.js';
+import { bridge } from './bridge.js';
+import type { Departure, Excursion, Span } from './departure.js';
+import { gradualExcursions } from './gradualExcursions.js';
+import { joined } from './joined.js';
+import { kindByPlace } from './kindByPlace.js';
+import { kindOfJump } from './kindOfDeparture.js';
+import { softEdge } from './softEdge.js';
+import { findStandstills } from './standstills.js';
+import { withoutPairs } from './withoutPairs.js';
+
+/** The path that the throttle drew, what threw it, and what left its path. */
+export interface PathAndDepartures {
+  /** Level bin by bin, with a bridge over what left the path. */
+  readonly path: Float64Array;
+  readonly throws: readonly Throw[];
+  readonly departures: readonly Departure[];
+}
+
+/**
+ * A departure goes beyond the visible one by this part: rounding to whole steps may add one of the three that are visible to it,
+ * or take it off. Halfway between what 0.7 of three becomes at the most and what 1.4 of them is at the least. Scatter is many.
+ */
+const margin = 0.05;
+
+/**
+ * A departure is told where it is so much likelier than anything without it, nats: twenty to one; where another is sure, a thousand to
+ * one, rather than not. From this interval on a turn of the throttle between two samples looks like one: three thousand to one.
+ */
+const leastEvidence = 3;
+const sureEvidence = 7;
+const leastOfMore = 0.5;
+const slowSampling: Seconds = 4e-3;
+const leastOfSlow = 8;
+
+/**
+ * Finds what left the throttle's path: the cheapest explanation of the recording, its events with what speaks for each, and beside
+ * them what stands out only over longer than a few samples (standstills that were caught up, gradual excursions).
+ */
+export function findDepartures(
+  levels: Levels,
+  contact: ContactLevels,
+  stops: Stops,
+): PathAndDepartures {
+  const { mean, visible, interval } = levels;
+  const decoded = decode(levels, contact, stops);
+  const path = mean.slice();
+  const own = { ...levels, mean: path };
+  const excursions: Excursion[] = [];
+  const jumps: Departure[] = [];
+  const events = withoutPairs(decoded.events, levels);
+  for (const event of events)
+    if (event.kind === 'excursion')
+      excursions.push({
+        ...bridge(levels, path, event),
+        evidence: evidenceOf(event, levels, contact, stops),
+      });
+  for (const event of events) {
+    if (event.kind !== 'jump') continue;
+    const { kind, start, stands } = kindOfJump(own, event.from, event.to);
+    const soft = kind === 'step' ? softEdge(own, event.from, event.to) : undefined;
+    const evidence = evidenceOf(event, levels, contact, stops);
+    if (soft) excursions.push({ ...soft, evidence });
+    else {
+      const depth = mean[event.to]! - mean[event.from]!;
+      jumps.push({ kind, from: start, to: event.to, depth, stands, evidence });
+    }
+  }
+  const throws = findThrows(levels, path);
+  const fast = new Uint8Array(mean.length);
+  for (const { start, settled } of throws) fast.fill(1, Math.max(0, start - 1), settled + 1);
+  const half = Math.max(1, Math.floor(unseenHand(visible) / interval));
+  const smooth = half > 1 ? runningMedian(path, half) : path;
+  const taken = takenBy([...excursions, ...jumps], fast, decoded.thrown, half);
+  excursions.push(...gradualExcursions(own, smooth, taken, fast));
+  const skip = fast.slice();
+  for (const { from, to, below, above } of excursions)
+    if (Math.max(-below, above) >= visible) skip.fill(1, from, to + 1);
+  const stands = findStandstills(levels, path, skip).map(
+    ({ from, to, depth }): Departure => ({ kind: 'dead-spot', from, to, depth, stands: true }),
+  );
+  const isApart = (one: Span): boolean =>
+    !stands.some(({ from, to }) => one.from <= to && one.to >= from);
+  const inOrder = (a: Span, b: Span): number => a.from - b.from;
+  const departures = [
+    ...joined(levels, path, excursions.filter(isApart).sort(inOrder)),
+    ...jumps.filter(isApart),
+    ...stands,
+  ].sort(inOrder);
+  const named = kindByPlace(levels, path, departures, fast);
+  for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
+  return { path, throws, departures: named.filter(isSureAmong(named, levels)) };
+}
+
+/** Marks what needs no second look: what was found, and its neighbourhood, throws and stops. */
+function takenBy(
+  found: readonly Span[],
+  fast: Uint8Array,
+  thrown: readonly (readonly [number, number])[],
+  half: number,
+): Uint8Array {
+  const taken = fast.slice();
+  const spans = [...found, ...thrown.map(([from, to]) => ({ from, to }))];
+  for (const { from, to } of spans)
+    taken.fill(1, Math.max(0, from - half), Math.min(taken.length, to + half + 1));
+  return taken;
+}
+
+function isSureAmong(
+  departures: readonly Departure[],
+  { interval, visible }: Levels,
+): (one: Departure) => boolean {
+  const isSettled = departures.some(({ evidence = 0 }) => evidence >= sureEvidence);
+  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
+  const least = isSettled ? leastOfMore : alone;
+  return ({ kind, depth, evidence = Number.POSITIVE_INFINITY }) =>
+    kind === 'rough' || (Math.abs(depth) >= visible * (1 + margin) && evidence >= least);
+}

@@ -1,0 +1,44 @@
+import type { Levels } from '../movement/levels.js';
+import type { RawEvent } from '../path/decode.js';
+import type { Seconds } from '../units.js';
+
+/** Jumps of one excursion follow each other within this time, and are back within that. */
+const pairTime: Seconds = 0.06;
+const longest: Seconds = 0.25;
+/** Back counts what is left of the farthest by this part, or of the visible departure by that. */
+const leftOfFarthest = 0.25;
+const leftOfVisible = 0.7;
+
+/** Jumps that lead away and soon back are one excursion. */
+export function withoutPairs(
+  events: readonly RawEvent[],
+  { mean, time, visible }: Levels,
+): readonly RawEvent[] {
+  const result: RawEvent[] = [];
+  for (let i = 0; i < events.length; i++) {
+    const one = events[i]!;
+    const last = one.kind === 'jump' ? backAgain(i) : undefined;
+    if (last === undefined) result.push(one);
+    else {
+      const to = events[last]!.to - 1;
+      result.push({ kind: 'excursion', state: 'lifted', from: one.from + 1, to });
+      i = last;
+    }
+  }
+  return result;
+
+  function backAgain(first: number): number | undefined {
+    let [sum, farthest] = [0, 0];
+    for (let k = first; k < events.length; k++) {
+      const { kind, from, to } = events[k]!;
+      if (time[to]! - time[events[first]!.from]! > longest) return undefined;
+      if (k > first && time[from]! - time[events[k - 1]!.to]! > pairTime) return undefined;
+      if (kind !== 'jump') continue;
+      sum += mean[to]! - mean[from]!;
+      farthest = Math.max(farthest, Math.abs(sum));
+      const least = Math.max(leftOfFarthest * farthest, leftOfVisible * visible);
+      if (k > first && Math.abs(sum) <= least) return k;
+    }
+    return undefined;
+  }
+}

@@ -1,0 +1,61 @@
+import type { Seconds } from '../units.js';
+
+/**
+ * What moves a throttle, and how: every fact of the mechanics that recordings are read by. Common practice, no source, but where one is
+ * named. Speeds and accelerations are in spans, the distance between closed and open, per second and per second squared.
+ */
+
+/**
+ * A hand's acceleration wanders: its square times the time that it lasts. A slow one makes 15 for some 50 ms, one that turns a throttle
+ * through its span in 0.2 s makes 145 (a smooth start and stop peak at 5.8/T²) for some 70 ms. Spans² per second³.
+ */
+export const handWander = 12;
+export const briskWander = 1500;
+
+/** A spring's acceleration at the most: whole falls of 18 ms and longer, and of the lightest plates, of 8 ms (2/T²). */
+export const fallAcceleration = 6000;
+export const plungeAcceleration = 32_000;
+
+/** A finger that throws a throttle open: the whole way in 20 ms. */
+export const flickAcceleration = 5000;
+
+/** A knock, or a hand that catches, changes the speed at once by this much, standard deviation: most of a fall's own. */
+export const knockSpeed = 20;
+
+/** The speed from which on a throttle is thrown: something may stop it at once. */
+export const thrownSpeed = 2;
+
+/**
+ * How often each begins, per second. A recording of ten seconds has a few brisk turns and falls; light plates, flicks and knocks are
+ * rare.
+ */
+export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, knock: 0.05 } as const;
+
+/** −ln of the chance that a thrown throttle meets a stop that is near, is caught where nothing is, and that what fell unseen landed. */
+export const impactCost = 1;
+export const catchCost = 5;
+export const landingCost = 2;
+
+/** A rebound leaves a stop with this part of the speed at the most: metal on metal or plastic, 0.2 to 0.6 (from memory). */
+export const restitution = 0.6;
+/** Usually it leaves with this part of it. */
+export const usualRestitution = 0.3;
+
+/** A stop gives way, and scatters, by this part of the span. */
+export const stopScatter = 0.02;
+/** −ln of the chance that a throttle lies beyond a stop in one bin. */
+export const beyondStopCost = 4;
+
+/** Recorded again after so long, the throttle may be anywhere. */
+export const shortestGap: Seconds = 0.03;
+
+/** The acceleration of a quick hand, by which a turn is told from a departure that is gradual: 5.8/(0.24 s)². */
+export const handAcceleration = 100;
+
+/** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */
+export function unseenHand(departure: number): Seconds {
+  return Math.sqrt((2 * departure) / handAcceleration);
+}
+
+/** Rests this close to the outermost one are at the same stop. */
+export const sameStop = 0.05;

@@ -1,0 +1,113 @@
+import type { Seconds } from '../units.js';
+import type { Levels } from './levels.js';
+
+/** A throttle thrown onto a stop, by its spring or a quick hand, with what followed until it lay still. */
+export interface Throw {
+  readonly direction: 'opening' | 'closing';
+  /** Bins: the move's first, the one that touches the stop, and the last that a rebound visibly lifts. */
+  readonly start: number;
+  readonly touch: number;
+  readonly settled: number;
+  readonly from: number;
+  /** Where it came to lie still. */
+  readonly to: number;
+  /** Heights of the rebounds' tops above where it came to lie still, in order. */
+  readonly rebounds: readonly number[];
+}
+
+/** A throw moves so far, so much of it within this time or from one sample to the next. */
+const leastHeight = 0.12;
+const fastChange = 0.06;
+const fastTime: Seconds = 0.01;
+/** It goes on as long as it is faster than this, spans per second, over this time. */
+const slowest = 1;
+const speedOver: Seconds = 5e-3;
+/** It is over within this time: the slowest springs take a third of a second. */
+const longest: Seconds = 0.35;
+/** It comes to lie still near the touch: within this part of the height, and the visible departure. */
+const nearTouch = 0.1;
+/** Rebounds have died away after this time, or once it lay still for this long. */
+const longestSettling: Seconds = 0.45;
+const stillness: Seconds = 0.05;
+const highestRebound = 0.45;
+
+/**
+ * Finds the moves in which a throttle is thrown onto a stop: far within tens of milliseconds, after which it lies still near where it
+ * touched, but for rebounds that come at once, each lower than the one before.
+ *
+ * @param path The recording without what a contact did.
+ */
+export function findThrows(levels: Levels, path: Float64Array): readonly Throw[] {
+  const { time, interval, visible } = levels;
+  const reach = Math.max(1, Math.round(fastTime / interval));
+  const found: Throw[] = [];
+  for (let i = 0; i + reach < path.length; i++) {
+    const change = path[i + reach]! - path[i]!;
+    if (Math.abs(change) < fastChange + visible) continue;
+    if (time[i + reach]! - time[i]! > 3 * Math.max(fastTime, interval)) continue;
+    const one = throwAt(levels, path, change < 0 ? 1 : -1, i);
+    if (!one) continue;
+    found.push(one);
+    i = Math.max(i, one.settled);
+  }
+  return found;
+}
+
+/** @param sign 1 for a closing throw, −1 for an opening one: turned so that it falls. */
+function throwAt(
+  { time, interval, visible }: Levels,
+  path: Float64Array,
+  sign: 1 | -1,
+  early: number,
+): Throw | undefined {
+  const height = (bin: number): number => sign * path[bin]!;
+  const step = Math.max(1, Math.round(speedOver / interval));
+  const least = Math.max(slowest * step * interval, visible / 2);
+  let start = early;
+  while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;
+  let touch = early;
+  while (touch + step < path.length && height(touch) - height(touch + step) >= least) touch += step;
+  const last = Math.min(path.length - 1, touch + 2 * step);
+  for (let i = touch; i <= last; i++) if (height(i) < height(touch)) touch = i;
+  const fall = height(start) - height(touch);
+  if (fall < leastHeight || time[touch]! - time[start]! > longest + interval) return undefined;
+  const landed = settles(time, height, touch, fall, visible);
+  if (!landed) return undefined;
+  const { settled, to, rebounds } = landed;
+  const direction = sign > 0 ? 'closing' : 'opening';
+  return { direction, start, touch, settled, from: path[start]!, to: sign * to, rebounds };
+}
+
+/** Follows the rebounds until the throttle lies still near the touch; nothing where it goes elsewhere. */
+function settles(
+  time: Float64Array,
+  height: (bin: number) => number,
+  touch: number,
+  fall: number,
+  visible: number,
+): Pick<Throw, 'settled' | 'to' | 'rebounds'> | undefined {
+  const band = visible / 2;
+  const slack = nearTouch * fall + visible;
+  let still = touch;
+  for (let i = touch + 1; i < time.length; i++) {
+    if (time[i]! - time[touch]! > longestSettling) break;
+    if (height(i) - height(touch) > highestRebound * fall + visible) return undefined;
+    if (Math.abs(height(i) - height(still)) > band) still = i;
+    if (time[i]! - time[still]! >= stillness) break;
+  }
+  const to = height(still);
+  if (to - height(touch) > slack) return undefined;
+  const rebounds: number[] = [];
+  let settled = touch;
+  let top = 0;
+  for (let i = touch; i <= still; i++) {
+    const above = height(i) - to;
+    if (above > visible) settled = i;
+    if (above > top) top = above;
+    if (top > visible && above < top / 2) {
+      rebounds.push(top);
+      top = 0;
+    }
+  }
+  return { settled: Math.max(settled, touch), to, rebounds };
+}

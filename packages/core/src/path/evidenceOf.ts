@@ -1,0 +1,29 @@
+import type { ContactLevels } from '../contact/contactLevels.js';
+import type { Levels } from '../movement/levels.js';
+import type { Stops } from '../movement/stopsOf.js';
+import type { Seconds } from '../units.js';
+import { decode, type RawEvent } from './decode.js';
+
+/** What is decoded again to weigh an event reaches this far beyond it. */
+const seconds: Seconds = 0.04;
+const bins = 12;
+
+/**
+ * How much cheaper a recording is with an event than with the best explanation that leaves the contact sound meanwhile, nats: the
+ * logarithm of their odds.
+ */
+export function evidenceOf(
+  event: RawEvent,
+  levels: Levels,
+  contact: ContactLevels,
+  stops: Stops,
+): number {
+  const { time, mean } = levels;
+  let from = Math.max(0, event.from - bins);
+  while (from > 0 && time[event.from]! - time[from]! < seconds) from--;
+  let until = Math.min(mean.length, event.to + 1 + bins);
+  while (until < mean.length && time[until]! - time[event.to]! < seconds) until++;
+  const cost = (soundFrom: number, soundTo: number): number =>
+    decode(levels, contact, stops, { from, until, soundFrom, soundTo }).cost;
+  return cost(event.from, event.to) - cost(until, until);
+}

@@ -1,0 +1,48 @@
+import type { BrokenState } from '../contact/readingCost.js';
+import type { Motion, MotionState } from '../motion/predict.js';
+
+/** A change that a hypothesis went through: a contact broke, was sound again, jumped; the throttle was thrown, and in hand again. */
+export type Change = BrokenState | 'sound' | 'jump' | 'thrown' | 'in-hand';
+
+/** The changes of a hypothesis, the last one first. */
+export interface History {
+  readonly before: History | undefined;
+  readonly bin: number;
+  readonly change: Change;
+}
+
+/** One explanation of a recording up to a bin. */
+export interface Hypothesis extends MotionState {
+  /** −ln of its likelihood and of what it takes for granted, nats. */
+  cost: number;
+  motion: Motion;
+  contact: BrokenState | 'sound';
+  /** Reading before, as far off the path as the bin went, and the bin at which the contact broke. */
+  last: number;
+  since: number;
+  /** A stop, or whatever throws the throttle, was at work. */
+  struck: boolean;
+  thrown: boolean;
+  history: History | undefined;
+  /** What the bin changed; it joins the history if the hypothesis is kept. */
+  change: Change | undefined;
+}
+
+export function newHypothesis(): Hypothesis {
+  return {
+    level: 0,
+    speed: 0,
+    levelVariance: 0,
+    covariance: 0,
+    speedVariance: 0,
+    cost: 0,
+    motion: 'hand',
+    contact: 'sound',
+    last: 0,
+    since: 0,
+    struck: false,
+    thrown: false,
+    history: undefined,
+    change: undefined,
+  };
+}
