@@ -1,6 +1,5 @@
 import type { AbruptDeparture } from '../acCoupled/abruptDepartures.js';
 import type { CaptureQuality } from '../capture/captureQuality.js';
-import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { Fraction, Seconds, Travel, Volts } from '../units.js';
 
 /** May the sensor, as hooked up and recorded, go back on the engine? */
@@ -37,6 +36,35 @@ export interface Finding {
   readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
   /** What the throttle did. */
   readonly during: 'opening' | 'closing' | 'rest';
+}
+
+/** A stretch of one direction between two turning points. */
+export interface Stroke {
+  readonly direction: 'opening' | 'closing';
+  readonly start: Seconds;
+  readonly end: Seconds;
+  readonly from: Travel;
+  readonly to: Travel;
+}
+
+/** A stretch in which the throttle stood still. */
+export interface Rest {
+  readonly start: Seconds;
+  readonly end: Seconds;
+  readonly travel: Travel;
+  /** Mean reading, V; where a supply was recorded, as it would have been with the stated one. */
+  readonly volts: Volts;
+}
+
+/** The spring closed the throttle; what follows until `settled` may be its rebounds on the stop. */
+export interface SnapClosing {
+  readonly start: Seconds;
+  /** First touch of the stop. */
+  readonly touch: Seconds;
+  readonly settled: Seconds;
+  readonly from: Travel;
+  /** How far above the closed stop each rebound went, in order. */
+  readonly rebounds: readonly Travel[];
 }
 
 /** Departures at one travel. */

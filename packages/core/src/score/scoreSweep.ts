@@ -24,6 +24,7 @@ import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
+import { inTravel } from './inTravel.js';
 import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
@@ -158,9 +159,7 @@ export function scoreSweep(
     findings,
     spots: spotsOf(evidence),
     ...(more !== undefined && { morePasses: more }),
-    strokes: movement.strokes,
-    rests: movement.rests,
-    snaps: movement.snaps,
+    ...inTravel(movement, expected, scale),
     quality,
     couldShow: couldShow(
       levels.time,
