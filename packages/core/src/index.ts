@@ -230,6 +230,7 @@ export type {
   CheckOutcome,
   ClosedReadings,
   CouldShow,
+  Coverage,
   DeliberateTest,
   Finding,
   LimitSource,

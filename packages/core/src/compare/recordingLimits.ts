@@ -1,4 +1,4 @@
-import { isBySpring } from '../score/isBySpring.js';
+import { fallOf } from '../score/fallOf.js';
 import type { Score, Stroke } from '../score/score.js';
 import type { Fraction, Seconds, Travel } from '../units.js';
 
@@ -27,7 +27,7 @@ export function recordingLimits({
     noise: quality.visible > 0 ? (quality.noise / quality.visible) * visible : 0,
     interval: quality.sampledEvery,
     blind: couldShow.blind,
-    strokes: strokes.filter((stroke) => !isBySpring(stroke, snaps)),
+    strokes: strokes.filter((stroke) => !fallOf(stroke, snaps)),
   };
 }
 

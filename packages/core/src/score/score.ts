@@ -82,11 +82,11 @@ export type CheckCode =
   | 'live-output'
   | 'sample-interval'
   | 'visible-departure'
-  | 'gaps'
   | 'clipping'
   | 'supply'
   | 'coupling'
   | 'whole-strokes'
+  | 'coverage'
   | 'departures'
   | 'closed-end'
   | 'open-end'
@@ -144,6 +144,15 @@ export interface CouldShow {
   readonly narrowestSpot?: Travel;
 }
 
+/**
+ * How many clean looks each tenth of the travel had in each direction, from the closed stop on: passes that were sampled so closely that
+ * a dropout of the criteria's length would have shown. Zero throughout where travel can't be told.
+ */
+export interface Coverage {
+  readonly opening: readonly number[];
+  readonly closing: readonly number[];
+}
+
 /** A test that a recording can hold to tell connection from track. */
 export type DeliberateTest = 'harness-flexed' | 'housing-tapped' | 'warmed';
 
@@ -185,6 +194,7 @@ export interface Score {
   readonly snaps: readonly SnapClosing[];
   readonly quality: CaptureQuality;
   readonly couldShow: CouldShow;
+  readonly coverage: Coverage;
   readonly closedReadings: ClosedReadings;
   /** The deliberate tests that no stretch of the recording is labelled with. */
   readonly testsNotDone: readonly DeliberateTest[];

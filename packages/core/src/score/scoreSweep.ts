@@ -20,6 +20,7 @@ import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { goalsOf } from './goalsOf.js';
 import { couldShow } from './couldShow.js';
+import { coverage } from './coverage.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
@@ -28,6 +29,7 @@ import { inTravel } from './inTravel.js';
 import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
+import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
@@ -132,10 +134,13 @@ export function scoreSweep(
     scale,
     quality.clip,
   );
+  const told = inTravel(movement, expected, scale);
+  const looks = coverage(levels, movement, told.strokes, expected, scale, quality, criteria);
   const checks = [
-    ...judgeCapture(judged, capture, expected, movement.rests, recorder, criteria),
+    ...judgeCapture(capture, expected, recorder, criteria),
     judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
+    judgeCoverage(looks, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
@@ -154,12 +159,12 @@ export function scoreSweep(
   return {
     verdict,
     causes,
-    advice: chooseAdvice(verdict, causes, checks),
+    advice: chooseAdvice(verdict, causes, checks, isPassedUnseen(looks, told.strokes, criteria)),
     checks,
     findings,
     spots: spotsOf(evidence),
     ...(more !== undefined && { morePasses: more }),
-    ...inTravel(movement, expected, scale),
+    ...told,
     quality,
     couldShow: couldShow(
       levels.time,
@@ -169,6 +174,7 @@ export function scoreSweep(
       quality.visible,
       quality.shortestDropout,
     ),
+    coverage: looks,
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
     supplyAssumed: ratio.supply === 'assumed',
