@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { defaultCriteria } from '../criteria.js';
 import { expectation } from '../expectation/expectation.js';
 import { throttleScale } from '../movement/throttleScale.js';
+import type { Travel } from '../units.js';
 import { coverage } from './coverage.js';
 import { inTravel } from './inTravel.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
@@ -21,21 +22,25 @@ const levelAt = (travel: number): number =>
 
 interface Plan {
   readonly to?: number;
-  /** How long the stroke takes, and the rests before and after it. */
+  /** How long the stroke takes. */
   readonly seconds?: number;
   readonly interval?: number;
   /** From when to when nothing was recorded. */
   readonly gap?: readonly [number, number];
   readonly bySpring?: boolean;
   readonly sampledEvery?: number;
+  /** Where the track leaps on, and whether that was found. */
+  readonly crack?: Travel;
+  readonly isFound?: boolean;
   readonly sampling?: 'averaged' | 'interpolated';
 }
 
 const resting = 0.5;
+const leap: Travel = 0.35;
 
 /** One even stroke between two rests: opening, or closing by the spring. */
 function seen(plan: Plan = {}) {
-  const { to = 1, seconds = 1, interval = 1e-3, gap, bySpring = false } = plan;
+  const { to = 1, seconds = 1, interval = 1e-3, gap, bySpring = false, crack } = plan;
   const whole = 2 * resting + seconds;
   const all = Float64Array.from(
     { length: Math.round(whole / interval) + 1 },
@@ -44,7 +49,8 @@ function seen(plan: Plan = {}) {
   const time = gap ? all.filter((at) => at < gap[0] || at > gap[1]) : all;
   const path = time.map((at) => {
     const gone = to * Math.min(1, Math.max(0, (at - resting) / seconds));
-    return levelAt(bySpring ? to - gone : gone);
+    const isBeyond = crack !== undefined && gone > crack && gone < crack + leap;
+    return levelAt(isBeyond ? crack + leap : bySpring ? to - gone : gone);
   });
   const end = resting + seconds;
   const [low, high] = [0, levelAt(to)];
@@ -62,11 +68,16 @@ function seen(plan: Plan = {}) {
     stops: { closed: 0, open: 1 },
   };
   const { sampling = 'picked', sampledEvery = interval } = plan;
+  const beyond = crack === undefined ? -1 : path.findIndex((level) => level > levelAt(crack));
+  const found = plan.isFound
+    ? [{ kind: 'step', from: beyond - 1, to: beyond, depth: leap } as const]
+    : [];
   const { strokes } = inTravel(movement, expected, scale);
   const looks = coverage(
     { time, perBin: 1 },
     movement,
     strokes,
+    found,
     expected,
     scale,
     { interval, sampledEvery, sampling },
@@ -90,6 +101,11 @@ describe('coverage', () => {
   test('a gap longer than a dropout hides what the throttle went over meanwhile', () => {
     expect(seen({ gap: [0.75, 0.95] }).looks.opening).toEqual([1, 1, 0, 0, 0, 1, 1, 1, 1, 1]);
     expect(seen({ gap: [0.75, 0.76] }).looks.opening).toEqual(each);
+  });
+
+  test('what a crack leaps over was seen where the leap was found', () => {
+    expect(seen({ crack: 0.31 }).looks.opening).toEqual([1, 1, 1, 1, 0, 0, 1, 1, 1, 1]);
+    expect(seen({ crack: 0.31, isFound: true }).looks.opening).toEqual(each);
   });
 
   test('a gap at rest hides nothing', () => {

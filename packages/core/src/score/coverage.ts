@@ -3,8 +3,10 @@ import { samplesOver } from '../capture/sampling.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Curve } from '../expectation/expectedCurve.js';
+import type { Departure } from '../movement/departure.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
+import { isJump } from '../movement/isJump.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
 import type { Travel, Volts } from '../units.js';
@@ -29,7 +31,7 @@ export function goesOver({ from, to }: Pick<Stroke, 'from' | 'to'>, tenth: numbe
 /**
  * How many clean looks each tenth of the travel had. A stroke over a tenth is one where enough samples fell into it, so close
  * together that a dropout of the criteria's length leaves as many as wanted, and where no gap longer than that dropout lay in it. A gap at
- * rest hides no travel. A fall by the spring must also have taken as long over the tenth as that dropout lasts.
+ * rest hides no travel, nor does a jump that was found: it leaps over levels, and is what was seen there. A fall by the spring must also have taken as long over the tenth as that dropout lasts.
  *
  * @param strokes Those of the movement, in travel.
  */
@@ -37,6 +39,7 @@ export function coverage(
   { time, perBin }: Pick<Levels, 'time' | 'perBin'>,
   movement: Pick<Movement, 'path' | 'rests' | 'snaps' | 'stops'>,
   strokes: readonly Stroke[],
+  departures: readonly Departure[],
   expected: Expectation,
   scale: ThrottleScale,
   quality: Pick<CaptureQuality, 'interval' | 'sampledEvery' | 'sampling'>,
@@ -53,6 +56,10 @@ export function coverage(
   const spent = new Float64Array(tenths);
   const fallen = new Float64Array(tenths);
   const isHidden = new Uint8Array(tenths);
+  const isLeapt = new Uint8Array(tenths);
+  const jumps = departures.filter(({ kind }) => isJump(kind));
+  const mark = (which: Uint8Array, one: number, other: number): Uint8Array =>
+    which.fill(1, Math.min(one, other), Math.max(one, other) + 1);
   let rest = 0;
   for (const stroke of strokes) {
     samples.fill(0);
@@ -60,6 +67,7 @@ export function coverage(
     fallen.fill(0);
     const fall = fallOf(stroke, snaps);
     isHidden.fill(0);
+    isLeapt.fill(0);
     const first = firstAt(time, stroke.start);
     let before = tenthOf(path[first]!, borders);
     samples[before]! += perBin * ofStamps;
@@ -72,17 +80,22 @@ export function coverage(
       else {
         while (rest < rests.length && rests[rest]!.end < time[bin]!) rest++;
         const isResting = rest < rests.length && rests[rest]!.start <= time[bin - 1]!;
-        if (!isResting) isHidden.fill(1, Math.min(before, here), Math.max(before, here) + 1);
+        if (!isResting) mark(isHidden, before, here);
       }
       before = here;
+    }
+    for (const { from, to } of jumps) {
+      if (time[to]! < stroke.start || time[from]! > stroke.end) continue;
+      mark(isLeapt, tenthOf(path[from]!, borders), tenthOf(path[to]!, borders));
     }
     for (let tenth = 0; tenth < tenths; tenth++) {
       // So many samples may take one interval more than they part.
       const isClose = spent[tenth]! * wanted <= longest * (samples[tenth]! + 1);
       const isEnough = samples[tenth]! >= wanted;
       const isTooFast = fallen[tenth]! > 0 && fallen[tenth]! * rounding < criteria.dropout;
-      const isClean = isClose && isEnough && !isTooFast && !isHidden[tenth];
-      if (isClean && goesOver(stroke, tenth)) looks[stroke.direction][tenth]! += 1;
+      const isShown = (isClose && isEnough && !isTooFast) || isLeapt[tenth] === 1;
+      if (isShown && isHidden[tenth] === 0 && goesOver(stroke, tenth))
+        looks[stroke.direction][tenth]! += 1;
     }
   }
   return looks;

@@ -135,7 +135,16 @@ export function scoreSweep(
     quality.clip,
   );
   const told = inTravel(movement, expected, scale);
-  const looks = coverage(levels, movement, told.strokes, expected, scale, quality, criteria);
+  const looks = coverage(
+    levels,
+    movement,
+    told.strokes,
+    departures,
+    expected,
+    scale,
+    quality,
+    criteria,
+  );
   const checks = [
     ...judgeCapture(capture, expected, recorder, criteria),
     judgeSupply(ratio, criteria),
