@@ -114,6 +114,10 @@ const worn: Score = {
   snaps: [{ start: 2.5, touch: 2.55, settled: 2.6, from: 1, rebounds: [0.1] }],
   quality,
   couldShow: { blind: [[0, 0.02]], narrowestSpot: 0.003 },
+  coverage: {
+    opening: [1, 1, 1, 1, 1, 1, 1, 1, 1, 1],
+    closing: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+  },
   closedReadings: {},
   testsNotDone: ['harness-flexed', 'housing-tapped', 'warmed'],
   supplyAssumed: true,
@@ -191,6 +195,7 @@ describe('the whole text', () => {
 
   test('says what could be seen, how the file was read, and that the supply was assumed', () => {
     const flat = text.replace(/\n +/g, ' ');
+    expect(flat).toContain('Of the travel, 10 tenths were seen opening and 0 closing.');
     expect(flat).toContain('The shortest dropout that surely shows lasts 4\u00a0ms');
     expect(flat).toContain('is 48\u00a0mV (1.5\u00a0% of the span), set by the criteria');
     expect(flat).toContain('Time from column 1 “time” in ms (by its heading)');

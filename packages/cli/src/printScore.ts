@@ -35,6 +35,7 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
     ...printChecks(score.checks),
     '',
     ...labelled(scoreLabels.movement, [sentences.movement]),
+    ...labelled(scoreLabels.seen, sentences.seen),
     ...labelled(scoreLabels.couldShow, sentences.couldShow),
     ...labelled(scoreLabels.file, [howRead(reading)]),
     ...(score.supplyAssumed ? labelled(scoreLabels.supply, [supplyAssumedSentence]) : []),

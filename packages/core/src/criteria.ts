@@ -17,6 +17,8 @@ export interface Criteria {
   /** The recording must leave `samplesInDropout` samples in a dropout of this length. */
   readonly dropout: Seconds;
   readonly samplesInDropout: number;
+  /** So many passes must have had a clean look at each tenth of the travel, either way. */
+  readonly looks: number;
   /** The recording must show departures of this fraction of the span. */
   readonly coarsestVisible: Fraction;
   /** A departure of this fraction of the span or more is deep. */
@@ -53,6 +55,7 @@ export const defaultCriteria: Criteria = {
   visibleRipple: 2.5,
   dropout: 0.015,
   samplesInDropout: 2,
+  looks: 1,
   coarsestVisible: 0.05,
   deepDeparture: 0.1,
   sameTravel: 0.03,

@@ -169,7 +169,6 @@ export { type Sight, sightOf } from './instruments/sightOf.js';
 export { sourceResistance } from './instruments/sourceResistance.js';
 export { type StepByStep, stepByStep, type Unproved } from './instruments/stepByStep.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
-export type { Rest, SnapClosing, Stroke } from './movement/movement.js';
 export { findPins } from './pins/findPins.js';
 export type {
   Estimate,
@@ -231,12 +230,16 @@ export type {
   CheckOutcome,
   ClosedReadings,
   CouldShow,
+  Coverage,
   DeliberateTest,
   Finding,
   LimitSource,
+  Rest,
   Returns,
   Score,
+  SnapClosing,
   Spot,
+  Stroke,
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';

@@ -228,6 +228,7 @@ export const criteriaSchema = group('the criteria', {
   visibleRipple: numberAbove0(),
   dropout: numberAbove0(' s'),
   samplesInDropout: wholeNumberFrom(1),
+  looks: wholeNumberFrom(1),
   coarsestVisible: fraction,
   deepDeparture: fraction,
   sameTravel: fraction,

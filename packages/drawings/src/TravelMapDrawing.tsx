@@ -10,24 +10,26 @@ import { Words } from './Words.js';
 export interface TravelMapDrawingProps {
   /** Begins the `id` of the drawing's elements; once in a page. */
   readonly id: string;
-  readonly score: Pick<Score, 'strokes' | 'findings' | 'spots'>;
+  readonly score: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>;
 }
 
 /** Room for one entry of the legend. */
 const legendStep = 96;
 
 /**
- * The findings over the travel, pass by pass: what stands at one travel on every pass is the track's, what is scattered is not.
+ * The findings over the travel, pass by pass: what stands at one travel on every pass is the track's, what is scattered is not. Below, how
+ * often each tenth of the travel was seen opening and closing; what was never seen is shaded.
  *
  * @example
  * import { h } from 'preact';
  * import { renderToString } from 'preact-render-to-string';
  *
- * const score = { strokes: [], findings: [], spots: [] };
+ * const score = { strokes: [], findings: [], spots: [], coverage: { opening: [1, 0], closing: [0, 0] } };
  * renderToString(h(TravelMapDrawing, { id: 'map', score })).includes('nothing is marked') // => true
  */
 export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
-  const { width, height, plot, ticks, rows, marks, spots } = travelMapLayout(score);
+  const { width, height, plot, ticks, rows, marks, rowsEnd, strips, spots } =
+    travelMapLayout(score);
   const kinds = [...new Set(score.findings.map(({ kind }) => kind))];
   return (
     <Figure
@@ -37,6 +39,7 @@ export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
       description={travelMapSentence({
         passes: score.strokes.length,
         findings: score.findings.length,
+        seen: { opening: seenOf(score.coverage.opening), closing: seenOf(score.coverage.closing) },
         places: spots.map(({ travel }) => `${Math.round(travel * 100)}\u00a0%`),
       })}
       width={width}
@@ -44,7 +47,7 @@ export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
     >
       <Legend kinds={kinds} x={plot.left} />
       {spots.map(({ x }) => (
-        <path key={x} class="spot" d={`M${x},${plot.top}V${plot.bottom}`} stroke-dasharray="4 3" />
+        <path key={x} class="spot" d={`M${x},${plot.top}V${rowsEnd}`} stroke-dasharray="4 3" />
       ))}
       {rows.map(({ direction, number, y, from, to }) => (
         <g key={`${direction}${number}`} class="pass">
@@ -57,9 +60,36 @@ export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
       {marks.map(({ number, kind, x, y }) => (
         <FindingSymbol key={number} kind={kind} x={x} y={y} />
       ))}
+      {strips.map(({ direction, y, height, cells }) => (
+        <g key={direction} class="looks">
+          <Words x={plot.left - 12} y={y + height - 4} anchor="end">
+            {`${drawingWords.seen} ${duringLabels[direction]}`}
+          </Words>
+          {cells.map((cell) => (
+            <g key={cell.tenth}>
+              <rect
+                x={cell.x}
+                y={y}
+                width={cell.width}
+                height={height}
+                stroke-width="0.6"
+                {...(cell.looks === 0 && { fill: 'currentColor', 'fill-opacity': '0.2' })}
+              />
+              <Words x={cell.x + cell.width / 2} y={y + height - 4} anchor="middle">
+                {cell.looks}
+              </Words>
+            </g>
+          ))}
+        </g>
+      ))}
       <AcrossAxis plot={plot} height={height} ticks={ticks} name={`${drawingWords.travel}, %`} />
     </Figure>
   );
+}
+
+/** How many tenths of the travel had a look. */
+function seenOf(looks: readonly number[]): number {
+  return looks.filter((count) => count > 0).length;
 }
 
 /** The signs of the kinds that occur, each with its name. */

@@ -22,6 +22,22 @@ interface MapMark extends Point {
   readonly kind: Finding['kind'];
 }
 
+/** How many clean looks a tenth of the travel had in one direction. */
+interface LookCell {
+  readonly tenth: number;
+  readonly looks: number;
+  readonly x: number;
+  readonly width: number;
+}
+
+/** The looks of one direction over the travel. */
+interface LookStrip {
+  readonly direction: 'opening' | 'closing';
+  readonly y: number;
+  readonly height: number;
+  readonly cells: readonly LookCell[];
+}
+
 /** Where everything of a travel map lies. */
 export interface TravelMapLayout {
   readonly width: number;
@@ -30,6 +46,9 @@ export interface TravelMapLayout {
   readonly ticks: readonly Tick[];
   readonly rows: readonly MapRow[];
   readonly marks: readonly MapMark[];
+  /** Below the rows, where the marks end. */
+  readonly rowsEnd: number;
+  readonly strips: readonly LookStrip[];
   /** Places that several passes showed. */
   readonly spots: readonly { readonly x: number; readonly travel: number }[];
 }
@@ -39,20 +58,22 @@ const left = 110;
 const right = 740;
 const top = 30;
 const rowHeight = 20;
+const stripHeight = 16;
 /** A stroke may end this long before what belongs to it, s. */
 const slack = 0.05;
 
 /**
  * Places the findings over the travel, a row for each pass in the order of time and one for the rests: what stands in one column on
- * every pass belongs to the track, what is scattered does not.
+ * every pass belongs to the track, what is scattered does not. Below them a strip for each direction tells how often each tenth was seen.
  *
- * @param score Strokes, findings and spots of one recording.
+ * @param score Strokes, findings, spots and coverage of one recording.
  */
 export function travelMapLayout({
   strokes,
   findings,
   spots,
-}: Pick<Score, 'strokes' | 'findings' | 'spots'>): TravelMapLayout {
+  coverage,
+}: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>): TravelMapLayout {
   const scale = scaleLinear([0, 1], [left, right]);
   const x = (travel: number) => toHundredths(scale(Math.min(1.02, Math.max(-0.02, travel))));
   const counts = { opening: 0, closing: 0 };
@@ -70,7 +91,16 @@ export function travelMapLayout({
     );
     return passes[index] ?? atRest;
   };
-  const bottom = top + (strokes.length + 1) * rowHeight;
+  const rowsEnd = top + (strokes.length + 1) * rowHeight;
+  const strips = (['opening', 'closing'] as const).map((direction, i): LookStrip => {
+    const looks = coverage[direction];
+    const cells = looks.map((count, tenth): LookCell => {
+      const [from, to] = [x(tenth / looks.length), x((tenth + 1) / looks.length)];
+      return { tenth, looks: count, x: from, width: toHundredths(to - from) };
+    });
+    return { direction, y: rowsEnd + i * (stripHeight + 2), height: stripHeight, cells };
+  });
+  const bottom = rowsEnd + strips.length * (stripHeight + 2) + 4;
   return {
     width,
     height: bottom + 44,
@@ -83,6 +113,8 @@ export function travelMapLayout({
       x: x(finding.travel),
       y: rowOf(finding).y,
     })),
+    rowsEnd,
+    strips,
     spots: spots.filter(({ seen }) => seen > 1).map(({ travel }) => ({ x: x(travel), travel })),
   };
 }

@@ -148,6 +148,7 @@ const criteria = fieldGroup('the criteria', {
   visibleRipple: maybe(factorField),
   dropout: maybe(secondsField),
   samplesInDropout: maybe(countFrom(1)),
+  looks: maybe(countFrom(1)),
   coarsestVisible: maybe(fractionField),
   deepDeparture: maybe(fractionField),
   sameTravel: maybe(fractionField),

@@ -100,7 +100,7 @@ export function RecordingEvidence(props: {
   const { id, recording, criteria } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;
-  const { places, tests, codes, movement, couldShow } = scoreSentences(score, criteria);
+  const { places, tests, codes, movement, seen, couldShow } = scoreSentences(score, criteria);
   const kinds = [...new Set(findings.map(({ kind }) => kind))];
   const more = findings.length - mostListed;
   const [head = [], ...rows] = findingRows(findings.slice(0, mostListed));
@@ -132,6 +132,7 @@ export function RecordingEvidence(props: {
         <Sentences label={scoreLabels.tests} sentences={tests} />
         <Sentences label={scoreLabels.codes} sentences={codes} />
         <Sentences label={scoreLabels.movement} sentences={[movement]} />
+        <Sentences label={scoreLabels.seen} sentences={seen} />
         <Sentences label={scoreLabels.couldShow} sentences={couldShow} />
         <Sentences
           label={scoreLabels.supply}

@@ -62,6 +62,7 @@ function recordingParts(
       ...labelled(scoreLabels.tests, said.tests),
       ...labelled(scoreLabels.codes, said.codes),
       ...labelled(scoreLabels.movement, [said.movement]),
+      ...labelled(scoreLabels.seen, said.seen),
       ...labelled(scoreLabels.couldShow, said.couldShow),
       ...labelled(reportWords.howRead, [howRead]),
       `${reportWords.size}: ${bytes} bytes, ${reportWords.hash} ${sha256}`,

@@ -1,3 +1,5 @@
+import { coverageSentence } from './evidenceSentences.js';
+
 /**
  * Words that stand in the drawings only, short enough for a narrow screen; parts are named by `partLabels`.
  *
@@ -22,6 +24,7 @@ export const drawingWords = {
   time: 'Time',
   trace: 'The recorded sweep',
   travelMap: 'Findings over the travel, pass by pass',
+  seen: 'seen',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
@@ -97,17 +100,20 @@ export function traceSentence(trace: {
  * @param map The places that several passes showed, each as a percentage of the travel.
  *
  * @example
- * travelMapSentence({ passes: 6, findings: 0, places: [] }) // => '6 passes; nothing is marked.'
+ * const seen = { opening: 10, closing: 9 };
+ * travelMapSentence({ passes: 6, findings: 0, seen, places: [] }).split('. ')[0] // => '6 passes; nothing is marked'
  */
 export function travelMapSentence(map: {
   readonly passes: number;
   readonly findings: number;
+  /** How many tenths of the travel were seen each way. */
+  readonly seen: { readonly opening: number; readonly closing: number };
   readonly places: readonly string[];
 }): string {
-  const { passes, findings, places } = map;
+  const { passes, findings, seen, places } = map;
   const again =
     places.length > 0 ? ` Several passes showed the same place: ${places.join(', ')}.` : '';
-  return `${passes} passes; ${markedWords(findings)}.${again}`;
+  return `${passes} passes; ${markedWords(findings)}.${again} ${coverageSentence({ ...seen, looks: 1, lacking: [] })}`;
 }
 
 function markedWords(findings: number): string {

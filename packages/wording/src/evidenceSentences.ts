@@ -75,6 +75,29 @@ export function blindSentence(from: string, to: string): string {
   return `From ${from} to ${to} of the travel the output lies too near the level of a lifted wiper for a dropout to show.`;
 }
 
+/**
+ * How much of the travel was seen, each way, and what neither way showed often enough.
+ *
+ * @param seen How many tenths had a clean look opening and closing; the stretches that lacked looks, and how many each place needs.
+ *
+ * @example
+ * coverageSentence({ opening: 10, closing: 9, looks: 1, lacking: [] }) // => 'Of the travel, 10 tenths were seen opening and 9 closing.'
+ * coverageSentence({ opening: 8, closing: 0, looks: 1, lacking: [['30 %', '50 %']] }).split('. ')[1] // => 'Neither way showed 30 % to 50 %.'
+ */
+export function coverageSentence(seen: {
+  readonly opening: number;
+  readonly closing: number;
+  readonly looks: number;
+  readonly lacking: readonly (readonly [from: string, to: string])[];
+}): string {
+  const { opening, closing, looks, lacking } = seen;
+  const tenths = `${opening} ${opening === 1 ? 'tenth was' : 'tenths were'} seen opening and ${closing} closing`;
+  const places = lacking.map(([from, to]) => `${from} to ${to}`).join(', ');
+  const rest =
+    looks === 1 ? `Neither way showed ${places}.` : `Seen fewer than ${looks} times: ${places}.`;
+  return `Of the travel, ${tenths}.${lacking.length > 0 ? ` ${rest}` : ''}`;
+}
+
 /** What was done to the sensor, as a phrase. */
 const testPhrases: Readonly<Record<DeliberateTest, string>> = {
   'harness-flexed': 'flexing the harness',

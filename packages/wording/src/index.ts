@@ -64,6 +64,7 @@ export {
 export { type DropEntry, type DropFacts, dropHints, dropLabels, dropWords } from './dropEntries.js';
 export {
   blindSentence,
+  coverageSentence,
   morePassesSentence,
   narrowestSpotSentence,
   spotSentence,

@@ -12,6 +12,7 @@ export const scoreLabels = {
   checks: 'Checks',
   movement: 'Movement',
   file: 'File',
+  seen: 'Seen',
   couldShow: 'Could show',
   places: 'Places',
   codes: 'Codes',

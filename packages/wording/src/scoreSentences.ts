@@ -5,6 +5,7 @@ import { visibleSetByLabels } from './checks.js';
 import {
   abruptSentence,
   blindSentence,
+  coverageSentence,
   morePassesSentence,
   movementUnknownSentence,
   narrowestSpotSentence,
@@ -32,6 +33,8 @@ export interface ScoreSentences {
   /** The standard trouble codes that such a fault can set. */
   readonly codes: readonly string[];
   readonly movement: string;
+  /** How much of the travel was seen. */
+  readonly seen: readonly string[];
   readonly couldShow: readonly string[];
 }
 
@@ -65,6 +68,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
     ],
     codes: codes.length > 0 ? [troubleCodesSentence(codes)] : [],
     movement: score.abrupt ? movementUnknownSentence : movement(score),
+    seen: score.abrupt ? [] : [coverageOf(score, criteria)],
     couldShow: score.abrupt ? [onlyLeapsSentence] : visibility(score),
   };
 }
@@ -105,6 +109,23 @@ function movement({ strokes, snaps }: Score): string {
     closings: strokes.filter(({ direction }) => direction === 'closing').length,
     snaps: snaps.length,
     rebounds: snaps.reduce((sum, { rebounds }) => sum + rebounds.length, 0),
+  });
+}
+
+function coverageOf({ coverage: { opening, closing } }: Score, { looks }: Criteria): string {
+  const count = (direction: readonly number[]): number => direction.filter((one) => one > 0).length;
+  const lacking: [from: number, to: number][] = [];
+  for (const [tenth, one] of opening.entries()) {
+    if (one + closing[tenth]! >= looks) continue;
+    const last = lacking[lacking.length - 1];
+    if (last?.[1] === tenth) last[1] = tenth + 1;
+    else lacking.push([tenth, tenth + 1]);
+  }
+  return coverageSentence({
+    opening: count(opening),
+    closing: count(closing),
+    looks,
+    lacking: lacking.map(([from, to]) => [percent(from / 10), percent(to / 10)]),
   });
 }
 

@@ -2,6 +2,7 @@ import type { PreparedSweep, Recorder } from '../capture/captureQuality.js';
 import type { Sweep } from '../capture/sweep.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
+import { nothingSeen } from '../score/coverage.js';
 import { decideVerdict } from '../score/decideVerdict.js';
 import { findCauses } from '../score/findCauses.js';
 import { judgeCapture } from '../score/judgeCapture.js';
@@ -24,7 +25,7 @@ export function scoreAcCoupled(
 ): Score {
   const { quality } = prepared;
   const abrupt = abruptDepartures(sweep, expected, quality.visible);
-  const capture = judgeCapture(sweep, prepared, expected, [], recorder, criteria);
+  const capture = judgeCapture(prepared, expected, recorder, criteria);
   const checks: readonly Check[] = [
     ...capture.filter(({ check }) => check !== 'clipping'),
     { check: 'coupling', outcome: 'cannot-tell', unit: '1', limitFrom: 'recorder' },
@@ -51,6 +52,7 @@ export function scoreAcCoupled(
     snaps: [],
     quality,
     couldShow: { blind: [] },
+    coverage: nothingSeen,
     closedReadings: {},
     testsNotDone: [],
     supplyAssumed: true,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Circuit } from '../circuit/circuit.js';
 import { expectation } from '../expectation/expectation.js';
 import type { Score } from '../score/score.js';
 import { scoreSweep } from '../score/scoreSweep.js';
@@ -29,9 +30,16 @@ function judged(
     to = 1,
     closedPosition = 0.12,
     volts = 5,
-  }: { recorder?: SimulatedRecorder; to?: number; closedPosition?: number; volts?: number } = {},
+    load = circuit.load,
+  }: {
+    recorder?: SimulatedRecorder;
+    to?: number;
+    closedPosition?: number;
+    volts?: number;
+    load?: Circuit['load'];
+  } = {},
 ): Score {
-  const hookUp = { ...circuit, source: { volts } };
+  const hookUp = { ...circuit, source: { volts }, load };
   const { sweep } = simulateSweep({
     circuit: { ...hookUp, sensor: { ...circuit.sensor, closedPosition } },
     movements: [...stroke(to), ...stroke(to), ...stroke(to), { kind: 'hold', seconds: 0.5 }],
@@ -108,6 +116,25 @@ describe('compareSweeps', () => {
     expect(because(noisy, shallow)).toEqual([['could-not-show', 'too-shallow']]);
     const blind = { ...sound, couldShow: { blind: [[0, 0.5]] as const } };
     expect(because(blind)).toEqual([['could-not-show', 'blind']]);
+  });
+
+  test('passes are counted by travel, however the load bends the curve', () => {
+    const load = { pullDown: 2000 };
+    // At 59 % of the travel this output has gone 52 % of its way.
+    const spot = [worn({ travel: 0.57 })];
+    const loaded = judged(spot, { load });
+    expect(loaded.spots).toMatchObject([{ passes: 6, seen: 6 }]);
+    const partly = judged([], { load, to: 0.59 });
+    expect(compareSweeps(loaded, partly).spots).toEqual([
+      expect.objectContaining({ outcome: 'vanished', missedByChance: expect.closeTo(1 / 1716, 9) }),
+    ]);
+    const short = judged([], { load, to: 0.5 });
+    expect(compareSweeps(loaded, short).spots).toMatchObject([
+      { outcome: 'could-not-show', because: 'not-passed' },
+    ]);
+    expect(compareSweeps(judged(spot), loaded).spots).toMatchObject([
+      { before: { passes: 6 }, after: { passes: 6 } },
+    ]);
   });
 
   test('readings at the stops change by more than their uncertainty, or not', () => {

@@ -1,5 +1,5 @@
-import type { Stroke } from '../movement/movement.js';
-import type { Score } from '../score/score.js';
+import { fallOf } from '../score/fallOf.js';
+import type { Score, Stroke } from '../score/score.js';
 import type { Fraction, Seconds, Travel } from '../units.js';
 
 /** What a recording could show at all. */
@@ -27,14 +27,11 @@ export function recordingLimits({
     noise: quality.visible > 0 ? (quality.noise / quality.visible) * visible : 0,
     interval: quality.sampledEvery,
     blind: couldShow.blind,
-    strokes: strokes.filter(
-      ({ direction, start, end }) =>
-        direction === 'opening' || !snaps.some((snap) => snap.start < end && snap.touch > start),
-    ),
+    strokes: strokes.filter((stroke) => !fallOf(stroke, snaps)),
   };
 }
 
-/** Levels are travel but for the curve's bend; a stroke may seem to end this far short. */
+/** Of one sensor on two hook-ups the same place is told this far apart; a stroke may seem to end so far short of it. */
 const slack: Travel = 0.03;
 
 /** How many strokes by hand went over a travel. */

@@ -1,16 +1,21 @@
 import type { Advice, Cause, Check, Score, Verdict } from './score.js';
 
-/** What to do next, the most urgent first. */
+/**
+ * What to do next, the most urgent first.
+ *
+ * @param isPassedUnseen Whether strokes went over what was not seen, so that the recorder must do better.
+ */
 export function chooseAdvice(
   verdict: Verdict,
   causes: Score['causes'],
   checks: readonly Check[],
+  isPassedUnseen = false,
 ): readonly Advice[] {
   const advice = new Set<Advice>();
   if (verdict === 'pass') advice.add('refit');
   else for (const { cause } of causes) for (const one of forCause(cause, verdict)) advice.add(one);
   for (const { check, outcome } of checks) {
-    if (outcome === 'cannot-tell') advice.add(forPoorCheck(check));
+    if (outcome === 'cannot-tell') advice.add(forPoorCheck(check, isPassedUnseen));
     if (check === 'closed-rest' && outcome === 'not-judged') advice.add('record-more-returns');
   }
   return [...advice];
@@ -35,11 +40,12 @@ function forCause(cause: Cause, verdict: Verdict): readonly Advice[] {
   }
 }
 
-function forPoorCheck(check: Check['check']): Advice {
+function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
   switch (check) {
     case 'sample-interval':
-    case 'gaps':
       return 'record-faster';
+    case 'coverage':
+      return isPassedUnseen ? 'record-faster' : 'record-whole-strokes';
     case 'visible-departure':
       return 'record-quieter';
     case 'clipping':

@@ -1,29 +1,22 @@
 import type { PreparedSweep, Recorder } from '../capture/captureQuality.js';
 import { samplesOver } from '../capture/sampling.js';
-import type { Sweep } from '../capture/sweep.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
-import type { Rest } from '../movement/movement.js';
-import type { Seconds } from '../units.js';
 import type { Check } from './score.js';
 
-/** Whether the recording could have shown a dropout: fast enough, quiet enough, without gaps or clipping. */
+/** Whether the recording could have shown a dropout: fast enough, quiet enough, without clipping. */
 export function judgeCapture(
-  sweep: Sweep,
   prepared: Pick<PreparedSweep, 'quality' | 'clipped'>,
   expected: Expectation,
-  rests: readonly Rest[],
   recorder: Recorder,
   criteria: Criteria,
 ): readonly Check[] {
   const { sampledEvery, sampling, visible } = prepared.quality;
   const span = Math.abs(expected.windows.open.nominal - expected.windows.closed.nominal);
   const slowest = criteria.dropout / Math.max(1, samplesOver(criteria.samplesInDropout, sampling));
-  const gapLimit = Math.max(criteria.dropout, 3 * sampledEvery);
   return [
     atMost('sample-interval', 's', sampledEvery, slowest * (1 + 1e-9)),
     atMost('visible-departure', '1', visible / span, criteria.coarsestVisible),
-    atMost('gaps', 's', longestMovingGap(sweep.time, rests), gapLimit),
     clipping(prepared, expected, recorder),
   ];
 }
@@ -44,19 +37,6 @@ function atMost(
     margin: highLimit - measured,
     limitFrom: 'criteria',
   };
-}
-
-function longestMovingGap(time: Float64Array, rests: readonly Rest[]): Seconds {
-  let longest = 0;
-  let rest = 0;
-  for (let i = 1; i < time.length; i++) {
-    const gap = time[i]! - time[i - 1]!;
-    if (gap <= longest) continue;
-    while (rest < rests.length && rests[rest]!.end < time[i]!) rest++;
-    const resting = rest < rests.length && rests[rest]!.start <= time[i - 1]!;
-    if (!resting) longest = gap;
-  }
-  return longest;
 }
 
 /** The path may lie at an end of the recorder's range only where no expected reading lies beyond it. */

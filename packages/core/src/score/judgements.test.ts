@@ -128,8 +128,8 @@ describe('findCauses', () => {
       ['wiring', 'ends'],
     ],
     [[check('closed-rest', 'marginal')], ['closed-rest']],
-    [[check('gaps', 'cannot-tell')], ['recording']],
-    [[check('gaps', 'conforms')], ['none']],
+    [[check('coverage', 'cannot-tell')], ['recording']],
+    [[check('coverage', 'conforms')], ['none']],
   ])('without departures the checks decide (%#)', (checks, expected) => {
     expect(findCauses(checks, undefined).map((one) => one.cause)).toEqual(expected);
   });
@@ -211,7 +211,12 @@ describe('closedReadings', () => {
 describe('decideVerdict', () => {
   const verdict = (...outcomes: CheckOutcome[]) =>
     decideVerdict(
-      outcomes.map((outcome) => ({ check: 'gaps', outcome, unit: 's', limitFrom: 'criteria' })),
+      outcomes.map((outcome) => ({
+        check: 'coverage',
+        outcome,
+        unit: 'count',
+        limitFrom: 'criteria',
+      })),
     );
 
   test('fails, then marginal, then cannot tell, then pass', () => {

@@ -1,6 +1,5 @@
 import type { AbruptDeparture } from '../acCoupled/abruptDepartures.js';
 import type { CaptureQuality } from '../capture/captureQuality.js';
-import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { Fraction, Seconds, Travel, Volts } from '../units.js';
 
 /** May the sensor, as hooked up and recorded, go back on the engine? */
@@ -40,6 +39,35 @@ export interface Finding {
   readonly during: 'opening' | 'closing' | 'rest';
 }
 
+/** A stretch of one direction between two turning points. */
+export interface Stroke {
+  readonly direction: 'opening' | 'closing';
+  readonly start: Seconds;
+  readonly end: Seconds;
+  readonly from: Travel;
+  readonly to: Travel;
+}
+
+/** A stretch in which the throttle stood still. */
+export interface Rest {
+  readonly start: Seconds;
+  readonly end: Seconds;
+  readonly travel: Travel;
+  /** Mean reading, V; where a supply was recorded, as it would have been with the stated one. */
+  readonly volts: Volts;
+}
+
+/** The spring closed the throttle; what follows until `settled` may be its rebounds on the stop. */
+export interface SnapClosing {
+  readonly start: Seconds;
+  /** First touch of the stop. */
+  readonly touch: Seconds;
+  readonly settled: Seconds;
+  readonly from: Travel;
+  /** How far above the closed stop each rebound went, in order. */
+  readonly rebounds: readonly Travel[];
+}
+
 /** Departures at one travel. */
 export interface Spot {
   readonly travel: Travel;
@@ -55,11 +83,11 @@ export type CheckCode =
   | 'live-output'
   | 'sample-interval'
   | 'visible-departure'
-  | 'gaps'
   | 'clipping'
   | 'supply'
   | 'coupling'
   | 'whole-strokes'
+  | 'coverage'
   | 'departures'
   | 'closed-end'
   | 'open-end'
@@ -117,6 +145,15 @@ export interface CouldShow {
   readonly narrowestSpot?: Travel;
 }
 
+/**
+ * How many clean looks each tenth of the travel had in each direction, from the closed stop on: passes that were sampled so closely that
+ * a dropout of the criteria's length would have shown. Zero throughout where travel can't be told.
+ */
+export interface Coverage {
+  readonly opening: readonly number[];
+  readonly closing: readonly number[];
+}
+
 /** A test that a recording can hold to tell connection from track. */
 export type DeliberateTest = 'harness-flexed' | 'housing-tapped' | 'warmed';
 
@@ -158,6 +195,7 @@ export interface Score {
   readonly snaps: readonly SnapClosing[];
   readonly quality: CaptureQuality;
   readonly couldShow: CouldShow;
+  readonly coverage: Coverage;
   readonly closedReadings: ClosedReadings;
   /** The deliberate tests that no stretch of the recording is labelled with. */
   readonly testsNotDone: readonly DeliberateTest[];

@@ -117,7 +117,7 @@ describe('scoreSweep', () => {
     expect(drawn.quality).toMatchObject({ sampledEvery: 0.01, shortestDropout: 0.02 });
   });
 
-  test('too much noise, a half stroke, a gap, a clipped end: inconclusive', () => {
+  test('too much noise, a half stroke, gaps at one place, a clipped end: inconclusive', () => {
     expect(judge([], { recorder: { ...plan.recorder, noise: 0.1 } }).verdict).toBe('inconclusive');
     const half = [
       { kind: 'hold', seconds: 0.3 },
@@ -126,14 +126,26 @@ describe('scoreSweep', () => {
     ] as const;
     expect(judge([], { movements: half }).verdict).toBe('inconclusive');
     const { sweep } = simulateSweep(plan);
-    const kept = Array.from(sweep.time.keys()).filter((i) => i < 800 || i > 900);
-    const gapped = {
-      time: Float64Array.from(kept, (i) => sweep.time[i]!),
-      signal: Float64Array.from(kept, (i) => sweep.signal[i]!),
+    // Once is in one of three openings, the others saw the place; each time, and nothing did.
+    const gaps = (...from: number[]) => {
+      const isKept = (i: number) => from.every((at) => i < at || i > at + 100);
+      const kept = Array.from(sweep.time.keys()).filter(isKept);
+      const gapped = {
+        time: Float64Array.from(kept, (i) => sweep.time[i]!),
+        signal: Float64Array.from(kept, (i) => sweep.signal[i]!),
+      };
+      return scoreSweep(gapped, expectation(circuit, tolerances));
     };
-    const gaps = scoreSweep(gapped, expectation(circuit, tolerances));
-    expect(outcome(gaps, 'gaps')).toBe('cannot-tell');
-    expect(gaps.verdict).toBe('inconclusive');
+    const once = gaps(800);
+    expect(outcome(once, 'coverage')).toBe('conforms');
+    expect(once.verdict).toBe('pass');
+    const always = gaps(800, 3030, 5260);
+    expect(always.checks.find(({ check }) => check === 'coverage')).toMatchObject({
+      outcome: 'cannot-tell',
+      highLimit: 0,
+    });
+    expect(always.verdict).toBe('inconclusive');
+    expect(always.advice).toEqual(['record-faster']);
     const range = { low: 0, high: 3 };
     const clipped = simulateSweep({ ...plan, recorder: { ...plan.recorder, range } });
     const score = scoreSweep(clipped.sweep, expectation(circuit, tolerances), { range });

@@ -19,14 +19,17 @@ import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
+import { coverage } from './coverage.js';
 import { decideVerdict } from './decideVerdict.js';
 import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
 import { goalsOf } from './goalsOf.js';
+import { inTravel } from './inTravel.js';
 import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
+import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
@@ -135,10 +138,22 @@ export function scoreSweep(
     scale,
     quality.clip,
   );
+  const told = inTravel(movement, expected, scale);
+  const looks = coverage(
+    levels,
+    movement,
+    told.strokes,
+    departures,
+    expected,
+    scale,
+    quality,
+    criteria,
+  );
   const checks = [
-    ...judgeCapture(judged, capture, expected, movement.rests, recorder, criteria),
+    ...judgeCapture(capture, expected, recorder, criteria),
     judgeSupply(ratio, criteria),
     ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
+    judgeCoverage(looks, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
@@ -157,14 +172,12 @@ export function scoreSweep(
   return {
     verdict,
     causes,
-    advice: chooseAdvice(verdict, causes, checks),
+    advice: chooseAdvice(verdict, causes, checks, isPassedUnseen(looks, told.strokes, criteria)),
     checks,
     findings,
     spots: spotsOf(evidence),
     ...(more !== undefined && { morePasses: more }),
-    strokes: movement.strokes,
-    rests: movement.rests,
-    snaps: movement.snaps,
+    ...told,
     quality,
     couldShow: couldShow(
       levels.time,
@@ -174,6 +187,7 @@ export function scoreSweep(
       quality.visible,
       quality.shortestDropout,
     ),
+    coverage: looks,
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
     supplyAssumed: ratio.supply === 'assumed',
