@@ -96,9 +96,9 @@ describe('prepareSweep', () => {
     const signal = new Float64Array(10_000);
     signal[5005] = 3;
     const { bins } = prepareSweep({ time: times(10_000, 1e-5), signal }, 4, {}, defaultCriteria);
-    expect(bins.samplesPerBin).toBe(50);
+    expect(bins.samplesPerBin).toBe(25);
     expect(Math.max(...bins.high)).toBe(3);
-    expect(Math.max(...bins.mean)).toBeCloseTo(0.06, 12);
+    expect(Math.max(...bins.mean)).toBeCloseTo(0.12, 12);
   });
 });
 

@@ -9,6 +9,8 @@ export interface BrokenReading {
   /** Level of the reading, and of the one before it since the contact broke; NaN for the first. */
   readonly seen: number;
   readonly last: number;
+  /** The reading that goes on from the last two as they do, where it is a crack's crossing. */
+  readonly ahead: number;
   /** Where the path is taken to be meanwhile. */
   readonly path: number;
   /** Variance of a reading, and the smallest visible departure. */
@@ -24,6 +26,8 @@ const steady = 0.5;
 const dirty = { lifted: 0.49, lead: 0.3 };
 /** A reading's own scatter about the one before it: of both. */
 const ofBoth = 2.5;
+/** And about a line through the last two: of all three, and what bends a crossing. */
+const ofThree = 8;
 
 /**
  * How unlikely a reading is while a contact is broken: −ln of its density, and what the time costs. At the level that an open contact
@@ -39,8 +43,13 @@ export function readingCost(
 ): number {
   const { seen, last, path, variance, visible } = reading;
   const near = nearLast(seen, last, variance);
-  if (state === 'shifting')
-    return -Math.log(0.3 / levels.range + steady * near) + seconds / dwell.shifting;
+  if (state === 'shifting') {
+    const onward = Number.isNaN(reading.ahead)
+      ? 0
+      : density(seen - reading.ahead, ofThree * variance);
+    const any = (1 - steady) / levels.range;
+    return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.shifting;
+  }
   if (state === 'foreign')
     return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.foreign;
   const goal = state === 'lifted' ? levels.rest : levels[state]?.(path);

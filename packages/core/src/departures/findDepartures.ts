@@ -9,6 +9,7 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { bridge } from './bridge.js';
 import type { Departure, Excursion, Span } from './departure.js';
+import { findDips } from './dips.js';
 import { gradualExcursions } from './gradualExcursions.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
@@ -87,6 +88,8 @@ export function findDepartures(
   const stands = findStandstills(levels, path, skip).map(
     ({ from, to, depth }): Departure => ({ kind: 'dead-spot', from, to, depth, stands: true }),
   );
+  for (const { from, to } of stands) skip.fill(1, Math.max(0, from - half), to + half + 1);
+  excursions.push(...findDips(own, path, stops, skip));
   const isApart = (one: Span): boolean =>
     !stands.some(({ from, to }) => one.from <= to && one.to >= from);
   const inOrder = (a: Span, b: Span): number => a.from - b.from;

@@ -21,6 +21,8 @@ const catchUps: readonly Seconds[] = [2e-3, 5e-3, 0.012];
 const beside: readonly [Seconds, Seconds] = [8e-3, 0.04];
 /** What was caught up is what the shaft moved meanwhile, within this part. */
 const madeUp = 0.4;
+/** Standing still it moves by this part of that at the most. */
+const creeps = 0.4;
 /** Catching up is so many times as fast as the movement beside it. */
 const faster = 2.5;
 
@@ -74,7 +76,7 @@ export function findStandstills(
       const flat = lineThrough(own, from, last);
       const size =
         sign * (lineAfter.level + lineAfter.speed * (time[to]! - lineAfter.time) - flat.level);
-      if (size < 0.9 * visible) continue;
+      if (size < 0.9 * visible || Math.abs(flat.speed) * stood > creeps * size) continue;
       const seconds = time[to]! - time[from]!;
       const moved = ((before + after) / 2) * seconds;
       if (Math.abs(moved - size) > madeUp * size + still) continue;

@@ -65,6 +65,7 @@ function throwAt(
   const least = Math.max(slowest * step * interval, visible / 2);
   let start = early;
   while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;
+  while (start < early && height(start) - height(start + 1) < least / step) start++;
   let touch = early;
   while (touch + step < path.length && height(touch) - height(touch + step) >= least) touch += step;
   const last = Math.min(path.length - 1, touch + 2 * step);

@@ -140,6 +140,7 @@ export function decode(
     one.motion = motion;
     one.contact = 'sound';
     one.last = level;
+    one.beforeLast = Number.NaN;
     one.since = from.since;
     one.struck = false;
     one.thrown = from.thrown;
@@ -221,7 +222,8 @@ export function decode(
   const breakOff = (from: Hypothesis, state: BrokenState, extra: number, isNew: boolean): void => {
     const seen = farthest(ahead.level);
     const last = isNew ? Number.NaN : from.last;
-    const reading = { seen, last, path: ahead.level, variance, visible };
+    const onward = isNew ? Number.NaN : 2 * from.last - from.beforeLast;
+    const reading = { seen, last, ahead: onward, path: ahead.level, variance, visible };
     const cost = from.cost + extra + readingCost(state, reading, contact, seconds);
     if (!(cost < hypotheses.limit)) return;
     const one = follow(from, cost, from.motion, isNew ? state : undefined);
@@ -232,6 +234,7 @@ export function decode(
     one.speedVariance = ahead.speedVariance;
     one.contact = state;
     one.last = seen;
+    one.beforeLast = from.last;
     if (isNew) one.since = bin;
     offer(one);
   };
@@ -338,7 +341,14 @@ export function decode(
     }
     if (part.soundFrom <= part.from) return;
     for (const state of broken) {
-      const reading = { seen: level, last: level, path: anywhere.level, variance, visible };
+      const reading = {
+        seen: level,
+        last: level,
+        ahead: Number.NaN,
+        path: anywhere.level,
+        variance,
+        visible,
+      };
       const cost = beginsBroken + readingCost(state, reading, contact, 0);
       const one = follow(newHypothesis(), cost, 'hand');
       setTo(one, 0, speedAtFirst.hand ** 2);

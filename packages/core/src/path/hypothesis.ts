@@ -19,6 +19,8 @@ export interface Hypothesis extends MotionState {
   contact: BrokenState | 'sound';
   /** Reading before, as far off the path as the bin went, and the bin at which the contact broke. */
   last: number;
+  /** The reading before that one, in a contact that broke; NaN where there is none. */
+  beforeLast: number;
   since: number;
   /** A stop, or whatever throws the throttle, was at work. */
   struck: boolean;
@@ -39,6 +41,7 @@ export function newHypothesis(): Hypothesis {
     motion: 'hand',
     contact: 'sound',
     last: 0,
+    beforeLast: Number.NaN,
     since: 0,
     struck: false,
     thrown: false,

@@ -1,12 +1,12 @@
 import type { CaptureQuality } from '../capture/captureQuality.js';
 import { samplesOver } from '../capture/sampling.js';
 import type { Criteria } from '../criteria.js';
+import type { Departure } from '../departures/departure.js';
+import { isJump } from '../departures/isJump.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Curve } from '../expectation/expectedCurve.js';
-import type { Departure } from '../departures/departure.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
-import { isJump } from '../departures/isJump.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
 import type { Travel, Volts } from '../units.js';

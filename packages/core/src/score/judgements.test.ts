@@ -89,11 +89,16 @@ describe('judgeClosedRest', () => {
     expect(judge([...readings]).outcome).toBe(outcome);
   });
 
-  test('ways of return are not mixed: their difference is hysteresis', () => {
-    expect(judge([0.5, 0.5, 0.5], [0.8, 0.8, 0.8])).toMatchObject({
-      outcome: 'conforms',
-      measured: 0,
-    });
+  test('what ways of return differ by is hysteresis, judged by the same limits', () => {
+    expect(judge([0.5, 0.5, 0.5], [0.6, 0.6, 0.6])).toMatchObject({ outcome: 'conforms' });
+    expect(judge([0.5, 0.5, 0.5], [0.8, 0.8, 0.8])).toMatchObject({ outcome: 'fails' });
+  });
+
+  test('a range can only grow: beyond the limit two returns suffice where the spring brought one, two by hand may have stopped short', () => {
+    expect(judge([], [0.5, 0.9]).outcome).toBe('fails');
+    expect(judge([0.9], [0.5]).outcome).toBe('fails');
+    expect(judge([0.5, 0.9]).outcome).toBe('not-judged');
+    expect(judge([], [0.5, 0.51]).outcome).toBe('not-judged');
   });
 
   test('scatter that the readings’ uncertainty may have carried over the limit is at most marginal', () => {

@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import type { ContactEvent, Pass, TimeSpent } from './contactEvent.js';
+import type { ContactEvent, Goals, Pass, TimeSpent } from './contactEvent.js';
 import { morePasses } from './morePasses.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
 /** Six passes of a second each in twelve seconds. */
 const passes: readonly Pass[] = Array.from({ length: 6 }, () => ({ low: 0, high: 1, snap: false }));
 const spent: TimeSpent = { whole: 12, resting: 6, flexed: 0, tapped: 0 };
+
+/** On a pull-down a lifted wiper and a broken supply lead leave one level, a broken ground lead another. */
+const full: Goals = { wiper: 'full', supply: 'full' };
+const part: Goals = { wiper: 'part', supply: 'part' };
 
 const event = (
   travel: number,
@@ -17,7 +21,8 @@ const event = (
   travel,
   speed: pass === undefined ? 0 : 1,
   pass,
-  form: 'full',
+  jump: false,
+  goals: full,
   long: true,
   ...more,
 });
@@ -37,9 +42,9 @@ describe('weighCauses', () => {
 
   test('both ways at any travel is interference', () => {
     const both = [
-      event(0.1, 0, { form: 'part', long: false }),
-      event(0.6, 2, { form: 'away', long: false }),
-      event(0.8, 3, { form: 'away', long: false }),
+      event(0.1, 0, { goals: part, long: false }),
+      event(0.6, 2, { goals: {}, long: false }),
+      event(0.8, 3, { goals: {}, long: false }),
     ];
     expect(weights(both).interference).toBeGreaterThan(0.95);
   });
@@ -55,7 +60,7 @@ describe('weighCauses', () => {
       event(0.1, 0),
       event(0.1, 1),
       event(0.1, 2),
-      event(0.7, 3, { finding: 3, form: 'away', long: false }),
+      event(0.7, 3, { finding: 3, goals: {}, long: false }),
     ];
     const [best] = weighCauses({ events, passes, spent, sameTravel: 0.03 });
     expect(best!.sources).toEqual(['track', 'interference']);
@@ -63,8 +68,8 @@ describe('weighCauses', () => {
   });
 
   test('long breaks of a lead and short pulses toward the rest level are told apart', () => {
-    const short = { form: 'part', long: false } as const;
-    const away = { form: 'away', long: false } as const;
+    const short = { goals: part, long: false } as const;
+    const away = { goals: {}, long: false } as const;
     const events = [
       event(0.3, 0, { finding: 0 }),
       event(0.6, 1, { ...short, finding: 1 }),
@@ -86,10 +91,21 @@ describe('weighCauses', () => {
     expect(tapped.track).toBeGreaterThan(5 * weights([resting]).track);
   });
 
+  test('many short pulses to one side are a dirty lead’s, as many to both sides interference', () => {
+    const pulses = (goals: (i: number) => Goals) =>
+      weights(
+        Array.from({ length: 12 }, (_, i) =>
+          event(((i + 1) * 0.618) % 1, i % 6, { finding: i, goals: goals(i), long: false }),
+        ),
+      );
+    expect(pulses(() => part).connection).toBeGreaterThan(0.9);
+    expect(pulses((i) => (i % 2 ? part : {})).interference).toBeGreaterThan(0.9);
+  });
+
   test('the weights add up to 1', () => {
     const { track, connection, interference } = weights([
       event(0.3, 0),
-      event(0.5, 1, { form: 'part', long: false }),
+      event(0.5, 1, { goals: part, long: false }),
     ]);
     expect(track + connection + interference).toBeCloseTo(1, 12);
   });

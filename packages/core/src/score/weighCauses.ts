@@ -22,7 +22,7 @@ const jumpChance = { track: 0.1, connection: 0.03, interference: 0.001 } as cons
 const elsewhere = { track: 0.02, connection: 0.06 } as const;
 /** A foreign voltage goes one way or the other, and to a broken contact's level by chance. */
 const eitherWay = 0.5;
-const byChance = 0.06;
+const byChance = 0.05;
 
 /** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
 const longChances = {
