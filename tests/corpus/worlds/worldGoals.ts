@@ -1,0 +1,62 @@
+import { kinds } from '../measure.js';
+import type { Figure } from './measureWorld.js';
+
+/** What a figure is to reach, and what is asserted of it until it does. */
+export interface WorldGoal {
+  readonly name: string;
+  /** `most`: no more; `least`: no less. */
+  readonly side: 'most' | 'least';
+  readonly goal: number;
+  /** Asserted, by world. */
+  readonly holds: Readonly<Record<'plate' | 'habits', number>>;
+}
+
+const most = (name: string, goal: number, plate: number, habits: number): WorldGoal => ({
+  name,
+  side: 'most',
+  goal,
+  holds: { plate, habits },
+});
+const least = (name: string, goal: number, plate: number, habits: number): WorldGoal => ({
+  ...most(name, goal, plate, habits),
+  side: 'least',
+});
+
+/** Recall and precision that hold of each kind, in the plate's world and in that of habits. */
+const ofKinds = {
+  recall: {
+    dropout: [0, 0],
+    spike: [0, 0],
+    step: [0, 0],
+    'dead-spot': [0, 0],
+    rough: [0, 0],
+  },
+  precision: {
+    dropout: [0, 0],
+    spike: [0, 0],
+    step: [0, 0],
+    'dead-spot': [0, 0],
+    rough: [0, 0],
+  },
+} as const;
+
+export const worldGoals: readonly WorldGoal[] = [
+  least('verdict right', 0.98, 0, 0),
+  most('sound judged fail', 0.003, 1, 1),
+  most('sound judged fail or marginal', 0.01, 1, 1),
+  most('visible fault passed', 0.005, 1, 1),
+  most('not fail where only fail is fair', 0.02, 1, 1),
+  most('sound, adequate, judged inconclusive', 0.03, 1, 1),
+  least('cause right', 0.95, 0, 0),
+  ...kinds.map((kind) => least(`recall of ${kind}`, 0.95, ...ofKinds.recall[kind])),
+  ...kinds.map((kind) => least(`precision of ${kind}`, 0.95, ...ofKinds.precision[kind])),
+  most('bounces named a fault', 0.005, 1, 1),
+  most('median travel error', 0.004, 1, 1),
+  most('95th percentile of travel error', 0.015, 1, 1),
+];
+
+/** Whether a figure keeps a limit; of nothing there is nothing to keep. */
+export function keeps({ value }: Figure, side: WorldGoal['side'], limit: number): boolean {
+  if (value === undefined) return true;
+  return side === 'most' ? value <= limit : value >= limit;
+}
