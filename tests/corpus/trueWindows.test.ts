@@ -7,7 +7,7 @@ import { trueWindows } from './trueWindows.js';
 
 test('the windows of the truth, by a divider of its own, are those of the expectation', () => {
   const random = randomStream(83);
-  for (let i = 0; i < 100 * soak; i++) {
+  for (let i = 0; i < 25 * soak; i++) {
     const { nominal, tolerances } = drawHookup(random);
     const { windows } = expectation(nominal, tolerances);
     const own = trueWindows(nominal, tolerances);
