@@ -1,4 +1,5 @@
 import { kinds } from '../measure.js';
+import type { Kind } from '../trueEvents.js';
 import type { Figure } from './measureWorld.js';
 
 /** What a figure is to reach, and what is asserted of it until it does. */
@@ -23,7 +24,9 @@ const least = (name: string, goal: number, plate: number, habits: number): World
 });
 
 /** Recall and precision that hold of each kind, in the plate's world and in that of habits. */
-const ofKinds = {
+const ofKinds: Readonly<
+  Record<'recall' | 'precision', Readonly<Record<Kind, readonly [number, number]>>>
+> = {
   recall: {
     dropout: [0.9, 0.78],
     spike: [0.88, 0.85],
@@ -38,7 +41,7 @@ const ofKinds = {
     'dead-spot': [0.45, 0.6],
     rough: [0.93, 0.93],
   },
-} as const;
+};
 
 export const worldGoals: readonly WorldGoal[] = [
   least('verdict right', 0.98, 0.92, 0.85),
