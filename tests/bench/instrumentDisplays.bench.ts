@@ -7,6 +7,7 @@ import {
 } from '@truesweep/core';
 import { expect, test } from 'vitest';
 import { fastest } from './fastest.js';
+import { keeps } from './keeps.js';
 
 /** 10 s at 10 kS/s: slow turns to and fro. */
 const time = Float64Array.from({ length: 100_000 }, (_, i) => i / 10_000);
@@ -85,9 +86,11 @@ test('what instruments show of 10 s at 10 kS/s', () => {
   };
   for (const [name, show] of Object.entries(displays)) {
     const ratio = fastest(often(show), 9) / bare;
-    console.log(
-      `${name}: ${ratio.toFixed(1)} × one bare pass over the samples (asked: at most 20)`,
-    );
+    keeps(`${name} over one bare pass over the samples`, ratio, {
+      side: 'most',
+      goal: 20,
+      holds: 20,
+    });
   }
   expect(sum).toBeGreaterThan(0);
 });

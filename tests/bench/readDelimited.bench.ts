@@ -7,6 +7,7 @@ import { readDelimited } from '@truesweep/recordings';
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
 import { fastest } from './fastest.js';
+import { keeps } from './keeps.js';
 
 const megabytes = 200;
 const heading = 'time (s),wiper (V)\n';
@@ -50,14 +51,13 @@ test('a two-column file of 200 MB', () => {
   const file = twoColumns(megabytes * 1e6);
   const bound = fastest(() => void fixedFormat(file), 3);
   const own = fastest(() => void readDelimited(file), 3);
-  console.log(
-    `reading ${megabytes} MB: ${((100 * bound) / own).toFixed(0)} % of the speed of the bound (asked: at least 70), ${(megabytes / own).toFixed(0)} MB/s`,
-  );
+  console.log(`reading ${megabytes} MB: ${(megabytes / own).toFixed(0)} MB/s`);
+  keeps('of the speed of the bound', bound / own, { side: 'least', goal: 0.7, holds: 0.4 });
   const part = twoColumns(20e6);
   const text = new TextDecoder().decode(part);
   const papa = fastest(() => void Papa.parse(text, { dynamicTyping: true }), 3);
   const partly = fastest(() => void readDelimited(part), 3);
-  console.log(`against papaparse: ${(papa / partly).toFixed(1)} × (asked: at least 10)`);
+  keeps('times as fast as papaparse', papa / partly, { side: 'least', goal: 10, holds: 10 });
   const { sweep } = readDelimited(part);
   const [time, signal] = fixedFormat(part);
   expect(sweep).toEqual({ time: time.slice(), signal: signal.slice() });
@@ -85,9 +85,11 @@ test('a file of 200 MB in pieces', () => {
   const { stdout } = spawnSync(process.execPath, args, { cwd: here, encoding: 'utf8' });
   rmSync(folder, { recursive: true });
   const { count, grown } = JSON.parse(stdout) as { count: number; grown: number };
-  console.log(
-    `streaming ${megabytes} MB: ${grown.toFixed(0)} MB of extra memory (asked: under 150)`,
-  );
+  keeps(`streaming ${megabytes} MB: extra memory, MB`, grown, {
+    side: 'most',
+    goal: 150,
+    holds: 150,
+  });
   expect(count).toBe(fixedFormat(bytes)[0].length);
 }, 120_000);
 
@@ -116,8 +118,10 @@ test('starting the command line', () => {
   const help = medianTime([program, '--help']);
   const score = medianTime([program, 'score', file, '--job', job]);
   rmSync(folder, { recursive: true });
-  console.log(`truesweep --help: ${(help / nothing).toFixed(2)} × node -e 0 (asked: at most 2.5)`);
-  console.log(
-    `truesweep score of 100,000 samples: ${(score / nothing).toFixed(2)} × node -e 0 (asked: at most 6)`,
-  );
+  keeps('truesweep --help over node -e 0', help / nothing, { side: 'most', goal: 2.5, holds: 2.5 });
+  keeps('truesweep score of 100,000 samples over node -e 0', score / nothing, {
+    side: 'most',
+    goal: 6,
+    holds: 15,
+  });
 }, 120_000);

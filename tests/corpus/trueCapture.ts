@@ -1,6 +1,7 @@
-import type { Expectation, Fraction, ReadingWindow, Volts } from '@truesweep/core';
+import type { Fraction, ReadingWindow, Volts } from '@truesweep/core';
 import type { CorpusPlan } from './simulator/plan.js';
 import type { Simulated } from './simulator/simulate.js';
+import type { TrueWindows } from './trueWindows.js';
 
 export interface TrueCapture {
   /** Whether the recording is adequate; both where that is a matter of opinion. */
@@ -21,7 +22,7 @@ export function trueCapture(
   plan: CorpusPlan,
   simulated: Simulated,
   visible: Fraction,
-  windows: Expectation['windows'],
+  windows: TrueWindows,
 ): TrueCapture {
   const { interval, gaps } = plan.recorder;
   const reasons: string[] = [];

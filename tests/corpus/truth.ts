@@ -1,4 +1,4 @@
-import { type Cause, expectation, type Verdict, type Volts } from '@truesweep/core';
+import type { Cause, Verdict, Volts } from '@truesweep/core';
 import type { CorpusPlan } from './simulator/plan.js';
 import type { Simulated } from './simulator/simulate.js';
 import { neverOpen, trueCapture } from './trueCapture.js';
@@ -6,6 +6,7 @@ import { trueCause } from './trueCause.js';
 import { type TrueEvent, trueEvents } from './trueEvents.js';
 import { eventOutcomes } from './trueOutcomes.js';
 import { closedRestOutcomes, endOutcomes, worse } from './trueRests.js';
+import { trueWindows } from './trueWindows.js';
 import { visibleLimit } from './visibleLimit.js';
 
 /** What is true of a simulated recording, from its plan and design.md's rules alone. */
@@ -30,7 +31,7 @@ export type Outcome = 'conforms' | 'marginal' | 'fails';
 const anything: readonly Outcome[] = ['conforms', 'marginal', 'fails'];
 
 export function truthOf(plan: CorpusPlan, simulated: Simulated): Truth {
-  const { windows } = expectation(plan.nominal, plan.tolerances);
+  const windows = trueWindows(plan.nominal, plan.tolerances);
   const span = Math.abs(windows.open.nominal - windows.closed.nominal);
   const visible = visibleLimit(plan.recorder, span, simulated.recording.time.length);
   const events = trueEvents(plan, simulated, visible);
@@ -75,7 +76,7 @@ export function truthOf(plan: CorpusPlan, simulated: Simulated): Truth {
 function wiringOutcomes(plan: CorpusPlan, simulated: Simulated): readonly Outcome[] | undefined {
   if (plan.className === 'no output') return ['fails'];
   if (plan.className !== 'wrong terminals') return undefined;
-  const { windows } = expectation(plan.nominal, plan.tolerances);
+  const windows = trueWindows(plan.nominal, plan.tolerances);
   const span = Math.abs(windows.open.nominal - windows.closed.nominal);
   const { noiseFree } = simulated.recording;
   const [low, high] = noiseFree.reduce(

@@ -1,8 +1,9 @@
-import { type Circuit, expectation, type Travel, type Volts } from '@truesweep/core';
+import type { Circuit, Travel, Volts } from '@truesweep/core';
 import { durationOf } from '../simulator/motion.js';
 import { outputOf, outputTable } from '../simulator/outputTable.js';
 import type { CorpusPlan, Fault, RecorderPlan } from '../simulator/plan.js';
 import { type RandomStream, randomStream } from '../simulator/randomStream.js';
+import { trueWindows } from '../trueWindows.js';
 import { visibleLimit } from '../visibleLimit.js';
 import { drawFault, type FaultName, faultNames } from './drawFault.js';
 import { drawHookup, type Hookup } from './drawHookup.js';
@@ -185,7 +186,7 @@ function misset(
   end: 'closed' | 'open',
   random: RandomStream,
 ): Circuit {
-  const { windows } = expectation(nominal, tolerances);
+  const windows = trueWindows(nominal, tolerances);
   const span = Math.abs(windows.open.nominal - windows.closed.nominal);
   const excess = random.logBetween(0.006, 0.14) * span;
   const output = outputTable(actual);

@@ -1,7 +1,8 @@
 import { type Circuit, operatingPoint } from '@truesweep/core';
 import { expect, test } from 'vitest';
+import { divided, noLegs } from '../divider.js';
 import { randomStream } from '../simulator/randomStream.js';
-import { contactFor, divided, drawBench, noLegs, restLevel, soundAt, windowOf } from './bench.js';
+import { contactFor, drawBench, restLevel, soundAt, windowOf } from './bench.js';
 
 const random = randomStream(21);
 const benches = Array.from({ length: 25 }, () => drawBench(random));

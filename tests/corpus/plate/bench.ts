@@ -4,43 +4,14 @@ import {
   expectation,
   type Fraction,
   type Ohms,
+  type ReadingWindow,
   type Tolerances,
   type Travel,
   type Volts,
 } from '@truesweep/core';
+import { divided, noLegs, type Parts } from '../divider.js';
 import type { RandomStream } from '../simulator/randomStream.js';
-
-/** The parts of a hook-up. */
-export interface Parts {
-  readonly volts: Volts;
-  readonly limiter: Ohms;
-  readonly track: Ohms;
-  readonly closed: number;
-  readonly open: number;
-  readonly pullDown: Ohms;
-  readonly pullUp: Ohms;
-  /** What the pull-up goes to; the source where left out. */
-  readonly pullUpVolts?: Volts;
-}
-
-/** Resistance that a fault adds: in the ground's leg, in the supply's, at the wiper. */
-export interface Legs {
-  readonly below: Ohms;
-  readonly above: Ohms;
-  readonly contact: Ohms;
-}
-
-export const noLegs: Legs = { below: 0, above: 0, contact: 0 };
-
-/** The loaded divider: the track seen from the wiper, Thévenin, against the load. */
-export function divided(parts: Parts, position: number, legs: Legs): Volts {
-  const down = position * parts.track + legs.below;
-  const up = (1 - position) * parts.track + parts.limiter + legs.above;
-  const ohms = (down * up) / (down + up) + legs.contact + 1e-6;
-  const upVolts = parts.pullUpVolts ?? parts.volts;
-  const feed = (parts.volts * down) / (down + up) / ohms + upVolts / parts.pullUp;
-  return feed / (1 / ohms + 1 / parts.pullDown + 1 / parts.pullUp);
-}
+import { windowOfParts } from '../trueWindows.js';
 
 /** Where the load pulls a lifted wiper. */
 export const restLevel = (parts: Parts): Volts =>
@@ -86,30 +57,9 @@ const tolerancesOf = ({ pullDown, pullUp }: Parts): Tolerances => ({
   ...(pullUp < Number.POSITIVE_INFINITY && { pullUp: loadTolerance, limiter: 0 }),
 });
 
-/** The extremes of the divider over all corners of the tolerances. */
-export function windowOf(parts: Parts, end: 'closed' | 'open'): { low: Volts; high: Volts } {
-  const { source, limiter, track, pullDown = 0, pullUp = 0, ...positions } = tolerancesOf(parts);
-  const reach = positions[`${end}Position`]!;
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let corner = 0; corner < 32; corner++) {
-    const off = (bit: number, tolerance = 0): number =>
-      1 + ((corner >> bit) & 1 ? tolerance : -tolerance);
-    const at: Parts = {
-      ...parts,
-      volts: parts.volts * off(0, source),
-      limiter: parts.limiter * off(1, limiter),
-      track: parts.track * off(2, track),
-      pullDown: parts.pullDown * off(3, pullDown),
-      pullUp: parts.pullUp * off(4, pullUp),
-    };
-    for (let part = -1; part <= 1; part += 0.5) {
-      const value = divided(at, Math.min(1, Math.max(0, parts[end] + part * reach)), noLegs);
-      low = Math.min(low, value);
-      high = Math.max(high, value);
-    }
-  }
-  return { low, high };
-}
+/** Where a sound sensor's reading at an end lies. */
+export const windowOf = (parts: Parts, end: 'closed' | 'open'): ReadingWindow =>
+  windowOfParts(parts, tolerancesOf(parts), end);
 
 /** How the position follows the travel by design. */
 export interface Shape {

@@ -1,15 +1,7 @@
 import type { Finding, Volts } from '@truesweep/core';
+import { divided, type Legs, noLegs } from '../divider.js';
 import type { RandomStream } from '../simulator/randomStream.js';
-import {
-  type Bench,
-  bisected,
-  contactFor,
-  divided,
-  type Legs,
-  noLegs,
-  positionOf,
-  restLevel,
-} from './bench.js';
+import { type Bench, bisected, contactFor, positionOf, restLevel } from './bench.js';
 
 /** A recording in the making, on the grid of the motion. */
 export interface Scene {

@@ -1,0 +1,65 @@
+import { kinds } from '../measure.js';
+import type { Kind } from '../trueEvents.js';
+import type { Figure } from './measureWorld.js';
+
+/** What a figure is to reach, and what is asserted of it until it does. */
+export interface WorldGoal {
+  readonly name: string;
+  /** `most`: no more; `least`: no less. */
+  readonly side: 'most' | 'least';
+  readonly goal: number;
+  /** Asserted, by world. */
+  readonly holds: Readonly<Record<'plate' | 'habits', number>>;
+}
+
+const most = (name: string, goal: number, plate: number, habits: number): WorldGoal => ({
+  name,
+  side: 'most',
+  goal,
+  holds: { plate, habits },
+});
+const least = (name: string, goal: number, plate: number, habits: number): WorldGoal => ({
+  ...most(name, goal, plate, habits),
+  side: 'least',
+});
+
+/** Recall and precision that hold of each kind, in the plate's world and in that of habits. */
+const ofKinds: Readonly<
+  Record<'recall' | 'precision', Readonly<Record<Kind, readonly [number, number]>>>
+> = {
+  recall: {
+    dropout: [0.9, 0.78],
+    spike: [0.88, 0.85],
+    step: [0.55, 0.15],
+    'dead-spot': [0.6, 0.65],
+    rough: [0.84, 0.5],
+  },
+  precision: {
+    dropout: [0.93, 0.84],
+    spike: [0.88, 0.86],
+    step: [0.88, 0.5],
+    'dead-spot': [0.45, 0.6],
+    rough: [0.93, 0.93],
+  },
+};
+
+export const worldGoals: readonly WorldGoal[] = [
+  least('verdict right', 0.98, 0.92, 0.85),
+  most('sound judged fail', 0.003, 0.02, 0.11),
+  most('sound judged fail or marginal', 0.01, 0.05, 0.18),
+  most('visible fault passed', 0.005, 0.05, 0.12),
+  most('not fail where only fail is fair', 0.02, 0.07, 0.05),
+  most('sound, adequate, judged inconclusive', 0.03, 0.06, 0.03),
+  least('cause right', 0.95, 0.9, 0.82),
+  ...kinds.map((kind) => least(`recall of ${kind}`, 0.95, ...ofKinds.recall[kind])),
+  ...kinds.map((kind) => least(`precision of ${kind}`, 0.95, ...ofKinds.precision[kind])),
+  most('bounces named a fault', 0.005, 0.005, 0.05),
+  most('median travel error', 0.004, 0.008, 0.007),
+  most('95th percentile of travel error', 0.015, 0.65, 0.12),
+];
+
+/** Whether a figure keeps a limit; of nothing there is nothing to keep. */
+export function keeps({ value }: Figure, side: WorldGoal['side'], limit: number): boolean {
+  if (value === undefined) return true;
+  return side === 'most' ? value <= limit : value >= limit;
+}
