@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { randomNumbers } from '../statistics/randomNumbers.js';
 import type { ContactLevels } from '../contact/contactLevels.js';
 import type { Levels } from '../movement/levels.js';
 import { plainLevels } from '../movement/plainLevels.js';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { findDepartures } from './findDepartures.js';
 
 /** An opening from 0.1 to 0.9 in 2 s at 1 ms, changed by a function of time and level. */

@@ -12,7 +12,7 @@ const leftOfVisible = 0.7;
 /** Jumps that lead away and soon back are one excursion. */
 export function withoutPairs(
   events: readonly RawEvent[],
-  { mean, time, visible }: Levels,
+  { mean, time, visible, rest, noise }: Levels,
 ): readonly RawEvent[] {
   const result: RawEvent[] = [];
   for (let i = 0; i < events.length; i++) {
@@ -27,12 +27,22 @@ export function withoutPairs(
   }
   return result;
 
+  /** Whether the signal lies at the level of a lifted wiper all the while, however long. */
+  function liesAtRest(first: number, last: number): boolean {
+    if (rest === undefined) return false;
+    const near = visible / 2 + 4 * noise;
+    for (let i = first; i <= last; i++) if (Math.abs(mean[i]! - rest) > near) return false;
+    return true;
+  }
+
   function backAgain(first: number): number | undefined {
     let [sum, farthest] = [0, 0];
     for (let k = first; k < events.length; k++) {
       const { kind, from, to } = events[k]!;
-      if (time[to]! - time[events[first]!.from]! > longest) return undefined;
-      if (k > first && time[from]! - time[events[k - 1]!.to]! > pairTime) return undefined;
+      if (k > first && !liesAtRest(events[k - 1]!.to, from)) {
+        if (time[to]! - time[events[first]!.from]! > longest) return undefined;
+        if (time[from]! - time[events[k - 1]!.to]! > pairTime) return undefined;
+      }
       if (kind !== 'jump') continue;
       sum += mean[to]! - mean[from]!;
       farthest = Math.max(farthest, Math.abs(sum));

@@ -9,7 +9,7 @@ import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
-import type { Travel, Volts } from '../units.js';
+import type { Seconds, Travel, Volts } from '../units.js';
 import { fallOf } from './fallOf.js';
 import type { Coverage, Stroke } from './score.js';
 
@@ -18,6 +18,9 @@ export const tenths = 10;
 
 /** A stroke that ends so little short of a tenth's border went over all of that tenth. */
 const slack: Travel = 0.02;
+
+/** No hand turns a throttle over a tenth of its travel sooner: what does was thrown both ways, or is no throttle. */
+const shortestTenth: Seconds = 8e-3;
 
 /** Sums of rounded times may miss a limit that they reach. */
 const rounding = 1 + 1e-9;
@@ -31,7 +34,8 @@ export function goesOver({ from, to }: Pick<Stroke, 'from' | 'to'>, tenth: numbe
 /**
  * How many clean looks each tenth of the travel had. A stroke over a tenth is one where enough samples fell into it, so close
  * together that a dropout of the criteria's length leaves as many as wanted, and where no gap longer than that dropout lay in it. A gap at
- * rest hides no travel, nor does a jump that was found: it leaps over levels, and is what was seen there. A fall by the spring must also have taken as long over the tenth as that dropout lasts.
+ * rest hides no travel, nor does a jump that was found: it leaps over levels, and is what was seen there. A fall by the spring must
+ * also have taken as long over the tenth as that dropout lasts, any other stroke as long as a quick hand.
  *
  * @param strokes Those of the movement, in travel.
  */
@@ -92,7 +96,8 @@ export function coverage(
       // So many samples may take one interval more than they part.
       const isClose = spent[tenth]! * wanted <= longest * (samples[tenth]! + 1);
       const isEnough = samples[tenth]! >= wanted;
-      const isTooFast = fallen[tenth]! > 0 && fallen[tenth]! * rounding < criteria.dropout;
+      const isFall = fallen[tenth]! > 0 && fallen[tenth]! * rounding < criteria.dropout;
+      const isTooFast = isFall || spent[tenth]! * rounding < shortestTenth;
       const isShown = (isClose && isEnough && !isTooFast) || isLeapt[tenth] === 1;
       if (isShown && isHidden[tenth] === 0 && goesOver(stroke, tenth))
         looks[stroke.direction][tenth]! += 1;
