@@ -54,7 +54,7 @@ export function findDips(
       if (!one) continue;
       if (one.level < stops.closed + nearStop || one.level > stops.open - nearStop) continue;
       const depth = Math.max(-one.below, one.above);
-      const seconds = time[to]! - time[from]!;
+      const seconds = time[one.to]! - time[one.from]! + 2 * interval;
       if (depth < visible + 2 * noise || (8 * depth) / seconds ** 2 < noHand) continue;
       found.push(one);
       taken.fill(1, from - 1, to + 2);
@@ -107,5 +107,9 @@ function dipAt(
   const slack = onLine * depth + 3 * noise;
   if (worst > slack || other > slack || Math.abs(speed) < moving) return undefined;
   if (rest === undefined || (rest - level) * (below + above) <= 0) return undefined;
-  return { from, to, below, above, level: mean[deepest]! - off(deepest), swings: 0 };
+  let [first, last] = [from, to];
+  while (first < deepest && Math.abs(off(first)) <= slack) first++;
+  while (last > deepest && Math.abs(off(last)) <= slack) last--;
+  const there = mean[deepest]! - off(deepest);
+  return { from: first, to: last, below, above, level: there, swings: 0 };
 }

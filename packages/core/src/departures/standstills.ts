@@ -88,10 +88,17 @@ export function findStandstills(
         misfit(own, from - width, from - 1, lineBefore) +
         misfit(own, from, last, { ...flat, speed: 0 }) +
         misfit(own, to, to + width - 1, lineAfter);
-      const smooth = cubicMisfit(own, from - width, to + width - 1);
-      const spread = (off + 1e-12) / Math.max(1, 2 * width + last - from + 1 - 6);
-      if (smooth - off < 2 * (evidence + 1.5 * Math.log(n)) * Math.max(spread, noise * noise))
-        continue;
+      const bins = 2 * width + last - from + 1;
+      const least =
+        2 * (evidence + 1.5 * Math.log(n)) * Math.max(off / Math.max(1, bins - 6), noise ** 2);
+      if (cubicMisfit(own, from - width, to + width - 1) - off < least) continue;
+      // A step alone would leave what comes before it on one line.
+      const goesOn = lineThrough(own, from - width, last);
+      const withoutStand =
+        off -
+        misfit(own, from - width, from - 1, lineBefore) -
+        misfit(own, from, last, { ...flat, speed: 0 });
+      if (misfit(own, from - width, last, goesOn) + withoutStand - off < least / 2) continue;
       const previous = found[found.length - 1];
       if (previous && previous.to >= from) {
         if (Math.abs(previous.depth) >= size) continue;

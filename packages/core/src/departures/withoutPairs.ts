@@ -17,6 +17,10 @@ export function withoutPairs(
   const result: RawEvent[] = [];
   for (let i = 0; i < events.length; i++) {
     const one = events[i]!;
+    if (one.kind === 'jump' && comesBack(one)) {
+      result.push({ kind: 'excursion', state: 'foreign', from: one.from + 1, to: one.to - 1 });
+      continue;
+    }
     const last = one.kind === 'jump' ? backAgain(i) : undefined;
     if (last === undefined) result.push(one);
     else {
@@ -26,6 +30,17 @@ export function withoutPairs(
     }
   }
   return result;
+
+  /** Whether a jump that took its time led back to where it began. */
+  function comesBack({ from, to }: RawEvent): boolean {
+    let farthest = 0;
+    for (let i = from + 1; i < to; i++)
+      farthest = Math.max(farthest, Math.abs(mean[i]! - mean[from]!));
+    const left = Math.abs(mean[to]! - mean[from]!);
+    return (
+      farthest >= visible && left <= Math.max(leftOfFarthest * farthest, leftOfVisible * visible)
+    );
+  }
 
   /** Whether the signal lies at the level of a lifted wiper all the while, however long. */
   function liesAtRest(first: number, last: number): boolean {

@@ -29,7 +29,7 @@ export const thrownSpeed = 2;
  * How often each begins, per second. A recording of ten seconds has a few brisk turns and falls; light plates, flicks and knocks are
  * rare.
  */
-export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, knock: 0.05 } as const;
+export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, knock: 0.02 } as const;
 
 /** −ln of the chance that a thrown throttle meets a stop that is near, is caught where nothing is, and that what fell unseen landed. */
 export const impactCost = 1;

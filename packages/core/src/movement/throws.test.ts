@@ -34,7 +34,7 @@ describe('findThrows', () => {
     const [snap, ...others] = throwsOf(levels);
     expect(others).toEqual([]);
     expect(snap!.direction).toBe('closing');
-    expect(levels.time[snap!.start]).toBeCloseTo(0.5, 2);
+    expect(levels.time[snap!.start]).toBeCloseTo(0.5, 1);
     expect(levels.time[snap!.touch]).toBeCloseTo(0.54, 2);
     expect(snap!.rebounds.map((top) => top.toFixed(2))).toEqual(['0.06', '0.02']);
   });

@@ -45,7 +45,7 @@ export function findThrows(levels: Levels, path: Float64Array): readonly Throw[]
     const change = path[i + reach]! - path[i]!;
     if (Math.abs(change) < fastChange + visible) continue;
     if (time[i + reach]! - time[i]! > 3 * Math.max(fastTime, interval)) continue;
-    const one = throwAt(levels, path, change < 0 ? 1 : -1, i);
+    const one = throwAt(levels, path, change < 0 ? 1 : -1, i, i + reach);
     if (!one) continue;
     found.push(one);
     i = Math.max(i, one.settled);
@@ -59,6 +59,7 @@ function throwAt(
   path: Float64Array,
   sign: 1 | -1,
   early: number,
+  late: number,
 ): Throw | undefined {
   const height = (bin: number): number => sign * path[bin]!;
   const step = Math.max(1, Math.round(speedOver / interval));
@@ -66,7 +67,7 @@ function throwAt(
   let start = early;
   while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;
   while (start < early && height(start) - height(start + 1) < least / step) start++;
-  let touch = early;
+  let touch = late;
   while (touch + step < path.length && height(touch) - height(touch + step) >= least) touch += step;
   const last = Math.min(path.length - 1, touch + 2 * step);
   for (let i = touch; i <= last; i++) if (height(i) < height(touch)) touch = i;
@@ -90,25 +91,29 @@ function settles(
   const band = visible / 2;
   const slack = nearTouch * fall + visible;
   let still = touch;
+  let moves = true;
   for (let i = touch + 1; i < time.length; i++) {
     if (time[i]! - time[touch]! > longestSettling) break;
     if (height(i) - height(touch) > highestRebound * fall + visible) return undefined;
     if (Math.abs(height(i) - height(still)) > band) still = i;
-    if (time[i]! - time[still]! >= stillness) break;
+    moves = time[i]! - time[still]! < stillness && i + 1 < time.length;
+    if (!moves) break;
   }
   const to = height(still);
-  if (to - height(touch) > slack) return undefined;
+  if (moves || Math.abs(to - height(touch)) > slack) return undefined;
   const rebounds: number[] = [];
   let settled = touch;
-  let top = 0;
+  let [top, before, rises] = [0, 0, true];
   for (let i = touch; i <= still; i++) {
     const above = height(i) - to;
     if (above > visible) settled = i;
-    if (above > top) top = above;
+    if (above > before) rises = true;
+    if (rises && above > top) top = above;
     if (top > visible && above < top / 2) {
       rebounds.push(top);
-      top = 0;
+      [top, rises] = [0, false];
     }
+    before = above;
   }
   return { settled: Math.max(settled, touch), to, rebounds };
 }
