@@ -12,8 +12,9 @@ const fewestBins = 4;
 const noHand = 200;
 /** What lies beside a dip lies on one line, within this part of its depth. */
 const onLine = 0.1;
-/** Dips at one place lie this near to each other; one alone may be the hand's. */
+/** Dips at one place lie this near to each other, and are so many; fewer may be the hand's. */
 const onePlace = 0.02;
+const fewest = 3;
 /** The throttle moves beside it; a throttle that rests may have been tapped, spans per second. */
 const moving = 0.05;
 /** Nearer to a stop a throttle that lands on it, or leaves it, turns as quickly. */
@@ -61,7 +62,7 @@ export function findDips(
     }
   }
   const isRepeated = (one: Excursion): boolean =>
-    found.some((other) => other !== one && Math.abs(other.level - one.level) <= onePlace);
+    found.filter(({ level }) => Math.abs(level - one.level) <= onePlace).length >= fewest;
   return found.filter(isRepeated).sort((a, b) => a.from - b.from);
 }
 

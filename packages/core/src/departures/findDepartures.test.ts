@@ -162,13 +162,15 @@ describe('findDepartures', () => {
   test('bumps without edges at one place are dropouts of their full depth, one alone may be the hand’s', () => {
     const dip = (away: number) =>
       Math.abs(away) < 0.03 ? 0.15 * Math.cos((Math.PI * away) / 0.06) : 0;
-    const turns = (at: number) => 0.1 + 0.8 * (1 - Math.abs(1 - at));
-    const passes = opening((at) => turns(at) - dip(at - 0.5) - dip(at - 1.5));
-    expect(departuresOf(passes)).toMatchObject([
-      { kind: 'dropout', depth: expect.closeTo(-0.15, 2) },
-      { kind: 'dropout', depth: expect.closeTo(-0.15, 2) },
-    ]);
-    expect(kinds(opening((at, level) => level - dip(at - 1)))).toEqual([]);
+    const there = [0.25, 0.75, 1.25, 1.75];
+    const passes = (dips: readonly number[]) =>
+      opening((at) => {
+        const turned = 0.1 + 0.8 * (1 - Math.abs(((2 * at) % 2) - 1));
+        return turned - dips.reduce((sum, one) => sum + dip(at - one), 0);
+      });
+    expect(departuresOf(passes(there)).map(({ kind }) => kind)).toEqual(there.map(() => 'dropout'));
+    expect(departuresOf(passes(there))[0]!.depth).toBeCloseTo(-0.15, 2);
+    expect(kinds(passes([0.25]))).toEqual([]);
   });
 
   test('a track cracked so that its far side goes over the rest level has two steps, no long dropout', () => {

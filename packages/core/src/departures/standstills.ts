@@ -21,6 +21,8 @@ const catchUps: readonly Seconds[] = [2e-3, 5e-3, 0.012];
 const beside: readonly [Seconds, Seconds] = [8e-3, 0.04];
 /** What was caught up is what the shaft moved meanwhile, within this part. */
 const madeUp = 0.4;
+/** No gap lies in what is looked at: it takes hardly longer than its bins. */
+const withoutGaps = 1.3;
 /** Standing still it moves by this part of that at the most. */
 const creeps = 0.4;
 /** Catching up is so many times as fast as the movement beside it. */
@@ -66,6 +68,8 @@ export function findStandstills(
       const over = Math.min(beside[1], Math.max(beside[0], stood));
       const width = Math.max(fewestBins, Math.round(over / interval));
       if (from - width < 0 || to + width >= n) continue;
+      const bins = to + width - from + width;
+      if (time[to + width]! - time[from - width]! > withoutGaps * bins * interval) continue;
       const sign = Math.sign(depth);
       const lineBefore = lineThrough(own, from - width, from - 1);
       const lineAfter = lineThrough(own, to, to + width - 1);
@@ -88,7 +92,6 @@ export function findStandstills(
         misfit(own, from - width, from - 1, lineBefore) +
         misfit(own, from, last, { ...flat, speed: 0 }) +
         misfit(own, to, to + width - 1, lineAfter);
-      const bins = 2 * width + last - from + 1;
       const least =
         2 * (evidence + 1.5 * Math.log(n)) * Math.max(off / Math.max(1, bins - 6), noise ** 2);
       if (cubicMisfit(own, from - width, to + width - 1) - off < least) continue;

@@ -19,8 +19,9 @@ export interface ContactEvent {
   readonly speed: number;
   /** Number of the pass, or none while the throttle rested. */
   readonly pass: number | undefined;
-  /** A step, a dead spot or a rough patch, which only a track makes. */
+  /** A step or a dead spot, which hardly anything but a track makes; a rough patch, which foreign bursts look like. */
   readonly jump: boolean;
+  readonly scatter?: boolean;
   /** Which broken contact's level it went to, or toward. */
   readonly goals: Goals;
   /** Whether it surely lasted longer than foreign pulses do, or surely shorter; left out where samples do not tell. */

@@ -17,8 +17,8 @@ const fewestFalls = 2;
 
 /**
  * Whether the output is that of leads on wrong terminals: it never came near its closed reading and moved through the range of another
- * connection; or it lay at its open reading at the beginning and at the end, where a spring keeps no throttle, the readings are those of
- * exchanged feed leads, and they are not the right ones or the throttle was seen to fall open again and again.
+ * connection; or it lay at its open reading at the beginning and at the end, where a spring keeps no throttle, and the readings are those
+ * of exchanged feed leads: surely where they are not the right ones as well, or the throttle was seen to fall open again and again.
  */
 export function isMisconnected(
   { path, rests, snaps, flungOpen }: Movement,
@@ -27,7 +27,7 @@ export function isMisconnected(
   { connections, exchanged, source }: HookUpLevels,
   { closed, span }: ThrottleScale,
   clip: ClipLevels,
-): boolean {
+): 'no' | 'perhaps' | 'surely' {
   let low = path[0]!;
   let high = low;
   for (const level of path) {
@@ -43,17 +43,17 @@ export function isMisconnected(
   const atClosed = volts(low);
   const isClipped =
     near(atClosed, clip.low ?? Number.NaN) || near(atClosed, clip.high ?? Number.NaN);
-  if (isClipped) return false;
-  if (!near(atClosed, closed) && connections.some(fits)) return true;
+  if (isClipped) return 'no';
+  if (!near(atClosed, closed) && connections.some(fits)) return 'surely';
   const [first, last] = [rests[0], rests[rests.length - 1]];
-  if (first === undefined || last === first || exchanged === undefined) return false;
+  if (first === undefined || last === first || exchanged === undefined) return 'no';
   const isOpen = ({ level }: Rest): boolean => level > high - atStop * (high - low);
   const begins = first.start - time[0]! <= edge && isOpen(first);
   const ends = time[time.length - 1]! - last!.end <= edge && isOpen(last!);
-  if (!begins || !ends || snaps.length > 0) return false;
-  if (!near(volts(high), exchanged.closed) || !near(volts(low), exchanged.open)) return false;
+  if (!begins || !ends || snaps.length > 0) return 'no';
+  if (!near(volts(high), exchanged.closed) || !near(volts(low), exchanged.open)) return 'no';
   const isWithin = (reading: number, window: ReadingWindow): boolean =>
     reading >= window.low && reading <= window.high;
   const isRight = isWithin(volts(low), windows.closed) && isWithin(volts(high), windows.open);
-  return !isRight || flungOpen >= fewestFalls;
+  return !isRight || flungOpen >= fewestFalls ? 'surely' : 'perhaps';
 }

@@ -2,6 +2,7 @@ import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
+import type { isMisconnected } from './isMisconnected.js';
 import type { Check } from './score.js';
 
 /** Less movement than this fraction of the span is none. */
@@ -19,7 +20,7 @@ export function judgeMovement(
   strokes: readonly Stroke[],
   { windows }: Expectation,
   scale: ThrottleScale,
-  misconnected: boolean,
+  misconnected: ReturnType<typeof isMisconnected>,
   criteria: Criteria,
 ): readonly Check[] {
   let lowest = path[0]!;
@@ -34,13 +35,16 @@ export function judgeMovement(
   const atClosed = volts >= windows.closed.low - beyond && volts <= windows.closed.high + beyond;
   const live: Check = {
     check: 'live-output',
-    outcome: misconnected
-      ? 'fails'
-      : range >= deadRange
-        ? 'conforms'
-        : atClosed
-          ? 'cannot-tell'
-          : 'fails',
+    outcome:
+      misconnected === 'surely'
+        ? 'fails'
+        : range >= deadRange
+          ? misconnected === 'perhaps'
+            ? 'cannot-tell'
+            : 'conforms'
+          : atClosed
+            ? 'cannot-tell'
+            : 'fails',
     unit: '1',
     measured: range,
     lowLimit: deadRange,

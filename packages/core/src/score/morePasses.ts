@@ -83,6 +83,7 @@ function furtherRatio(more: number, travels: readonly number[], evidence: Contac
       speed: Math.max(model.speed, passes.length / spent.whole),
       pass: passes.length + (i % more),
       jump: model.jump,
+      ...(model.scatter && { scatter: true }),
       goals: model.goals,
       ...(model.long !== undefined && { long: model.long }),
     }),
