@@ -169,7 +169,8 @@ describe('findDepartures', () => {
         return turned - dips.reduce((sum, one) => sum + dip(at - one), 0);
       });
     expect(departuresOf(passes(there)).map(({ kind }) => kind)).toEqual(there.map(() => 'dropout'));
-    expect(departuresOf(passes(there))[0]!.depth).toBeCloseTo(-0.15, 2);
+    const depths = departuresOf(passes(there)).map(({ depth }) => depth);
+    expect(Math.min(...depths)).toBeCloseTo(-0.15, 2);
     expect(kinds(passes([0.25]))).toEqual([]);
   });
 
