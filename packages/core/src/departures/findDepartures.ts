@@ -33,10 +33,10 @@ export interface PathAndDepartures {
 const margin = 0.05;
 
 /**
- * A departure is told where it is so much likelier than anything without it, nats: twenty to one; where another is sure, a thousand to
+ * A departure is told where it is so much likelier than anything without it, nats: four to one; where another is sure, a thousand to
  * one, rather than not. From this interval on a turn of the throttle between two samples looks like one: three thousand to one.
  */
-const leastEvidence = 3;
+const leastEvidence = 1.5;
 const sureEvidence = 7;
 const leastOfMore = 0.5;
 const slowSampling: Seconds = 4e-3;
@@ -80,8 +80,6 @@ export function findDepartures(
   for (const { start, settled } of throws) fast.fill(1, Math.max(0, start - 1), settled + 1);
   const half = Math.max(1, Math.floor(unseenHand(visible) / interval));
   const smooth = half > 1 ? runningMedian(path, half) : path;
-  const taken = takenBy([...excursions, ...jumps], fast, decoded.thrown, half);
-  excursions.push(...gradualExcursions(own, smooth, taken, fast));
   const skip = fast.slice();
   for (const { from, to, below, above } of excursions)
     if (Math.max(-below, above) >= visible) skip.fill(1, from, to + 1);
@@ -90,6 +88,8 @@ export function findDepartures(
   );
   for (const { from, to } of stands) skip.fill(1, Math.max(0, from - half), to + half + 1);
   excursions.push(...findDips(own, path, stops, skip));
+  const taken = takenBy([...excursions, ...jumps, ...stands], fast, decoded.thrown, half);
+  excursions.push(...gradualExcursions(own, smooth, taken, fast));
   const isApart = (one: Span): boolean =>
     !stands.some(({ from, to }) => one.from <= to && one.to >= from);
   const inOrder = (a: Span, b: Span): number => a.from - b.from;

@@ -35,6 +35,8 @@ export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, knock: 0.02 
 export const impactCost = 1;
 export const catchCost = 5;
 export const landingCost = 2;
+/** What is thrown flies for this long before anything can catch it. */
+export const shortestFlight: Seconds = 4e-3;
 
 /** A rebound leaves a stop with this part of the speed at the most: metal on metal or plastic, 0.2 to 0.6 (from memory). */
 export const restitution = 0.6;

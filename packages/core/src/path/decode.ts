@@ -16,6 +16,7 @@ import {
   plungeAcceleration,
   rates,
   restitution,
+  shortestFlight,
   shortestGap,
   stopScatter,
   thrownSpeed,
@@ -144,6 +145,7 @@ export function decode(
     one.since = from.since;
     one.struck = false;
     one.thrown = from.thrown;
+    one.thrownSince = from.thrownSince;
     one.history = from.history;
     one.change = change;
     return one;
@@ -297,8 +299,9 @@ export function decode(
     }
     predict(from, 'hand', seconds, ahead);
     knock(ahead, seconds);
-    const knocked =
-      Math.abs(from.speed) > thrownSpeed ? catchCost : beginning(rates.knock, seconds);
+    const isFlying = from.thrown && time[bin]! - time[from.thrownSince]! >= shortestFlight;
+    const isCaught = Math.abs(from.speed) > thrownSpeed;
+    const knocked = isCaught && isFlying ? catchCost : beginning(rates.knock, seconds);
     meet(from, 'fall', knocked);
     meet(from, 'hand', knocked);
     land(from, seconds, isThrown(from.motion) ? 0 : beginning(rates.fall, seconds));
@@ -398,6 +401,7 @@ function remember(one: Hypothesis, bin: number): void {
   one.struck = false;
   if (thrown === one.thrown) return;
   one.thrown = thrown;
+  one.thrownSince = bin;
   one.history = { before: one.history, bin, change: thrown ? 'thrown' : 'in-hand' };
 }
 

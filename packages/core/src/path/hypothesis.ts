@@ -25,6 +25,8 @@ export interface Hypothesis extends MotionState {
   /** A stop, or whatever throws the throttle, was at work. */
   struck: boolean;
   thrown: boolean;
+  /** The bin since which it is thrown. */
+  thrownSince: number;
   history: History | undefined;
   /** What the bin changed; it joins the history if the hypothesis is kept. */
   change: Change | undefined;
@@ -45,6 +47,7 @@ export function newHypothesis(): Hypothesis {
     since: 0,
     struck: false,
     thrown: false,
+    thrownSince: 0,
     history: undefined,
     change: undefined,
   };

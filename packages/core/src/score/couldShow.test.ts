@@ -17,6 +17,7 @@ const movement: Movement = {
   strokes: [{ direction: 'opening', start: 0, end: 2, from: 0, to: 1 }],
   rests: [],
   snaps: [],
+  flungOpen: 0,
   stops: { closed: 0, open: 1 },
 };
 const show = (more: Partial<Movement> = {}) =>
