@@ -172,7 +172,7 @@ function isSmootherEven(time: Float64Array, signal: Float64Array): boolean {
     stamped += Math.min(own, 0.1);
     even += Math.min(other, 0.1);
   }
-  return even <= stamped;
+  return even < stamped;
 }
 
 /** Sum of squares about the straight line through neighbouring samples. */

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { evenClock, orderedPairs } from './evenClock.js';
+
+const count = 1000;
+const even = Float64Array.from({ length: count }, (_, i) => i * 2e-4);
+const wave = (at: number) => Math.sin(2 * Math.PI * 25 * at);
+const largestMiss = (time: Float64Array) =>
+  time.reduce((most, at, i) => Math.max(most, Math.abs(at - time[0]! - even[i]!)), 0);
+
+describe('evenClock', () => {
+  test('leaves even stamps as they are', () => {
+    expect(evenClock(even, even.map(wave))).toEqual({ time: even, clock: 'stamped' });
+  });
+
+  test('spaces rows evenly that were sampled five to a millisecond and bear whole ones', () => {
+    const stamps = even.map((at) => Math.floor(at * 1000 + 1e-9) / 1000);
+    const { time, clock } = evenClock(stamps, even.map(wave));
+    expect(clock).toBe('even');
+    expect(largestMiss(time)).toBeLessThan(1e-4);
+  });
+
+  test('spaces stamps evenly that were written late, where the signal is the smoother for it', () => {
+    const stamps = even.map((at, i) => at + (i % 7 === 0 ? 1.5e-4 : 0));
+    const { time, clock } = evenClock(stamps, even.map(wave));
+    expect(clock).toBe('even');
+    expect(largestMiss(time)).toBeLessThan(1e-4);
+  });
+
+  test('keeps the stamps of samples that were taken unevenly', () => {
+    const stamps = even.map((at, i) => at + (i % 3 === 0 ? 0.8e-4 : 0));
+    expect(
+      evenClock(
+        stamps,
+        stamps.map((at) => 10 * wave(at)),
+      ).clock,
+    ).toBe('stamped');
+  });
+
+  test('spreads rows between coarse stamps where samples are missing', () => {
+    const kept = Array.from(even.keys()).filter((i) => i < 500 || i > 700);
+    const at = Float64Array.from(kept, (i) => even[i]!);
+    const stamps = at.map((one) => Math.floor(one * 100 + 1e-9) / 100);
+    const { time, clock } = evenClock(stamps, at.map(wave));
+    expect(clock).toBe('spread');
+    const misses = time.map((one, i) => Math.abs(one - at[i]!));
+    expect(Math.max(...misses.filter((_, i) => i < 400))).toBeLessThan(1e-3);
+  });
+});
+
+describe('orderedPairs', () => {
+  test('puts lowest and highest of an interval in the order in which they follow on', () => {
+    const time = Float64Array.from({ length: 40 }, (_, i) => Math.floor(i / 2));
+    const falling = Float64Array.from({ length: 40 }, (_, i) => 40 - i);
+    const written = falling.map((_, i) => falling[i % 2 === 0 ? i + 1 : i - 1]!);
+    expect([...orderedPairs(time, written)].slice(2)).toEqual([...falling].slice(2));
+  });
+
+  test('leaves other rows alone', () => {
+    const signal = even.map(wave);
+    expect(orderedPairs(even, signal)).toBe(signal);
+  });
+});
