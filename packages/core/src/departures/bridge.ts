@@ -1,10 +1,13 @@
 import type { Levels } from '../movement/levels.js';
 import type { Seconds } from '../units.js';
 import type { Excursion, Span } from './departure.js';
+import { lineThrough } from './lineThrough.js';
 
 /** The speeds at a bridge's ends are taken over this time, three bins at the least. */
 const speedOver: Seconds = 5e-3;
 const fewestBins = 3;
+/** A speed differs from the bridge's own where noise makes it so once in some hundred times. */
+const surely = 3;
 /** A bridge goes beyond its ends by this part of their difference at the most, and a little more. */
 const beyondEnds = 0.25;
 const beyondLevel = 0.02;
@@ -25,11 +28,12 @@ export function bridge(levels: Levels, path: Float64Array, { from, to }: Span): 
   ];
   const origin = time[Math.max(0, before)]!;
   const seconds = time[Math.min(mean.length - 1, after)]! - origin || 1;
+  const chord = (end - start) / seconds;
   const cubic = hermite(
     start,
     end,
-    speedBeside(levels, before, -1) * seconds,
-    speedBeside(levels, after, 1) * seconds,
+    speedBeside(levels, before, -1, chord) * seconds,
+    speedBeside(levels, after, 1, chord) * seconds,
   );
   let [below, above, swings, side, level] = [0, 0, 0, 0, start];
   for (let i = from; i <= to; i++) {
@@ -45,14 +49,17 @@ export function bridge(levels: Levels, path: Float64Array, { from, to }: Span): 
   return { from, to, below, above, level, swings };
 }
 
-/** Speed of the recording before a bin or after it; 0 beyond its ends. */
-function speedBeside({ time, mean }: Levels, bin: number, side: 1 | -1): number {
-  if (bin < 0 || bin >= mean.length) return 0;
+/** Speed of the recording before a bin or after it; the bridge's own where noise leaves that possible, and beyond the ends. */
+function speedBeside(levels: Levels, bin: number, side: 1 | -1, chord: number): number {
+  const { time, mean, noise } = levels;
+  if (bin < 0 || bin >= mean.length) return chord;
   let other = bin;
   const isNear = (): boolean =>
     Math.abs(time[other]! - time[bin]!) < speedOver || Math.abs(other - bin) < fewestBins;
   while (other + side >= 0 && other + side < mean.length && isNear()) other += side;
-  return other === bin ? 0 : (mean[other]! - mean[bin]!) / (time[other]! - time[bin]!);
+  if (other === bin) return chord;
+  const { speed, leverage } = lineThrough(levels, Math.min(bin, other), Math.max(bin, other));
+  return Math.abs(speed - chord) * leverage < surely * noise ? chord : speed;
 }
 
 function hermite(
