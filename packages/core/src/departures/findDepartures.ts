@@ -28,9 +28,11 @@ export interface PathAndDepartures {
 
 /**
  * A departure goes beyond the visible one by this part: rounding to whole steps may add one of the three that are visible to it,
- * or take it off. Halfway between what 0.7 of three becomes at the most and what 1.4 of them is at the least. Scatter is many.
+ * or take it off. Halfway between what 0.7 of three becomes at the most and what 1.4 of them is at the least. Scatter is many, of which
+ * the largest counts from this part of it on.
  */
 const margin = 0.05;
+const ofRough = 0.9;
 
 /**
  * A departure is told where it is so much likelier than anything without it, nats: four to one; where another is sure, a thousand to
@@ -125,5 +127,7 @@ function isSureAmong(
   const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
   const least = isSettled ? leastOfMore : alone;
   return ({ kind, depth, evidence = Number.POSITIVE_INFINITY }) =>
-    kind === 'rough' || (Math.abs(depth) >= visible * (1 + margin) && evidence >= least);
+    kind === 'rough'
+      ? Math.abs(depth) >= visible * ofRough
+      : Math.abs(depth) >= visible * (1 + margin) && evidence >= least;
 }

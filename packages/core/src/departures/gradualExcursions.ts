@@ -1,14 +1,9 @@
 import { unseenHand } from '../motion/limits.js';
 import type { Levels } from '../movement/levels.js';
-import { median } from '../statistics/median.js';
 import type { Excursion } from './departure.js';
 import { findExcursions } from './excursions.js';
 import { withoutLoneOutliers } from './withoutLoneOutliers.js';
 
-/** How many neighbours to either side tell how much a slow recording bends by itself. */
-const neighbours = 6;
-/** Normal deviates go beyond this many of their middle size once in 20,000. */
-const ofBends = 6;
 /** What goes away and comes back this much faster than it moves beside it is no turn of the throttle. */
 const ofTurn = 0.35;
 
@@ -27,24 +22,13 @@ export function gradualExcursions(
   fast: Uint8Array,
 ): readonly Excursion[] {
   const { mean, time, interval, visible } = levels;
-  const isCoarse = interval > unseenHand(visible);
+  // Between samples farther apart than a hand needs to turn back the movement itself bends the recording.
+  if (interval > unseenHand(visible)) return [];
   const path = smooth === mean ? withoutLoneOutliers(time, mean) : smooth;
   const kept = path.map((level, i) => (fast[i] ? mean[i]! : level));
   const single = { ...levels, low: mean, high: mean };
   const isFree = ({ from, to }: Excursion): boolean => !taken.subarray(from, to + 1).includes(1);
-  return findExcursions(single, kept, (bin) => (isCoarse ? bends(kept, bin) : 0)).filter(
-    (one) => isFree(one) && !turnsRound(levels, one),
-  );
-}
-
-/** Between samples farther apart than a hand needs to turn back the movement itself bends the recording. */
-function bends(path: Float64Array, bin: number): number {
-  const bend = (i: number): number => {
-    const here = path[i]!;
-    return Math.abs(here - ((path[i - 1] ?? here) + (path[i + 1] ?? here)) / 2);
-  };
-  const [from, to] = [Math.max(0, bin - neighbours), Math.min(path.length - 1, bin + neighbours)];
-  return ofBends * median(Float64Array.from({ length: to - from + 1 }, (_, k) => bend(from + k)));
+  return findExcursions(single, kept).filter((one) => isFree(one) && !turnsRound(levels, one));
 }
 
 /** Whether an excursion is where the throttle turns round, at a stop or in a hand: it comes and goes as fast as it moves beside it. */

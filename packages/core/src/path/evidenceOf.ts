@@ -7,6 +7,8 @@ import { decode, type RawEvent } from './decode.js';
 /** What is decoded again to weigh an event reaches this far beyond it. */
 const seconds: Seconds = 0.04;
 const bins = 12;
+/** More is certainty, and no more than this is told where no movement explains the recording at all. */
+const most = 1000;
 
 /**
  * How much cheaper a recording is with an event than with the best explanation that leaves the contact sound meanwhile, nats: the
@@ -25,5 +27,5 @@ export function evidenceOf(
   while (until < mean.length && time[until]! - time[event.to]! < seconds) until++;
   const cost = (soundFrom: number, soundTo: number): number =>
     decode(levels, contact, stops, { from, until, soundFrom, soundTo }).cost;
-  return cost(event.from, event.to) - cost(until, until);
+  return Math.min(most, cost(event.from, event.to) - cost(until, until));
 }

@@ -34,6 +34,10 @@ export interface Finding {
    * supply or ground lead, or elsewhere.
    */
   readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
+  /**
+   * How much likelier the recording is with it than with the best explanation by movement alone: the logarithm of the odds, nats, 1000 at
+   * the most. Left out for what stands out over longer only, a standstill or a gradual bump.
+   */
   readonly evidence?: number;
   /** What the throttle did. */
   readonly during: 'opening' | 'closing' | 'rest';
