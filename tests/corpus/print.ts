@@ -1,5 +1,5 @@
 import { clopperPearson } from './clopperPearson.js';
-import { type Floor, floors, holds } from './floors.js';
+import { type Floor, floors, reaches } from './floors.js';
 import { kinds, type Measured, type Rate, type Table, verdicts } from './measure.js';
 
 /** All figures of a measurement as text. */
@@ -38,11 +38,12 @@ export function print(title: string, measured: Measured): string {
 }
 
 function floorLine(floor: Floor): string {
-  const { name, rate, value, side, limit } = floor;
+  const { name, rate, value, side, limit, holds } = floor;
   const bound = rate ? bounded(rate, side === 'most' ? 'upper' : 'lower') : '';
   const sign = side === 'most' ? '≤' : '≥';
   const counted = rate ? ` (${rate.hits}/${rate.of}${bound})` : '';
-  return `${holds(floor) ? '  ' : '✗ '}${name.padEnd(38)}${percent(value)}${counted}, floor ${sign} ${percent(limit).trim()}`;
+  const held = holds === limit ? '' : `, holds ${sign} ${percent(holds).trim()}`;
+  return `${reaches(floor) ? '  ' : '✗ '}${name.padEnd(38)}${percent(value)}${counted}, floor ${sign} ${percent(limit).trim()}${held}`;
 }
 
 function rateLine(name: string, rate: Rate): string {
