@@ -52,7 +52,7 @@ export function scoreAcCoupled(
     snaps: [],
     quality,
     couldShow: { blind: [] },
-    coverage: nothingSeen,
+    coverage: nothingSeen(),
     closedReadings: {},
     testsNotDone: [],
     supplyAssumed: true,

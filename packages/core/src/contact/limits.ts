@@ -3,7 +3,13 @@ import type { Seconds } from '../units.js';
 /** What contacts and leads do. Common practice, no source. */
 
 /** How often each begins in a recording of which nothing is known, per second: once in ten seconds, in a minute, in a hundred seconds. */
-export const rates = { lifted: 0.1, lead: 0.02, foreign: 0.03, jump: 0.01 } as const;
+export const rates = {
+  lifted: 0.1,
+  supply: 0.02,
+  ground: 0.02,
+  foreign: 0.03,
+  shifting: 0.01,
+} as const;
 
 /** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing. */
 export const dwell = {

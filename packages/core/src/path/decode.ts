@@ -74,19 +74,12 @@ const leastDrop = 0.05;
 /** A stop is near within this height, and what the throttle moves between readings. */
 const nearStop = 0.05;
 /** A jump leads anywhere within two spans. */
-const jumpCost = Math.log(2);
+const jumpsOver = 2;
 /** Extremes of a bin's samples beyond what noise makes of as many, standard deviations, and the most that they cost. */
 const beyondExtreme = 1.5;
 const mostForExtreme = 30;
 
 const broken: readonly BrokenState[] = ['lifted', 'supply', 'ground', 'foreign'];
-const brokenRate = {
-  lifted: breakRates.lifted,
-  supply: breakRates.lead,
-  ground: breakRates.lead,
-  foreign: breakRates.foreign,
-  shifting: breakRates.jump,
-} as const satisfies Record<BrokenState, number>;
 const motions: readonly Motion[] = ['brisk', 'fall', 'plunge', 'flick'];
 
 /**
@@ -244,7 +237,7 @@ export function decode(
   /** The path goes on along another line. */
   const jump = (from: Hypothesis, extra: number): void => {
     if (Math.abs(level - ahead.level) < visible / 2) return;
-    const cost = from.cost + extra + jumpCost + besides(ahead.speed);
+    const cost = from.cost + extra + Math.log(jumpsOver) + besides(ahead.speed);
     if (cost >= hypotheses.limit) return;
     const one = follow(from, cost, isThrown(from.motion) ? 'hand' : from.motion, 'jump');
     setTo(one, ahead.speed, ahead.speedVariance + speedAfterJump ** 2);
@@ -307,10 +300,10 @@ export function decode(
     land(from, seconds, isThrown(from.motion) ? 0 : beginning(rates.fall, seconds));
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
-    for (const state of broken) breakOff(from, state, beginning(brokenRate[state], seconds), true);
+    for (const state of broken) breakOff(from, state, beginning(breakRates[state], seconds), true);
     if (!isThrown(from.motion)) predict(from, 'hand', seconds, ahead);
-    jump(from, beginning(breakRates.jump, seconds));
-    breakOff(from, 'shifting', beginning(breakRates.jump, seconds), true);
+    jump(from, beginning(breakRates.shifting, seconds));
+    breakOff(from, 'shifting', beginning(breakRates.shifting, seconds), true);
   };
 
   const followBroken = (from: Hypothesis, state: BrokenState, mayBreak: boolean): void => {

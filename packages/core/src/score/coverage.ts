@@ -107,7 +107,9 @@ export function coverage(
 }
 
 /** Of a recording that tells no travel. */
-export const nothingSeen: Coverage = { opening: noLooks(), closing: noLooks() };
+export function nothingSeen(): Coverage {
+  return { opening: noLooks(), closing: noLooks() };
+}
 
 function noLooks(): number[] {
   return Array.from({ length: tenths }, () => 0);

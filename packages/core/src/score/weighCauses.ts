@@ -39,12 +39,15 @@ interface Manner {
   readonly full: number;
 }
 
-const manners: Readonly<Record<'track' | 'connection', readonly Manner[]>> = {
-  track: allTheWay.map((full) => ({ contact: 'wiper', full })),
-  connection: (['wiper', 'supply', 'ground'] as const).flatMap((contact) =>
-    allTheWay.map((full) => ({ contact, full })),
-  ),
-};
+/** The contacts that each may break: a track its wiper's alone, a connection any lead's. */
+const contacts = {
+  track: ['wiper'],
+  connection: ['wiper', 'supply', 'ground'],
+} as const satisfies Record<'track' | 'connection', readonly Contact[]>;
+
+function mannersOf(source: 'track' | 'connection'): readonly Manner[] {
+  return contacts[source].flatMap((contact) => allTheWay.map((full) => ({ contact, full })));
+}
 
 /** Logarithm of the chance of the forms of events together. */
 function logForms(source: Source, events: readonly ContactEvent[]): number {
@@ -58,7 +61,7 @@ function logForms(source: Source, events: readonly ContactEvent[]): number {
   );
   if (source === 'interference')
     return events.reduce((sum, one) => sum + Math.log(foreignForm(one)), lasting);
-  const ways = manners[source].map((manner) =>
+  const ways = mannersOf(source).map((manner) =>
     events.reduce((sum, one) => sum + Math.log(contactForm(source, manner, one)), 0),
   );
   return lasting + logMean(ways);
