@@ -55,7 +55,10 @@ export function finding(
     depthOfSpan: Math.abs(depth),
     depthOfSource: Math.abs((depth * scale.span) / hookUp.source),
     went,
-    ...(departure.evidence !== undefined && { evidence: departure.evidence }),
+    // Engines differ in the last digits of a logarithm.
+    ...(departure.evidence !== undefined && {
+      evidence: Math.round(100 * Math.min(1000, departure.evidence)) / 100,
+    }),
     during: snapped ? 'closing' : resting || !moved ? 'rest' : moved,
   };
 }
