@@ -24,21 +24,17 @@ export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disorde
   }
   if (disordered === 0) return { sweep, disordered };
   const most = (mostIntervals * (latest - earliest)) / (count - 1);
-  let isLate = true;
-  for (let i = 1; i < count && isLate; i++) isLate = time[i - 1]! - time[i]! <= most;
-  if (!isLate) {
+  const back = time.findIndex((at, i) => i > 0 && time[i - 1]! - at > most);
+  if (back > 0) {
     const mended = mendedStamps(time, signal);
     if (mended.time !== time) {
       const again = inOrder({ ...sweep, time: mended.time });
       return { sweep: again.sweep, disordered };
     }
-  }
-  for (let i = 1; i < count; i++) {
-    if (time[i - 1]! - time[i]! <= most) continue;
     throw new InputError(
       'time-backwards',
-      `sweep.time[${i}]`,
-      `The time runs backwards from ${time[i - 1]} s to ${time[i]} s at sample ${i}; it must never decrease.`,
+      `sweep.time[${back}]`,
+      `The time runs backwards from ${time[back - 1]} s to ${time[back]} s at sample ${back}; it must never decrease.`,
     );
   }
   const order = Uint32Array.from(time.keys()).sort((a, b) => time[a]! - time[b]! || a - b);

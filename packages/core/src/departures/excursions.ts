@@ -9,23 +9,18 @@ const joinedWithin = 6e-3;
  * milliseconds apart are one.
  *
  * @param path Level of the path, bin by bin.
- * @param allowance What movement may add to the visible departure in each bin; none when left out.
  */
-export function findExcursions(
-  levels: Levels,
-  path: Float64Array,
-  allowance: (bin: number) => number = () => 0,
-): readonly Excursion[] {
+export function findExcursions(levels: Levels, path: Float64Array): readonly Excursion[] {
   const bridge = Math.max(1, Math.round(joinedWithin / levels.interval));
   const least = levels.visible * (1 + 1e-9);
   const found: Excursion[] = [];
   for (let i = 0; i < path.length; i++) {
-    if (!leaves(levels, path, i, least, allowance)) continue;
+    if (!leaves(levels, path, i, least)) continue;
     const from = i;
     let to = i;
     let [below, above, level, swings, side] = [0, 0, path[i]!, 0, 0];
     for (; i < path.length && i - to <= bridge; i++) {
-      if (!leaves(levels, path, i, least, allowance)) continue;
+      if (!leaves(levels, path, i, least)) continue;
       to = i;
       const departure = departureAt(levels, path, i);
       if (Math.abs(departure) > Math.max(-below, above)) level = path[i]!;
@@ -40,15 +35,8 @@ export function findExcursions(
   return found;
 }
 
-function leaves(
-  levels: Levels,
-  path: Float64Array,
-  i: number,
-  least: number,
-  allowance: (bin: number) => number,
-): boolean {
-  const beyond = Math.abs(departureAt(levels, path, i)) - least;
-  return beyond > 0 && beyond > allowance(i);
+function leaves(levels: Levels, path: Float64Array, i: number, least: number): boolean {
+  return Math.abs(departureAt(levels, path, i)) > least;
 }
 
 /** How far a bin's extremes lie outside what the path covers within the bin; the farther side counts. */

@@ -3,6 +3,10 @@ import type { Levels } from './levels.js';
 import { findRests, restBand } from './movement.js';
 import { onScale, type ThrottleScale } from './throttleScale.js';
 
+/** Rounding scatters a reading by this part of a step (1/√12), and the mean of several, where they move little, by this part of that. */
+const rounding = 0.29;
+const ofMeans = 2 / 3;
+
 /** A recording on the scale of the throttle; a falling sensor's lowest volts are its highest level. */
 export function levelsOf(
   { bins, path, quality }: Pick<PreparedSweep, 'bins' | 'path' | 'quality'>,
@@ -33,7 +37,7 @@ export function levelsOf(
     noise:
       Math.max(
         quality.noise / Math.sqrt(bins.samplesPerBin),
-        (0.29 * quality.resolution) / Math.max(1, bins.samplesPerBin > 1 ? 1.5 : 1),
+        rounding * quality.resolution * (bins.samplesPerBin > 1 ? ofMeans : 1),
       ) / span,
     sampleNoise: quality.noise / span,
     perBin: bins.samplesPerBin,
