@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { evenClock, orderedPairs } from './evenClock.js';
+import { evenClock } from './evenClock.js';
 
 const count = 1000;
 const even = Float64Array.from({ length: count }, (_, i) => i * 2e-4);
@@ -44,19 +44,5 @@ describe('evenClock', () => {
     expect(clock).toBe('spread');
     const misses = time.map((one, i) => Math.abs(one - at[i]!));
     expect(Math.max(...misses.filter((_, i) => i < 400))).toBeLessThan(1e-3);
-  });
-});
-
-describe('orderedPairs', () => {
-  test('puts lowest and highest of an interval in the order in which they follow on', () => {
-    const time = Float64Array.from({ length: 40 }, (_, i) => Math.floor(i / 2));
-    const falling = Float64Array.from({ length: 40 }, (_, i) => 40 - i);
-    const written = falling.map((_, i) => falling[i % 2 === 0 ? i + 1 : i - 1]!);
-    expect([...orderedPairs(time, written)].slice(2)).toEqual([...falling].slice(2));
-  });
-
-  test('leaves other rows alone', () => {
-    const signal = even.map(wave);
-    expect(orderedPairs(even, signal)).toBe(signal);
   });
 });

@@ -87,39 +87,6 @@ function spreadStamps(time: Float64Array): Float64Array {
   return spread;
 }
 
-/** Nearly all of the stamps bear two rows of which the first is the lower. */
-const nearlyAll = 0.95;
-
-/**
- * The lowest and the highest reading of each interval, written under one stamp with the lower first, in the order in which they follow
- * on the ones before; the signal itself where the rows are no such pairs.
- */
-export function orderedPairs(time: Float64Array, signal: Float64Array): Float64Array {
-  let [pairs, groups, lowerFirst] = [0, 0, 0];
-  for (let i = 0; i < time.length; ) {
-    let to = i + 1;
-    while (to < time.length && time[to] === time[i]) to++;
-    groups++;
-    if (to - i === 2) {
-      pairs++;
-      if (signal[i]! <= signal[i + 1]!) lowerFirst++;
-    }
-    i = to;
-  }
-  if (groups < 8 || pairs < nearlyAll * groups || lowerFirst < nearlyAll * pairs) return signal;
-  const ordered = signal.slice();
-  for (let i = 1; i + 1 < time.length; i++) {
-    if (time[i] !== time[i + 1]) continue;
-    const [low, high] = [signal[i]!, signal[i + 1]!];
-    if (Math.abs(high - ordered[i - 1]!) < Math.abs(low - ordered[i - 1]!)) {
-      ordered[i] = high;
-      ordered[i + 1] = low;
-    }
-    i++;
-  }
-  return ordered;
-}
-
 /** The straight line of stamps over their number. */
 function evenLine(time: Float64Array): { readonly start: Seconds; readonly interval: Seconds } {
   const count = time.length;

@@ -2,8 +2,9 @@ import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
 import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
-import { evenClock, orderedPairs } from '../capture/evenClock.js';
+import { evenClock } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
+import { orderedPairs, pairTimes } from '../capture/orderedPairs.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
 import { contactLevels } from '../contact/contactLevels.js';
@@ -89,17 +90,16 @@ export function scoreSweep(
   const hookUp = hookUpLevels(expected.circuit);
   const ratio = ratiometric(ordered.sweep, hookUp, recorder);
   const kept = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
-  const signal = orderedPairs(kept.time, kept.signal);
+  const pairs = orderedPairs(kept.time, kept.signal);
+  const signal = pairs?.signal ?? kept.signal;
   const { time: at } = evenClock(kept.time, signal);
   const judged = { ...kept, time: at, signal };
-  const { levels, draft, ...capture } = prepared(
-    judged,
-    scale,
-    recorder,
-    criteria,
-    ordered.disordered,
-  );
+  const { draft, ...capture } = prepared(judged, scale, recorder, criteria, ordered.disordered);
   const { quality } = capture;
+  const levels =
+    pairs && capture.levels.perBin === 1
+      ? { ...capture.levels, time: pairTimes(kept.time, at, pairs.apart) }
+      : capture.levels;
   const { path, departures, movement } = followThrottle(
     levels,
     draft,

@@ -1,0 +1,77 @@
+import type { Fraction } from '../units.js';
+
+/** Nearly all of the stamps bear two rows of which the first is the lower. */
+const nearlyAll = 0.95;
+/** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved. */
+const fewestStamps = 8;
+const fewestMoving = 8;
+/** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
+const usualApart = 0.9;
+
+/** Rows that are the lowest and the highest reading of each interval. */
+export interface OrderedPairs {
+  /** In the order in which they follow on the ones before. */
+  readonly signal: Float64Array;
+  /** How far apart the two of a pair were taken while the signal moved, as a part of the time between stamps. */
+  readonly apart: Fraction;
+}
+
+/**
+ * Takes the lowest and the highest reading of each interval, written under one stamp with the lower first, for what they are: while
+ * the signal moves one way they are the interval's first and last samples, so that what it moves within a pair and between pairs
+ * tells how far apart in time they lie.
+ *
+ * @param time Never decreasing, as stamped.
+ * @returns Nothing where the rows are no such pairs.
+ */
+export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedPairs | undefined {
+  let [pairs, groups, lowerFirst] = [0, 0, 0];
+  for (let i = 0; i < time.length; ) {
+    let to = i + 1;
+    while (to < time.length && time[to] === time[i]) to++;
+    groups++;
+    if (to - i === 2) {
+      pairs++;
+      if (signal[i]! <= signal[i + 1]!) lowerFirst++;
+    }
+    i = to;
+  }
+  const areMost = pairs >= nearlyAll * groups && lowerFirst >= nearlyAll * pairs;
+  if (groups < fewestStamps || !areMost) return undefined;
+  const ordered = signal.slice();
+  let [within, whole, moving, before] = [0, 0, 0, 0];
+  for (let i = 1; i + 1 < time.length; i++) {
+    if (time[i] !== time[i + 1]) continue;
+    const [low, high] = [signal[i]!, signal[i + 1]!];
+    if (Math.abs(high - ordered[i - 1]!) < Math.abs(low - ordered[i - 1]!)) {
+      ordered[i] = high;
+      ordered[i + 1] = low;
+    }
+    const change = ordered[i + 1]! - ordered[i]!;
+    if (before * change > 0) {
+      within += Math.abs(change);
+      whole += Math.abs(ordered[i + 1]! - ordered[i - 1]!);
+      moving++;
+    }
+    before = change;
+    i++;
+  }
+  const isKnown = moving >= fewestMoving && whole >= within;
+  return { signal: ordered, apart: isKnown ? within / whole : usualApart };
+}
+
+/**
+ * Puts the second of each pair as far from the first as it was taken, where the signal moves; where it rests nothing changes by it.
+ *
+ * @param stamps As written, two rows under each.
+ * @param time The stamps' rows spread evenly.
+ */
+export function pairTimes(stamps: Float64Array, time: Float64Array, apart: Fraction): Float64Array {
+  const moved = time.slice();
+  for (let i = 0; i + 1 < time.length; i++)
+    if (stamps[i] === stamps[i + 1]) {
+      moved[i + 1] = time[i]! + 2 * apart * (time[i + 1]! - time[i]!);
+      i++;
+    }
+  return moved;
+}
