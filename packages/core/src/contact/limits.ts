@@ -9,6 +9,7 @@ export const rates = {
   ground: 0.02,
   foreign: 0.03,
   shifting: 0.01,
+  stuck: 0.05,
 } as const;
 
 /** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing. */
@@ -17,6 +18,7 @@ export const dwell = {
   dirt: 0.02,
   foreign: 0.005,
   shifting: 0.01,
+  stuck: 0.02,
 } as const satisfies Record<string, Seconds>;
 
 /** A jump from one line to another is over within this time, and within this travel where it is slower than an edge. */
@@ -38,3 +40,9 @@ export const speedAfterJump = 2;
 
 /** A track's own texture, as a part of the visible departure: turns of wire, wear, bends that the expected curve has not. */
 export const texture = 0.06;
+
+/** A signal that stuck catches up in so many of its readings. */
+export const catchesUp = 0.2;
+
+/** Longer than this a signal that stuck can't be told from a throttle that stands. */
+export const longestStuck: Seconds = 0.1;

@@ -1,8 +1,8 @@
 import type { ContactLevels } from './contactLevels.js';
-import { dwell, leastOfVisible, levelScatter, restless } from './limits.js';
+import { catchesUp, dwell, leastOfVisible, levelScatter, restless } from './limits.js';
 
 /** What a contact or a lead does that is not sound; shifting is the crossing of a crack. */
-export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting';
+export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting' | 'stuck';
 
 /** What a reading of a broken contact is weighed by. */
 export interface BrokenReading {
@@ -26,6 +26,8 @@ const steady = 0.5;
 const dirty = { lifted: 0.49, lead: 0.3 };
 /** A reading's own scatter about the one before it: of both. */
 const ofBoth = 2.5;
+/** And about the mean of those before, where it is stuck. */
+const ofStuck = 1.3;
 /** And about a line through the last two: of all three, and what bends a crossing. */
 const ofThree = 8;
 
@@ -42,6 +44,14 @@ export function readingCost(
   seconds: number,
 ): number {
   const { seen, last, path, variance, visible } = reading;
+  if (state === 'stuck') {
+    const [least, most] = last < path ? [last, path] : [path, last];
+    const slack = 2 * Math.sqrt(variance);
+    const isBetween = seen > least - slack && seen < most + slack;
+    const between = isBetween ? catchesUp / (most - least + 2 * slack) : 0;
+    const there = (1 - catchesUp) * density(seen - last, ofStuck * variance);
+    return -Math.log(strange / levels.range + between + there) + seconds / dwell.stuck;
+  }
   const near = nearLast(seen, last, variance);
   if (state === 'shifting') {
     const onward = Number.isNaN(reading.ahead)

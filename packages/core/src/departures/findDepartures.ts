@@ -9,13 +9,10 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { bridge } from './bridge.js';
 import type { Departure, Excursion, Span } from './departure.js';
-import { findDips } from './dips.js';
-import { gradualExcursions } from './gradualExcursions.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
 import { softEdge } from './softEdge.js';
-import { findStandstills } from './standstills.js';
 import { withoutPairs } from './withoutPairs.js';
 
 /** The path that the throttle drew, what threw it, and what left its path. */
@@ -61,7 +58,13 @@ export function findDepartures(
   const jumps: Departure[] = [];
   const events = withoutPairs(decoded.events, levels);
   for (const event of events)
-    if (event.kind === 'excursion')
+    if (event.state === 'stuck') {
+      const { below, above } = bridge(levels, path, event);
+      const depth = -below > above ? below : above;
+      const evidence = evidenceOf(event, levels, contact, stops);
+      const { from, to } = event;
+      jumps.push({ kind: 'dead-spot', from, to, depth, stands: true, evidence });
+    } else if (event.kind === 'excursion')
       excursions.push({
         ...bridge(levels, path, event),
         evidence: evidenceOf(event, levels, contact, stops),
@@ -82,41 +85,11 @@ export function findDepartures(
   for (const { start, settled } of throws) fast.fill(1, Math.max(0, start - 1), settled + 1);
   const half = Math.max(1, Math.floor(unseenHand(visible) / interval));
   const smooth = half > 1 ? runningMedian(path, half) : path;
-  const skip = fast.slice();
-  for (const { from, to, below, above } of excursions)
-    if (Math.max(-below, above) >= visible) skip.fill(1, from, to + 1);
-  const stands = findStandstills(levels, path, skip).map(
-    ({ from, to, depth }): Departure => ({ kind: 'dead-spot', from, to, depth, stands: true }),
-  );
-  for (const { from, to } of stands) skip.fill(1, Math.max(0, from - half), to + half + 1);
-  excursions.push(...findDips(own, path, stops, skip));
-  const taken = takenBy([...excursions, ...jumps, ...stands], fast, decoded.thrown, half);
-  excursions.push(...gradualExcursions(own, smooth, taken, fast));
-  const isApart = (one: Span): boolean =>
-    !stands.some(({ from, to }) => one.from <= to && one.to >= from);
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
-  const departures = [
-    ...joined(levels, path, excursions.filter(isApart).sort(inOrder)),
-    ...jumps.filter(isApart),
-    ...stands,
-  ].sort(inOrder);
+  const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
   return { path, throws, departures: named.filter(isSureAmong(named, levels)) };
-}
-
-/** Marks what needs no second look: what was found, and its neighbourhood, throws and stops. */
-function takenBy(
-  found: readonly Span[],
-  fast: Uint8Array,
-  thrown: readonly (readonly [number, number])[],
-  half: number,
-): Uint8Array {
-  const taken = fast.slice();
-  const spans = [...found, ...thrown.map(([from, to]) => ({ from, to }))];
-  for (const { from, to } of spans)
-    taken.fill(1, Math.max(0, from - half), Math.min(taken.length, to + half + 1));
-  return taken;
 }
 
 function isSureAmong(

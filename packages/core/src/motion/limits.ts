@@ -6,21 +6,25 @@ import type { Seconds } from '../units.js';
  */
 
 /**
- * A hand's acceleration wanders: its square times the time that it lasts. A slow one makes 15 for some 50 ms, one that turns a throttle
- * through its span in 0.2 s makes 145 (a smooth start and stop peak at 5.8/T²) for some 70 ms. Spans² per second³.
+ * A hand's acceleration, standard deviation, and how long it lasts: a slow one that opens a throttle in 0.6 s makes 16 (a smooth start
+ * and stop peak at 5.8/T²), one that turns it through its span in 0.2 s makes 145. Spans per second squared.
  */
-export const handWander = 12;
-export const briskWander = 1500;
+export const handAccelerations = { hand: 12, brisk: 120 } as const;
+export const accelerationLasts: Seconds = 0.05;
+
+/** A hand slips, or starts at once; a curve has a knee: the speed changes at once by this much, standard deviation. */
+export const bendSpeed = 1.5;
 
 /** A spring's acceleration at the most: whole falls of 18 ms and longer, and of the lightest plates, of 8 ms (2/T²). */
 export const fallAcceleration = 6000;
 export const plungeAcceleration = 32_000;
 
 /** A finger that throws a throttle open: the whole way in 20 ms. */
-export const flickAcceleration = 5000;
+export const flickAcceleration = 8000;
 
-/** A knock, or a hand that catches, changes the speed at once by this much, standard deviation: most of a fall's own. */
-export const knockSpeed = 20;
+/** A soft stop holds what strikes it for so long before it rebounds, at this speed, standard deviation. */
+export const longestImpact: Seconds = 5e-3;
+export const reboundSpeed = 20;
 
 /** The speed from which on a throttle is thrown: something may stop it at once. */
 export const thrownSpeed = 2;
@@ -29,7 +33,7 @@ export const thrownSpeed = 2;
  * How often each begins, per second. A recording of ten seconds has a few brisk turns and falls; light plates, flicks and knocks are
  * rare.
  */
-export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, knock: 0.02 } as const;
+export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, bend: 0.5 } as const;
 
 /** −ln of the chance that a thrown throttle meets a stop that is near, is caught where nothing is, and that what fell unseen landed. */
 export const impactCost = 1;

@@ -1,23 +1,29 @@
 import type { Seconds } from '../units.js';
 import {
-  briskWander,
+  accelerationLasts,
   fallAcceleration,
   flickAcceleration,
-  handWander,
-  knockSpeed,
+  handAccelerations,
   plungeAcceleration,
 } from './limits.js';
 
 /** What moves the throttle: a hand, a quick hand, its spring, the spring of a light plate, a finger that throws it open. */
 export type Motion = 'hand' | 'brisk' | 'fall' | 'plunge' | 'flick';
 
-/** Where a throttle is and how fast it moves, spans and spans per second, with the variances of both and their covariance. */
+/**
+ * Where a throttle is, how fast it moves and how that changes, spans and seconds, with the variances and covariances of the three. A
+ * thrown throttle's acceleration is not followed.
+ */
 export interface MotionState {
   level: number;
   speed: number;
+  acceleration: number;
   levelVariance: number;
   covariance: number;
   speedVariance: number;
+  levelAcceleration: number;
+  speedAcceleration: number;
+  accelerationVariance: number;
 }
 
 export function isThrown(motion: Motion): boolean {
@@ -25,10 +31,11 @@ export function isThrown(motion: Motion): boolean {
 }
 
 /**
- * Moves a state on by a time. A hand's acceleration is white noise (an integrated Wiener process); a thrown throttle's lies between none
+ * Moves a state on by a time. A hand's acceleration fades and comes anew (Singer's model); a thrown throttle's lies between none
  * and the most that throws it, one and the same between two readings. Written to `to`.
  *
- * Method: Kalman filter, prediction step (R. E. Kálmán, Trans. ASME J. Basic Eng. 82 (1960); from memory).
+ * Method: Kalman filter, prediction step (R. E. Kálmán, Trans. ASME J. Basic Eng. 82 (1960)); R. A. Singer, IEEE Trans. Aerosp.
+ * Electron. Syst. 6 (1970); both from memory.
  */
 export function predict(
   from: MotionState,
@@ -36,17 +43,87 @@ export function predict(
   seconds: Seconds,
   to: MotionState,
 ): void {
-  let acceleration = 0;
-  let levelAdded: number;
-  let speedAdded: number;
-  if (motion === 'hand' || motion === 'brisk') {
-    speedAdded = (motion === 'hand' ? handWander : briskWander) * seconds;
-    levelAdded = (speedAdded * seconds * seconds) / 3;
-  } else {
-    acceleration = middleAcceleration(motion);
-    speedAdded = (acceleration * seconds) ** 2;
-    levelAdded = (speedAdded * seconds * seconds) / 4;
-  }
+  if (motion === 'hand' || motion === 'brisk') predictHand(from, motion, seconds, to);
+  else predictThrown(from, motion, seconds, to);
+}
+
+function predictHand(
+  from: MotionState,
+  motion: 'hand' | 'brisk',
+  seconds: Seconds,
+  to: MotionState,
+): void {
+  const { level, speed, acceleration, levelVariance: ll, covariance: lv, speedVariance: vv } = from;
+  const { levelAcceleration: la, speedAcceleration: va } = from;
+  const own = handAccelerations[motion] ** 2;
+  // What a motion that was another one's until now may do at once.
+  const aa = from.accelerationVariance;
+  const t = seconds;
+  const step = stepOver(t);
+  const { fade, toSpeed: g, toLevel: h } = step;
+  to.level = level + speed * t + acceleration * h;
+  to.speed = speed + acceleration * g;
+  to.acceleration = acceleration * fade;
+  const lv1 = lv + t * vv + h * va;
+  const la1 = la + t * va + h * aa;
+  const va1 = va + g * aa;
+  to.levelVariance =
+    ll + 2 * t * lv + t * t * vv + 2 * h * (la + t * va) + h * h * aa + own * step.ll;
+  to.covariance = lv1 + g * la1 + own * step.lv;
+  to.speedVariance = vv + 2 * g * va + g * g * aa + own * step.vv;
+  to.levelAcceleration = fade * la1 + own * step.la;
+  to.speedAcceleration = fade * va1 + own * step.va;
+  to.accelerationVariance = fade * fade * aa + own * step.aa;
+}
+
+/** What a time does to a state, and adds to its variances for an acceleration of one. */
+interface Step {
+  readonly seconds: Seconds;
+  readonly fade: number;
+  readonly toSpeed: number;
+  readonly toLevel: number;
+  readonly ll: number;
+  readonly lv: number;
+  readonly la: number;
+  readonly vv: number;
+  readonly va: number;
+  readonly aa: number;
+}
+let lastStep: Step | undefined;
+
+function stepOver(seconds: Seconds): Step {
+  if (lastStep && Math.abs(lastStep.seconds - seconds) < 1e-6 * seconds) return lastStep;
+  const lasts = accelerationLasts;
+  const x = seconds / lasts;
+  const fade = Math.exp(-x);
+  const isShort = x < 0.1;
+  const square = fade * fade;
+  lastStep = {
+    seconds,
+    fade,
+    toSpeed: lasts * (1 - fade),
+    toLevel: isShort ? seconds * seconds * (1 / 2 - x / 6) : lasts * lasts * (x - 1 + fade),
+    ll:
+      lasts ** 4 *
+      (isShort ? x ** 5 / 10 : 1 - square + 2 * x + (2 * x ** 3) / 3 - 2 * x * x - 4 * x * fade),
+    lv: lasts ** 3 * (isShort ? x ** 4 / 4 : square + 1 - 2 * fade + 2 * x * fade - 2 * x + x * x),
+    la: lasts ** 2 * (isShort ? x ** 3 / 3 : 1 - square - 2 * x * fade),
+    vv: lasts ** 2 * (isShort ? (2 * x ** 3) / 3 : 4 * fade - 3 - square + 2 * x),
+    va: lasts * (isShort ? x * x : square + 1 - 2 * fade),
+    aa: isShort ? 2 * x : 1 - square,
+  };
+  return lastStep;
+}
+
+function predictThrown(
+  from: MotionState,
+  motion: 'fall' | 'plunge' | 'flick',
+  seconds: Seconds,
+  to: MotionState,
+): void {
+  const acceleration = middleAcceleration(motion);
+  const speedAdded = (acceleration * seconds) ** 2;
+  const levelAdded = (speedAdded * seconds * seconds) / 4;
   const { level, speed, levelVariance, covariance, speedVariance } = from;
   to.level = level + speed * seconds + (acceleration * seconds * seconds) / 2;
   to.speed = speed + acceleration * seconds;
@@ -54,6 +131,10 @@ export function predict(
     levelVariance + 2 * seconds * covariance + seconds * seconds * speedVariance + levelAdded;
   to.covariance = covariance + seconds * speedVariance + (speedAdded * seconds) / 2;
   to.speedVariance = speedVariance + speedAdded;
+  to.acceleration = 0;
+  to.levelAcceleration = 0;
+  to.speedAcceleration = 0;
+  to.accelerationVariance = 0;
 }
 
 function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
@@ -61,9 +142,9 @@ function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
   return -(motion === 'fall' ? fallAcceleration : plungeAcceleration) / 2;
 }
 
-/** Adds a knock at some moment within a time to a state that was predicted over it. */
-export function knock(state: MotionState, seconds: Seconds): void {
-  const variance = knockSpeed * knockSpeed;
+/** Adds a change of speed, at some moment within a time, to a state that was predicted over it. */
+export function strike(state: MotionState, seconds: Seconds, change: number): void {
+  const variance = change * change;
   state.levelVariance += (variance * seconds * seconds) / 3;
   state.covariance += (variance * seconds) / 2;
   state.speedVariance += variance;

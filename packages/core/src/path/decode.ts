@@ -4,17 +4,22 @@ import {
   crackWidth,
   edgeTime,
   longestShift,
+  longestStuck,
   speedAfterJump,
   texture,
 } from '../contact/limits.js';
 import { type BrokenState, readingCost } from '../contact/readingCost.js';
 import {
+  bendSpeed,
   beyondStopCost,
   catchCost,
+  handAccelerations,
   impactCost,
   landingCost,
+  longestImpact,
   plungeAcceleration,
   rates,
+  reboundSpeed,
   restitution,
   shortestFlight,
   shortestGap,
@@ -22,7 +27,7 @@ import {
   thrownSpeed,
   usualRestitution,
 } from '../motion/limits.js';
-import { isThrown, knock, type Motion, predict } from '../motion/predict.js';
+import { isThrown, type Motion, predict, strike } from '../motion/predict.js';
 import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { beam, hopeless } from './beam.js';
@@ -68,6 +73,8 @@ const speedAtFirst = { hand: 2, fall: 50 };
 const endsMotion = 0.5;
 const soundAgain = 0.7;
 const otherThrow = 1;
+const otherFault = 1;
+const flickOfThrow = 5;
 const plungeOfFall = 4;
 /** A throttle falls from this height at the least. */
 const leastDrop = 0.05;
@@ -151,6 +158,10 @@ export function decode(
     one.levelVariance = variance;
     one.covariance = 0;
     one.speedVariance = speedVariance;
+    one.acceleration = 0;
+    one.levelAcceleration = 0;
+    one.speedAcceleration = 0;
+    one.accelerationVariance = accelerationOf(one.motion);
   };
 
   /** Sound contact: the state predicted in `ahead` meets the reading (Kalman filter, update step). */
@@ -166,6 +177,19 @@ export function decode(
     one.levelVariance = ahead.levelVariance * (1 - gain);
     one.covariance = ahead.covariance * (1 - gain);
     one.speedVariance = ahead.speedVariance - speedGain * ahead.covariance;
+    if (isThrown(motion)) {
+      one.acceleration = 0;
+      one.levelAcceleration = 0;
+      one.speedAcceleration = 0;
+      one.accelerationVariance = 0;
+    } else {
+      const accelerationGain = ahead.levelAcceleration / sum;
+      one.acceleration = ahead.acceleration + accelerationGain * error;
+      one.levelAcceleration = ahead.levelAcceleration * (1 - gain);
+      one.speedAcceleration = ahead.speedAcceleration - accelerationGain * ahead.covariance;
+      one.accelerationVariance =
+        ahead.accelerationVariance - accelerationGain * ahead.levelAcceleration;
+    }
     offer(one);
   };
 
@@ -213,6 +237,19 @@ export function decode(
     }
   };
 
+  /** The throttle moves on as predicted, unseen. */
+  const goOn = (one: Hypothesis): void => {
+    one.level = ahead.level;
+    one.speed = ahead.speed;
+    one.levelVariance = ahead.levelVariance;
+    one.covariance = ahead.covariance;
+    one.speedVariance = ahead.speedVariance;
+    one.acceleration = ahead.acceleration;
+    one.levelAcceleration = ahead.levelAcceleration;
+    one.speedAcceleration = ahead.speedAcceleration;
+    one.accelerationVariance = ahead.accelerationVariance;
+  };
+
   /** A broken contact: the throttle moves on unseen. */
   const breakOff = (from: Hypothesis, state: BrokenState, extra: number, isNew: boolean): void => {
     const seen = farthest(ahead.level);
@@ -222,14 +259,35 @@ export function decode(
     const cost = from.cost + extra + readingCost(state, reading, contact, seconds);
     if (!(cost < hypotheses.limit)) return;
     const one = follow(from, cost, from.motion, isNew ? state : undefined);
-    one.level = ahead.level;
-    one.speed = ahead.speed;
-    one.levelVariance = ahead.levelVariance;
-    one.covariance = ahead.covariance;
-    one.speedVariance = ahead.speedVariance;
+    goOn(one);
     one.contact = state;
     one.last = seen;
     one.beforeLast = from.last;
+    if (isNew) one.since = bin;
+    offer(one);
+  };
+
+  /** The signal stays where it was while the throttle moves on. */
+  const stick = (from: Hypothesis, extra: number, isNew: boolean): void => {
+    const last = isNew ? from.level : from.last;
+    const isAtStop = last < stops.closed + stopScatter || last > stops.open - stopScatter;
+    if (isNew && isAtStop) return;
+    const own = isNew ? variance + from.levelVariance : variance;
+    const reading = {
+      seen: level,
+      last,
+      ahead: Number.NaN,
+      path: ahead.level,
+      variance: own,
+      visible,
+    };
+    const cost = from.cost + extra + readingCost('stuck', reading, contact, seconds) + besides(0);
+    if (!(cost < hypotheses.limit)) return;
+    const one = follow(from, cost, from.motion, isNew ? 'stuck' : undefined);
+    goOn(one);
+    one.contact = 'stuck';
+    const stays = Math.abs(level - last) < 3 * Math.sqrt(variance);
+    one.last = stays ? (3 * last + level) / 4 : last;
     if (isNew) one.since = bin;
     offer(one);
   };
@@ -253,6 +311,10 @@ export function decode(
       ahead.levelVariance = anywhere.variance;
       ahead.covariance = 0;
       ahead.speedVariance = speedAtFirst[motion] ** 2;
+      ahead.acceleration = 0;
+      ahead.levelAcceleration = 0;
+      ahead.speedAcceleration = 0;
+      ahead.accelerationVariance = accelerationOf(motion);
       const change = from.contact === 'sound' ? undefined : 'sound';
       meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
     }
@@ -263,7 +325,16 @@ export function decode(
     if (motion === 'fall') return isThrown(after) ? otherThrow : beginning(rates.fall, seconds);
     if (motion === 'plunge')
       return after === 'fall' ? plungeOfFall : beginning(rates.plunge, seconds);
-    return beginning(rates.flick, seconds);
+    return beginning(rates.flick, seconds) + (isThrown(after) ? flickOfThrow : 0);
+  };
+
+  /** Predicts with a motion that begins now: its acceleration may be any of its own. */
+  const predictNew = (from: Hypothesis, motion: Motion): void => {
+    const { accelerationVariance } = from;
+    if (motion !== from.motion && (isThrown(from.motion) || motion === 'brisk'))
+      from.accelerationVariance += accelerationOf(motion);
+    predict(from, motion, seconds, ahead);
+    from.accelerationVariance = accelerationVariance;
   };
 
   const followSound = (from: Hypothesis, mayBreak: boolean): void => {
@@ -271,13 +342,13 @@ export function decode(
     const tryOthers = isOdd();
     meet(from, from.motion, 0);
     if (from.motion !== 'hand') {
-      predict(from, 'hand', seconds, ahead);
+      predictNew(from, 'hand');
       meet(from, 'hand', endsMotion);
     }
     if (!tryOthers) return;
     for (const motion of motions) {
       if (motion === from.motion) continue;
-      predict(from, motion, seconds, ahead);
+      predictNew(from, motion);
       meet(from, motion, beginningOf(motion, from.motion));
     }
     if (Math.abs(from.speed) > thrownSpeed) {
@@ -290,18 +361,35 @@ export function decode(
       const height = from.speed < 0 ? ahead.level - stops.closed : stops.open - ahead.level;
       if (height < nearStop + Math.abs(ahead.speed) * seconds) hitStop(from);
     }
-    predict(from, 'hand', seconds, ahead);
-    knock(ahead, seconds);
-    const isFlying = from.thrown && time[bin]! - time[from.thrownSince]! >= shortestFlight;
-    const isCaught = Math.abs(from.speed) > thrownSpeed;
-    const knocked = isCaught && isFlying ? catchCost : beginning(rates.knock, seconds);
-    meet(from, 'fall', knocked);
-    meet(from, 'hand', knocked);
+    if (
+      Math.abs(from.speed) > thrownSpeed &&
+      from.thrown &&
+      time[bin]! - time[from.thrownSince]! >= shortestFlight
+    ) {
+      predictNew(from, 'hand');
+      ahead.level -= (from.speed * seconds) / 4;
+      ahead.speed /= 2;
+      strike(ahead, seconds, from.speed / 2);
+      meet(from, 'fall', catchCost);
+      meet(from, 'hand', catchCost);
+    }
+    const lies = from.level < stops.closed + nearStop || from.level > stops.open - nearStop;
+    if (lies && !from.thrown && time[bin]! - time[from.thrownSince]! <= longestImpact) {
+      predictNew(from, 'hand');
+      strike(ahead, seconds, reboundSpeed);
+      meet(from, 'fall', impactCost);
+    }
+    if (!isThrown(from.motion)) {
+      predict(from, from.motion, seconds, ahead);
+      strike(ahead, seconds, bendSpeed);
+      meet(from, from.motion, beginning(rates.bend, seconds));
+    }
     land(from, seconds, isThrown(from.motion) ? 0 : beginning(rates.fall, seconds));
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
     for (const state of broken) breakOff(from, state, beginning(breakRates[state], seconds), true);
-    if (!isThrown(from.motion)) predict(from, 'hand', seconds, ahead);
+    if (!isThrown(from.motion)) stick(from, beginning(breakRates.stuck, seconds), true);
+    if (!isThrown(from.motion)) predictNew(from, 'hand');
     jump(from, beginning(breakRates.shifting, seconds));
     breakOff(from, 'shifting', beginning(breakRates.shifting, seconds), true);
   };
@@ -313,16 +401,31 @@ export function decode(
     if (state === 'shifting') {
       if (mayBreak && time[bin]! - since <= Math.max(longestShift, 2 * interval))
         breakOff(from, state, 0, false);
+      else if (mayBreak) for (const other of broken) breakOff(from, other, otherFault, true);
       const isEdge = unseen <= Math.max(edgeTime, 2 * interval);
       if (isEdge || Math.abs(from.speed) * unseen <= crackWidth) jump(from, 0);
       return;
     }
-    if (mayBreak) breakOff(from, state, 0, false);
+    if (state === 'stuck' && time[bin]! - since > Math.max(longestStuck, 2 * interval)) {
+      const one = follow(
+        from,
+        from.cost + otherFault + normalCost(level - from.last, 2 * variance),
+        'hand',
+        'stood',
+      );
+      setTo(one, 0, 1);
+      offer(one);
+      return;
+    }
+    if (mayBreak && state === 'stuck') stick(from, 0, false);
+    else if (mayBreak) breakOff(from, state, 0, false);
+    // What was caught up would have been seen.
+    if (state === 'stuck' && Math.abs(level - from.last) < visible / 2) return;
     const isBack = (): boolean =>
       (level - ahead.level) ** 2 < backWithin * (ahead.levelVariance + variance);
     if (isBack()) meet(from, from.motion, soundAgain, 'sound');
     if (from.motion === 'hand') {
-      predict(from, 'brisk', seconds, ahead);
+      predictNew(from, 'brisk');
       const begins = beginning(rates.brisk, time[bin]! - since);
       if (isBack()) meet(from, 'brisk', begins + soundAgain, 'sound');
     }
@@ -362,6 +465,7 @@ export function decode(
     level = mean[bin]!;
     seconds = Math.max(1e-9, time[bin]! - time[bin - 1]!);
     const now = next();
+
     const most = (now[0]?.cost ?? 0) + hopeless;
     const mayBreak = bin < part.soundFrom || bin > part.soundTo;
     const isGap = seconds > Math.max(shortestGap, 3 * interval);
@@ -370,7 +474,7 @@ export function decode(
       const { contact: state } = one;
       if (isGap) {
         resume(one);
-        if (!mayBreak || state === 'sound' || state === 'shifting') continue;
+        if (!mayBreak || state === 'sound' || state === 'shifting' || state === 'stuck') continue;
         predict(one, one.motion, seconds, ahead);
         breakOff(one, state, 0, false);
       } else if (state === 'sound') followSound(one, mayBreak);
@@ -404,6 +508,7 @@ function told({ history }: Hypothesis, until: number): Omit<Decoded, 'cost'> {
   const thrown: [number, number][] = [];
   let inHand = until;
   let sound = until;
+  let stood = false;
   for (let node = history; node; node = node.before) {
     const { change, bin } = node;
     if (change === 'thrown') thrown.push([bin, inHand - 1]);
@@ -411,9 +516,15 @@ function told({ history }: Hypothesis, until: number): Omit<Decoded, 'cost'> {
     else {
       if (change === 'jump')
         events.push({ kind: 'jump', state: 'shifting', from: shiftsFrom(node) - 1, to: bin });
-      else if (change !== 'sound' && change !== 'shifting')
-        events.push({ kind: 'excursion', state: change, from: bin, to: sound - 1 });
+      else if (
+        change !== 'sound' &&
+        change !== 'shifting' &&
+        change !== 'stood' &&
+        !(change === 'stuck' && stood)
+      )
+        events.push({ kind: 'excursion', state: change, from: shiftsFrom(node), to: sound - 1 });
       sound = bin;
+      stood = change === 'stood';
     }
   }
   return { events: events.reverse(), thrown: thrown.reverse() };
@@ -424,6 +535,11 @@ function shiftsFrom({ before, bin }: NonNullable<Hypothesis['history']>): number
   let node = before;
   while (node && (node.change === 'thrown' || node.change === 'in-hand')) node = node.before;
   return node?.change === 'shifting' ? node.bin : bin;
+}
+
+/** Variance of the acceleration of what was just taken in hand. */
+function accelerationOf(motion: Motion): number {
+  return motion === 'hand' || motion === 'brisk' ? handAccelerations[motion] ** 2 : 0;
 }
 
 /** −ln of the density of a normal deviate. */
