@@ -9,6 +9,7 @@ import { runningMedian } from '../statistics/runningMedian.js';
 import type { Seconds } from '../units.js';
 import { bridge } from './bridge.js';
 import type { Departure, Excursion, Span } from './departure.js';
+import { findDips } from './dips.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
@@ -85,6 +86,11 @@ export function findDepartures(
   for (const { start, settled } of throws) fast.fill(1, Math.max(0, start - 1), settled + 1);
   const half = Math.max(1, Math.floor(unseenHand(visible) / interval));
   const smooth = half > 1 ? runningMedian(path, half) : path;
+  const skip = fast.slice();
+  for (const { from, to, below, above } of excursions)
+    if (Math.max(-below, above) >= visible) skip.fill(1, from, to + 1);
+  for (const { from, to } of jumps) skip.fill(1, Math.max(0, from - half), to + half + 1);
+  excursions.push(...findDips(own, path, stops, skip));
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
   const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
