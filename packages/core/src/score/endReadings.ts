@@ -1,7 +1,7 @@
 import type { CaptureQuality } from '../capture/captureQuality.js';
 import type { ClipLevels } from '../capture/clipLevels.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
-import { sameStop } from '../motion/limits.js';
+import { sameStop, stopScatter } from '../motion/limits.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
@@ -132,6 +132,8 @@ const correlation: Seconds = 0.02;
 const farthestReturn = 0.15;
 const farthestHanging = 0.25;
 
+/** A hand that turns round near the stop lingers there for less than this. Common practice, no source. */
+const shortestReturn: Seconds = 0.12;
 /** A rest of fewer samples than this may have caught the movement too. */
 const fewestSamples = 4;
 
@@ -148,18 +150,26 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
   let hanging = 0;
+  const band = quality.visible / Math.abs(scale.span) / 2;
   const { rests, snaps, strokes } = movement;
   const closed = rests.reduce((least, { level }) => Math.min(least, level), Infinity);
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
     const near = rests.filter(
-      ({ start, end }) => end >= stroke.end - slack && start <= stroke.end + arrival,
+      ({ start, end, level }) =>
+        end >= stroke.end - slack &&
+        start <= stroke.end + arrival &&
+        // Where it was held before it closed it has not returned to.
+        level < (stroke.from + stroke.to) / 2,
     );
     const after = near.filter((rest) => !isOnTheWayUp(rest, near));
     if (after.length === 0) continue;
     const first = after.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
     const rest = leftFor(first, rests, strokes);
-    if (rest.end - rest.start < (fewestSamples - 1) * quality.interval) continue;
+    const least = Math.max(shortestReturn, (fewestSamples - 1) * quality.interval);
+    if (rest.end - rest.start < least) continue;
+    // It went on from there: a hand, a rebound, or a landing that the recording's end cut short.
+    if (rest.level - stroke.to > stopScatter + band) continue;
     const volts = scale.closed + rest.level * scale.span;
     const came = whenItCame(rest, rests);
     const snapped = snaps.some(
