@@ -49,4 +49,25 @@ describe('closedReturns', () => {
     const rests = [rest(1.9, 2.1, 0.02), rest(2.2, 3, 0.13)];
     expect(closedReturns(evidence(rests, [closing])).ways).toEqual([[1.08], []]);
   });
+
+  test('counts no rest at which it was held before it closed', () => {
+    const rests = [rest(0.5, 1.98, 0.14)];
+    const released = { ...closing, start: 1.97, from: 0.142, to: 0.01 };
+    expect(closedReturns(evidence(rests, [released])).ways).toEqual([[], []]);
+  });
+
+  test('counts no short rest of a hand that turns round, nor one that the stroke went on from', () => {
+    const turned = [rest(1.95, 2.04, 0.08)];
+    expect(closedReturns(evidence(turned, [{ ...closing, to: 0.08 }])).ways).toEqual([[], []]);
+    const cut = [rest(1.8, 1.96, 0.074)];
+    expect(closedReturns(evidence(cut, [{ ...closing, to: 0 }])).ways).toEqual([[], []]);
+  });
+
+  test('tells where it lay before it was opened, where that is nearer to the stop than its returns', () => {
+    const opening = { direction: 'opening', start: 0.5, end: 1, from: 0, to: 1 } as const;
+    const before = (level: number) =>
+      closedReturns(evidence([rest(0, 0.5, level), rest(2, 3, 0.04)], [opening, closing])).before;
+    expect(before(0)).toBeCloseTo(1, 9);
+    expect(before(0.05)).toBeUndefined();
+  });
 });

@@ -141,6 +141,8 @@ const fewestSamples = 4;
 export interface ClosedReturns {
   /** Closed readings, V, of the returns by hand and of those by the spring; of each return its longest rest. */
   readonly ways: readonly [byHand: readonly Volts[], bySpring: readonly Volts[]];
+  /** The reading that it lay at before its first opening, V, where that is nearer to the stop than any return. */
+  readonly before?: Volts;
   /** How many more rested so far above the closed stop that they hung there or were held. */
   readonly hanging: number;
 }
@@ -181,7 +183,16 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     else if (snapped) bySpring.push(volts);
     else byHand.push(volts);
   }
-  return { ways: [byHand, bySpring], hanging };
+  const ways = [byHand, bySpring] as const;
+  const [first] = rests;
+  const lay = first && scale.closed + first.level * scale.span;
+  const isNearer =
+    first &&
+    first.end - first.start >= shortestReturn &&
+    first.end <= (strokes[0]?.end ?? 0) &&
+    strokes[0]?.direction === 'opening' &&
+    ways.flat().every((volts) => (volts - lay!) * scale.span > 0);
+  return { ways, hanging, ...(isNearer && { before: lay! }) };
 }
 
 /** The rest that an opening left: a throttle that closes on from where it was held, or stuck, had not returned yet. */

@@ -8,17 +8,17 @@ import type { Check } from './score.js';
  * those of both (hysteresis) alike. A range can only grow: beyond the limit two returns suffice, where the spring brought one of
  * them; two by hand may have stopped short. Within it `criteria.returns` are needed. Scatter that the readings' own uncertainty
  * may have carried over a limit is at most marginal. Where too few returns came near the stop and the rest of them hung
- * above it, or were held there, nothing can be told.
+ * above it, or were held there, nothing can be told. Where it lay before it was first opened counts too where that is nearer to the stop.
  */
 export function judgeClosedRest(
-  { ways, hanging }: ClosedReturns,
+  { ways, before, hanging }: ClosedReturns,
   readingUncertainty: Volts,
   span: Volts,
   criteria: Criteria,
 ): Check {
   const highLimit = criteria.closedNormal;
   const base = { check: 'closed-rest', unit: '1', highLimit, limitFrom: 'criteria' } as const;
-  const all = ways.flat();
+  const all = [...ways.flat(), ...(before === undefined ? [] : [before])];
   const [, bySpring] = ways;
   const range = (Math.max(...all) - Math.min(...all)) / Math.abs(span);
   const uncertainty = (Math.SQRT2 * readingUncertainty) / Math.abs(span);

@@ -108,6 +108,15 @@ describe('judgeClosedRest', () => {
   });
 });
 
+describe('judgeClosedRest with where it lay before', () => {
+  test('a reading nearer to the stop widens the range', () => {
+    const returns = { ways: [[0.6], [0.58]], hanging: 0 } as const;
+    const judged = judgeClosedRest({ ...returns, before: 0.4 }, 0.001, 4, defaultCriteria);
+    expect(judged).toMatchObject({ outcome: 'marginal', measured: expect.closeTo(0.05, 9) });
+    expect(judgeClosedRest(returns, 0.001, 4, defaultCriteria).outcome).toBe('not-judged');
+  });
+});
+
 describe('judgeClosedRest of returns that hung', () => {
   test('too few near the stop and others above it tell nothing', () => {
     const judge = (hanging: number) =>
