@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { evenClock } from './evenClock.js';
 
 const count = 1000;
@@ -24,6 +25,17 @@ describe('evenClock', () => {
     const { time, clock } = evenClock(stamps, even.map(wave));
     expect(clock).toBe('even');
     expect(largestMiss(time)).toBeLessThan(1e-4);
+  });
+
+  test('spaces stamps evenly that came late by chance, each no earlier than the one before', () => {
+    const random = randomNumbers(3);
+    let last = 0;
+    const stamps = Float64Array.from({ length: 10_000 }, (_, i) => {
+      const late = Math.min(4e-3, -1e-3 * Math.log(1 - random.uniform()));
+      last = Math.max(last, i * 1e-3 + late);
+      return last;
+    });
+    expect(evenClock(stamps, stamps.map(wave)).clock).toBe('even');
   });
 
   test('keeps the stamps of samples that were taken unevenly', () => {

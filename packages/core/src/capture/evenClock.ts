@@ -14,6 +14,11 @@ const mostOff: Seconds = 0.03;
 const block = 32;
 const blockIntervals = 1.2;
 const blockSeconds: Seconds = 1.2e-3;
+/**
+ * Middles of blocks of stamps that are written late by chance lie within so many mean deviations of a block's stamps: eight standard
+ * deviations of a median of 32, and a third more, for a late stamp holds the next ones up.
+ */
+const blockScatters = 3;
 /** Stamps that stray less than this part of an interval are as good as even. */
 const asGoodAsEven = 0.3;
 /** Neighbouring samples that are compared with a straight line, where they change by more than this part of the whole. */
@@ -47,8 +52,13 @@ export function evenClock(
   }
   if (most - least < asGoodAsEven * interval) return asStamped;
   if (farthest > Math.max(mostIntervalsOff * interval, mostOff)) return asStamped;
-  if (strayOfBlocks(time, start, interval) > Math.max(blockIntervals * interval, blockSeconds))
-    return asStamped;
+  const blocks = blocksOff(time, start, interval);
+  const mostOfBlocks = Math.max(
+    blockIntervals * interval,
+    blockSeconds,
+    blockScatters * blocks.scatter,
+  );
+  if (blocks.stray > mostOfBlocks) return asStamped;
   if (least > 0 && !isSmootherEven(time, signal)) return asStamped;
   return { time: Float64Array.from(time, (_, i) => start + i * interval), clock: 'even' };
 }
@@ -100,20 +110,26 @@ function evenLine(time: Float64Array): { readonly start: Seconds; readonly inter
   return { start: time[0]! + sum / count - middle * interval, interval };
 }
 
-function strayOfBlocks(time: Float64Array, start: Seconds, interval: Seconds): Seconds {
+/** How far the middles of blocks stray from an even clock, and what the stamps of a block usually scatter by, mean deviation. */
+function blocksOff(
+  time: Float64Array,
+  start: Seconds,
+  interval: Seconds,
+): { readonly stray: Seconds; readonly scatter: Seconds } {
   let [low, high] = [Infinity, -Infinity];
+  const scatters: number[] = [];
   const stride = block * Math.max(1, Math.floor(time.length / block / 400));
   for (let from = 0; from + block <= time.length; from += stride) {
-    const off = median(
-      Float64Array.from({ length: block }, (_, k) => {
-        const i = from + k;
-        return time[i]! - start - i * interval;
-      }),
-    );
-    low = Math.min(low, off);
-    high = Math.max(high, off);
+    const off = Float64Array.from({ length: block }, (_, k) => {
+      const i = from + k;
+      return time[i]! - start - i * interval;
+    });
+    const middle = median(off);
+    scatters.push(off.reduce((sum, one) => sum + Math.abs(one - middle), 0) / block);
+    low = Math.min(low, middle);
+    high = Math.max(high, middle);
   }
-  return high - low;
+  return { stray: high - low, scatter: median(Float64Array.from(scatters)) };
 }
 
 /** Whether samples that change lie nearer to straight lines over their number than over their stamps. */
