@@ -1,4 +1,5 @@
 import type { CauseWeights } from './contactEvent.js';
+import { roundedOdds } from './roundedOdds.js';
 import type { Cause, Check, Score } from './score.js';
 
 /** A weight below this is not worth a sentence. */
@@ -34,12 +35,10 @@ export function findCauses(
 }
 
 function leading(weights: CauseWeights): Score['causes'] {
-  const causes = (['track', 'connection', 'interference'] as const)
-    .map((cause) => ({ cause, weight: weights[cause] }))
+  return (['track', 'connection', 'interference'] as const)
+    .map((cause) => ({ cause, weight: roundedOdds(weights[cause]) }))
     .filter(({ weight }) => weight >= leastWeight)
     .sort((a, b) => b.weight - a.weight);
-  const sum = causes.reduce((total, { weight }) => total + weight, 0);
-  return causes.map(({ cause, weight }) => ({ cause, weight: weight / sum }));
 }
 
 function halves(one: Cause, other: Cause): Score['causes'] {

@@ -31,7 +31,7 @@ export function morePasses(evidence: ContactEvidence): number | undefined {
   return undefined;
 }
 
-/** Likelihood of the track over that of the connection. */
+/** How many times as probable as the connection the track is. */
 function ratio(evidence: ContactEvidence): number {
   const { track, connection } = sharesOf(weighCauses(evidence));
   return track / Math.max(connection, 1e-300);

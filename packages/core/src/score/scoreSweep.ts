@@ -17,6 +17,7 @@ import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
+import { confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
 import { coverage } from './coverage.js';
@@ -169,24 +170,28 @@ export function scoreSweep(
   const causes = findCauses(checks, explanations.length > 0 ? sharesOf(explanations) : undefined);
   const verdict = decideVerdict(checks);
   const more = morePasses(evidence);
+  const could = couldShow(
+    levels.time,
+    movement,
+    expected,
+    scale,
+    quality.visible,
+    quality.shortestDropout,
+  );
+  const spots = spotsOf(evidence);
+  const sure = confidence({ verdict, causes, checks, findings, spots, couldShow: could });
   return {
     verdict,
+    ...(sure !== undefined && { confidence: sure }),
     causes,
     advice: chooseAdvice(verdict, causes, checks, isPassedUnseen(looks, told.strokes, criteria)),
     checks,
     findings,
-    spots: spotsOf(evidence),
+    spots,
     ...(more !== undefined && { morePasses: more }),
     ...told,
     quality,
-    couldShow: couldShow(
-      levels.time,
-      movement,
-      expected,
-      scale,
-      quality.visible,
-      quality.shortestDropout,
-    ),
+    couldShow: could,
     coverage: looks,
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
