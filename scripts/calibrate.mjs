@@ -222,4 +222,7 @@ ${lines.join('\n')}
   },
 };
 `;
-writeFileSync(file, readFileSync(file, 'utf8').replace(/^export const calibration[^]*/m, written));
+writeFileSync(
+  file,
+  readFileSync(file, 'utf8').replace(/^export const calibration[\s\S]*/m, written),
+);

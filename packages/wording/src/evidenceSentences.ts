@@ -38,7 +38,7 @@ export function abruptSentence(listed: readonly string[], more: number): string 
  * surePassSentence('97 %').startsWith('97 %, reckoned with modelled recordings') // => true
  */
 export function surePassSentence(confidence: string): string {
-  return `${confidence}, reckoned with modelled recordings, that no visible fault was missed. It rests on how narrow a spot could hide and on how far the closed readings scatter.`;
+  return `${confidence}, reckoned with modelled recordings, that no visible fault was missed. It rests on how narrow a spot could hide, how often each place was seen, and how far the closed readings scatter.`;
 }
 
 /**

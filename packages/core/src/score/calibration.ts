@@ -5,10 +5,10 @@
 export const calibration = {
   causes: { power: 0.3, unforeseen: 0.015 },
   grounds: {
-    pass: [1.42, -0.45, -3.8],
-    fail: [0.03, 0.45, 2.75, -1.7, -5.17],
-    marginal: [0.09, 0.5],
-    'closed-rest': [0.31],
-    level: [3.85],
+    pass: [-0.75, -0.49, -3.03, 1.12],
+    fail: [-0.04, 0.42, 3.11, -2.32, -4.39],
+    marginal: [0.18, 0.53],
+    'closed-rest': [0.52],
+    level: [3.86],
   },
 };

@@ -30,6 +30,8 @@ const clean: Grounded = {
   findings: [],
   spots: [],
   couldShow: { blind: [], narrowestSpot: 0.005 },
+  coverage: { opening: new Array(10).fill(3), closing: new Array(10).fill(2) },
+  quality: { gaps: 0 },
 };
 const broken: Grounded = {
   ...clean,
@@ -40,18 +42,23 @@ const broken: Grounded = {
 };
 
 describe('confidence', () => {
-  test('a pass is the surer the narrower a spot that could hide and the less the closed readings scatter', () => {
+  test('a pass is the surer the narrower a spot that could hide, the more looks, and the less the closed readings scatter', () => {
     const wide = { ...clean, couldShow: { blind: [], narrowestSpot: 0.1 } };
     const scattered = { ...clean, checks: [check('closed-rest', 'conforms', 0.029)] };
-    expect(confidence(clean)).toBeGreaterThan(confidence(wide)!);
-    expect(confidence(clean)).toBeGreaterThan(confidence(scattered)!);
+    const { opening } = clean.coverage;
+    const once = {
+      ...clean,
+      coverage: { opening: opening.with(4, 0), closing: new Array(10).fill(1) },
+    };
+    for (const weaker of [wide, scattered, once])
+      expect(confidence(clean)).toBeGreaterThan(confidence(weaker)!);
   });
 
   test('departures are the surer the more speaks for them, and the likelier they are no interference', () => {
     const faint = { ...broken, findings: [dropout(2)] };
     const foreign: Grounded = { ...broken, causes: [{ cause: 'interference', weight: 0.45 }] };
-    const hidden = { ...broken, checks: [check('coverage', 'cannot-tell'), broken.checks[1]!] };
-    for (const weaker of [faint, foreign, hidden])
+    const torn = { ...broken, quality: { gaps: 3 } };
+    for (const weaker of [faint, foreign, torn])
       expect(confidence(broken)).toBeGreaterThan(confidence(weaker)!);
   });
 

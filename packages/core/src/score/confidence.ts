@@ -1,7 +1,7 @@
 import type { Fraction } from '../units.js';
 import { calibration } from './calibration.js';
 import { roundedOdds } from './roundedOdds.js';
-import type { Check, Score } from './score.js';
+import type { Score } from './score.js';
 
 /** No more is told than the recordings that the odds were fitted to can support. */
 const most: Fraction = 0.99;
@@ -9,8 +9,8 @@ const most: Fraction = 0.99;
 /** What of a score its odds rest on. */
 export type Grounded = Pick<
   Score,
-  'verdict' | 'causes' | 'checks' | 'findings' | 'spots' | 'couldShow'
->;
+  'verdict' | 'causes' | 'checks' | 'findings' | 'spots' | 'couldShow' | 'coverage'
+> & { readonly quality: Pick<Score['quality'], 'gaps'> };
 
 /** A reason for a verdict, with the numbers that its odds of being right grow or fall with. */
 export interface Ground {
@@ -52,21 +52,30 @@ export function groundsOf(score: Grounded): readonly Ground[] {
     });
 }
 
-/** How wide a spot may hide, and how near the closed readings came to scattering too much. */
-function ofPass({ couldShow, checks }: Grounded): readonly number[] {
-  const { measured = 0, highLimit = 1 } = the('closed-rest', checks);
-  return [Math.log(couldShow.narrowestSpot ?? 1), measured / highLimit];
+/** How wide a spot may hide, how near the closed readings came to scattering too much, and how often each tenth of the travel was seen. */
+function ofPass({
+  couldShow,
+  checks,
+  coverage: { opening, closing },
+}: Grounded): readonly number[] {
+  const { measured = 0, highLimit = 1 } = checks.find(({ check }) => check === 'closed-rest') ?? {};
+  const looks = opening.map((count, tenth) => count + closing[tenth]!);
+  return [
+    Math.log(couldShow.narrowestSpot ?? 1),
+    measured / highLimit,
+    Math.log1p(Math.min(...looks)),
+  ];
 }
 
-/** The evidence of the departures, how faithfully one place showed them, whether the travel was seen, and the odds of interference. */
+/** The evidence of the departures, how faithfully one place showed them, whether the recording has gaps, and the odds of interference. */
 function ofFailure(score: Grounded): readonly number[] {
-  const { spots, checks, causes } = score;
+  const { spots, quality, causes } = score;
   const [spot] = spots;
   const foreign = causes.find(({ cause }) => cause === 'interference');
   return [
     evidenceOf(score),
     spot ? (spot.seen + 1) / (spot.passes + 2) : 0.5,
-    the('coverage', checks).outcome === 'cannot-tell' ? 1 : 0,
+    quality.gaps > 0 ? 1 : 0,
     foreign?.weight ?? 0,
   ];
 }
@@ -74,8 +83,4 @@ function ofFailure(score: Grounded): readonly number[] {
 /** Logarithm of all that speaks for the departures, 1 nat more. */
 function evidenceOf({ findings }: Grounded): number {
   return Math.log1p(findings.reduce((sum, { evidence = 0 }) => sum + Math.max(0, evidence), 0));
-}
-
-function the(wanted: Check['check'], checks: readonly Check[]): Check {
-  return checks.find(({ check }) => check === wanted)!;
 }

@@ -185,8 +185,8 @@ export interface Score {
    * Of a pass that no visible fault was missed; of a failing or a marginal verdict that at least one of its reasons is real. It takes the
    * criteria, the expectation and what was told of the recorder for granted, and sensors and recordings for such as were modelled.
    *
-   * Method: for each reason a logistic regression on what the score says of it (evidence, repetition, coverage, the odds of interference; of
-   * a pass the width of a spot that may hide, and the closed readings), fitted to modelled recordings. Left out where the verdict is
+   * Method: for each reason a logistic regression on what the score says of it (evidence, repetition, gaps, the odds of interference; of a
+   * pass the width of a spot that may hide, the clean looks, and the closed readings), fitted to modelled recordings. Left out where the verdict is
    * inconclusive, and for a recorder that is coupled through a capacitor.
    */
   readonly confidence?: Fraction;
@@ -203,7 +203,7 @@ export interface Score {
   /** Where departures came at one travel, the most often seen first. */
   readonly spots: readonly Spot[];
   /**
-   * How many more passes would settle with a probability of 90 % whether track or connection (one 20 times as probable as the other): 0
+   * How many more passes would settle with a probability of 90 % whether track or connection (one ten times as probable as the other): 0
    * where it is settled, left out where there is nothing to settle or 30 passes would not.
    */
   readonly morePasses?: number;

@@ -179,7 +179,16 @@ export function scoreSweep(
     quality.shortestDropout,
   );
   const spots = spotsOf(evidence);
-  const sure = confidence({ verdict, causes, checks, findings, spots, couldShow: could });
+  const sure = confidence({
+    verdict,
+    causes,
+    checks,
+    findings,
+    spots,
+    couldShow: could,
+    coverage: looks,
+    quality,
+  });
   return {
     verdict,
     ...(sure !== undefined && { confidence: sure }),
