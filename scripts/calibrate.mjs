@@ -28,8 +28,7 @@ const modules = {
 export { InputError, scoreSweep } from ${quoted(score, '..', 'index.ts')};
 export { fairWorlds } from ${quoted(root, 'tests', 'corpus', 'worlds', 'fairCase.ts')};
 export { calibration } from ${quoted(score, 'calibration.ts')};
-export { groundsOf, chanceOf } from ${quoted(score, 'confidence.ts')};
-export { findCauses } from ${quoted(score, 'findCauses.ts')};
+export { chanceOfDepartures, confidence, groundsOf } from ${quoted(score, 'confidence.ts')};
 export { sharesOf, weighCauses } from ${quoted(score, 'weighCauses.ts')};`,
   [spied]: `
 import { sharesOf, weighCauses as weigh } from ${quoted(score, 'weighCauses.ts')};
@@ -70,8 +69,8 @@ const { output } = await build({
   ],
 });
 runInThisContext(output[0].code);
-const { InputError, scoreSweep, fairWorlds, calibration, groundsOf, chanceOf } = globalThis.core;
-const { findCauses, sharesOf, weighCauses } = globalThis.core;
+const { InputError, scoreSweep, fairWorlds, calibration } = globalThis.core;
+const { chanceOfDepartures, confidence, groundsOf, sharesOf, weighCauses } = globalThis.core;
 
 /** What was said of a recording, with what is fair; nothing where it was refused. */
 function judged(world, seed) {
@@ -90,19 +89,24 @@ const cases = sets.flatMap(({ world, from, cases }) =>
   Array.from({ length: cases * times }, (_, i) => judged(world, from + i)).flat(),
 );
 
-// Causes: the power and the rest by which the leading ones are likeliest right and wrong as they are.
+/** What the odds of a score rest on, as the constants now are. */
+function grounded({ score, evidence }) {
+  const shares = evidence?.events.length > 0 ? sharesOf(weighCauses(evidence)) : undefined;
+  return { shares, judged: { ...score, interference: shares?.interference ?? 0 } };
+}
+
+// Causes: the power by which the leading ones are likeliest right and wrong as they are.
 
 const ofDepartures = ['track', 'connection', 'interference'];
 const decided = cases.filter(
-  ({ score, causes, evidence }) =>
-    evidence && causes && ofDepartures.includes(score.causes[0].cause),
+  ({ score, causes }) => causes && ofDepartures.includes(score.causes[0].cause),
 );
-const leading = (shares) => Object.entries(shares).toSorted((a, b) => b[1] - a[1])[0];
 
 function toldCauses() {
-  return decided.map(({ causes, evidence }) => {
-    const [cause, told] = leading(sharesOf(weighCauses(evidence)));
-    return { told, right: causes.includes(cause) };
+  return decided.map((one) => {
+    const { shares, judged } = grounded(one);
+    const [cause, share] = Object.entries(shares).toSorted((a, b) => b[1] - a[1])[0];
+    return { told: share * chanceOfDepartures(judged), right: one.causes.includes(cause) };
   });
 }
 
@@ -111,14 +115,12 @@ const logLikelihood = (told) =>
 
 function fitCauses() {
   let best = { likelihood: Number.NEGATIVE_INFINITY };
-  for (let power = 0.1; power < 1.01; power += 0.05)
-    for (const unforeseen of [0.015, 0.02, 0.03, 0.05]) {
-      const tried = { power: Number(power.toFixed(2)), unforeseen };
-      calibration.causes = tried;
-      const likelihood = logLikelihood(toldCauses());
-      if (likelihood > best.likelihood) best = { likelihood, tried };
-    }
-  calibration.causes = best.tried;
+  for (let power = 0.1; power < 1.01; power += 0.05) {
+    calibration.causes.power = Number(power.toFixed(2));
+    const likelihood = logLikelihood(toldCauses());
+    if (likelihood > best.likelihood) best = { likelihood, power: calibration.causes.power };
+  }
+  calibration.causes.power = best.power;
 }
 
 // Verdicts: logistic regression for each ground, over the verdicts that rest on it alone.
@@ -169,21 +171,26 @@ function fitGround(rows) {
   return [base, ...plain].map((one) => Number(one.toFixed(2)));
 }
 
-fitCauses();
-const grounded = cases.flatMap(({ score, verdicts, evidence }) => {
-  if (score.verdict === 'inconclusive') return [];
-  const shares = evidence && sharesOf(weighCauses(evidence));
-  const causes = findCauses(score.checks, shares);
-  return [{ grounds: groundsOf({ ...score, causes }), right: verdicts.includes(score.verdict) }];
-});
-for (const kind of Object.keys(calibration.grounds)) {
-  const rows = grounded
-    .filter(({ grounds }) => grounds.length === 1 && grounds[0].kind === kind)
-    .map(({ grounds, right }) => ({ numbers: grounds[0].numbers, right }));
-  calibration.grounds[kind] = fitGround(rows);
-  const right = rows.filter((row) => row.right).length;
-  console.log(`${kind}: ${right} of ${rows.length} right`);
+const told = cases.filter(({ score }) => score.verdict !== 'inconclusive');
+
+function fitGrounds() {
+  const all = told.map((one) => ({
+    grounds: groundsOf(one.score.verdict, grounded(one).judged),
+    right: one.verdicts.includes(one.score.verdict),
+  }));
+  for (const kind of Object.keys(calibration.grounds)) {
+    const rows = all
+      .filter(({ grounds }) => grounds.length === 1 && grounds[0].kind === kind)
+      .map(({ grounds, right }) => ({ numbers: grounds[0].numbers, right }));
+    calibration.grounds[kind] = fitGround(rows);
+    console.log(`${kind}: ${rows.filter((row) => row.right).length} of ${rows.length} right`);
+  }
 }
+
+// The odds of interference are among what a failing verdict rests on, so both are fitted in turn.
+fitGrounds();
+fitCauses();
+fitGrounds();
 
 /** Told odds beside what was right of them, by tenths and above. */
 function printTold(name, told) {
@@ -200,23 +207,21 @@ function printTold(name, told) {
   }
 }
 
-const most = 0.99;
 printTold('causes', toldCauses());
 printTold(
   'verdicts',
-  grounded.map(({ grounds, right }) => {
-    const wrong = grounds.reduce((product, ground) => product * (1 - chanceOf(ground)), 1);
-    return { told: Math.min(most, 1 - wrong), right };
-  }),
+  told.map((one) => ({
+    told: confidence(one.score.verdict, grounded(one).judged),
+    right: one.verdicts.includes(one.score.verdict),
+  })),
 );
 
 const file = join(score, 'calibration.ts');
 const lines = Object.entries(calibration.grounds).map(
   ([kind, numbers]) => `    ${kind.includes('-') ? `'${kind}'` : kind}: [${numbers.join(', ')}],`,
 );
-const { power, unforeseen } = calibration.causes;
 const written = `export const calibration = {
-  causes: { power: ${power}, unforeseen: ${unforeseen} },
+  causes: { power: ${calibration.causes.power} },
   grounds: {
 ${lines.join('\n')}
   },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { confidence, type Grounded } from './confidence.js';
+import { chanceOfDepartures, confidence, type Grounded } from './confidence.js';
 import type { Check, Finding } from './score.js';
 
 const check = (code: Check['check'], outcome: Check['outcome'], measured?: number): Check => ({
@@ -24,22 +24,23 @@ const dropout = (evidence: number): Finding => ({
 });
 
 const clean: Grounded = {
-  verdict: 'pass',
-  causes: [{ cause: 'none', weight: 1 }],
-  checks: [check('coverage', 'conforms'), check('closed-rest', 'conforms', 0.005)],
+  checks: [check('departures', 'conforms'), check('closed-rest', 'conforms', 0.005)],
   findings: [],
   spots: [],
   couldShow: { blind: [], narrowestSpot: 0.005 },
   coverage: { opening: new Array(10).fill(3), closing: new Array(10).fill(2) },
   quality: { gaps: 0 },
+  interference: 0,
 };
 const broken: Grounded = {
   ...clean,
-  verdict: 'fail',
-  causes: [{ cause: 'connection', weight: 0.9 }],
-  checks: [check('coverage', 'conforms'), check('departures', 'fails')],
+  checks: [check('departures', 'fails')],
   findings: [dropout(20), dropout(8)],
 };
+const faint = { ...broken, findings: [dropout(2)] };
+
+const pass = (judged: Grounded): number => confidence('pass', judged)!;
+const fail = (judged: Grounded): number => confidence('fail', judged)!;
 
 describe('confidence', () => {
   test('a pass is the surer the narrower a spot that could hide, the more looks, and the less the closed readings scatter', () => {
@@ -50,40 +51,40 @@ describe('confidence', () => {
       ...clean,
       coverage: { opening: opening.with(4, 0), closing: new Array(10).fill(1) },
     };
-    for (const weaker of [wide, scattered, once])
-      expect(confidence(clean)).toBeGreaterThan(confidence(weaker)!);
+    for (const weaker of [wide, scattered, once]) expect(pass(clean)).toBeGreaterThan(pass(weaker));
   });
 
-  test('departures are the surer the more speaks for them, and the likelier they are no interference', () => {
-    const faint = { ...broken, findings: [dropout(2)] };
-    const foreign: Grounded = { ...broken, causes: [{ cause: 'interference', weight: 0.45 }] };
+  test('departures are the surer the more speaks for them, without gaps, and the likelier they are no interference', () => {
+    const foreign = { ...broken, interference: 0.45 };
     const torn = { ...broken, quality: { gaps: 3 } };
-    for (const weaker of [faint, foreign, torn])
-      expect(confidence(broken)).toBeGreaterThan(confidence(weaker)!);
+    for (const weaker of [faint, foreign, torn]) expect(fail(broken)).toBeGreaterThan(fail(weaker));
   });
 
   test('another reason makes a verdict surer', () => {
-    const faint = { ...broken, findings: [dropout(2)] };
     const both = { ...faint, checks: [...faint.checks, check('closed-end', 'fails')] };
     const end = { ...faint, checks: [check('closed-end', 'fails')] };
-    expect(confidence(both)).toBeGreaterThan(confidence(faint)!);
-    expect(confidence(both)).toBeGreaterThanOrEqual(confidence(end)!);
+    expect(fail(both)).toBeGreaterThan(fail(faint));
+    expect(fail(both)).toBeGreaterThanOrEqual(fail(end));
   });
 
   test('a reason that is only marginal lends a failing verdict nothing', () => {
     const more = { ...broken, checks: [...broken.checks, check('closed-end', 'marginal')] };
-    expect(confidence(more)).toBe(confidence(broken));
+    expect(fail(more)).toBe(fail(broken));
   });
 
   test('no certainty is told, and nothing of an inconclusive verdict', () => {
     const plain = { ...broken, findings: Array.from({ length: 50 }, () => dropout(1000)) };
     const ends = { ...plain, checks: [...plain.checks, check('closed-end', 'fails')] };
-    expect(confidence(ends)).toBe(0.99);
-    expect(confidence({ ...clean, verdict: 'inconclusive' })).toBeUndefined();
+    expect(fail(ends)).toBe(0.99);
+    expect(chanceOfDepartures(plain)).toBeLessThanOrEqual(0.99);
+    expect(confidence('inconclusive', clean)).toBeUndefined();
+  });
+
+  test('departures that alone make a verdict are as sure as it is', () => {
+    expect(chanceOfDepartures(faint)).toBeCloseTo(fail(faint), 4);
   });
 
   test('it has four decimals, so that all engines tell the same', () => {
-    const told = confidence(clean)!;
-    expect(Math.round(1e4 * told) / 1e4).toBe(told);
+    expect(Math.round(1e4 * pass(clean)) / 1e4).toBe(pass(clean));
   });
 });

@@ -1,16 +1,17 @@
 import type { Fraction } from '../units.js';
 import { calibration } from './calibration.js';
 import { roundedOdds } from './roundedOdds.js';
-import type { Score } from './score.js';
+import type { Check, Score, Verdict } from './score.js';
 
 /** No more is told than the recordings that the odds were fitted to can support. */
 const most: Fraction = 0.99;
 
-/** What of a score its odds rest on. */
-export type Grounded = Pick<
-  Score,
-  'verdict' | 'causes' | 'checks' | 'findings' | 'spots' | 'couldShow' | 'coverage'
-> & { readonly quality: Pick<Score['quality'], 'gaps'> };
+/** What the odds rest on. */
+export type Grounded = Pick<Score, 'checks' | 'findings' | 'spots' | 'couldShow' | 'coverage'> & {
+  readonly quality: Pick<Score['quality'], 'gaps'>;
+  /** The weight of interference among the causes of the departures. */
+  readonly interference: Fraction;
+};
 
 /** A reason for a verdict, with the numbers that its odds of being right grow or fall with. */
 export interface Ground {
@@ -24,32 +25,43 @@ export interface Ground {
  *
  * @returns Nothing for an inconclusive verdict.
  */
-export function confidence(score: Grounded): Fraction | undefined {
-  if (score.verdict === 'inconclusive') return undefined;
-  const wrong = groundsOf(score).reduce((product, ground) => product * (1 - chanceOf(ground)), 1);
+export function confidence(verdict: Verdict, judged: Grounded): Fraction | undefined {
+  if (verdict === 'inconclusive') return undefined;
+  const wrong = groundsOf(verdict, judged).reduce(
+    (product, ground) => product * (1 - chanceOf(ground)),
+    1,
+  );
   return roundedOdds(Math.min(most, 1 - wrong));
 }
 
-/** Logistic in the numbers. */
-export function chanceOf({ kind, numbers }: Ground): Fraction {
-  const [base = 0, ...slopes] = calibration.grounds[kind];
-  const logOdds = slopes.reduce((sum, slope, i) => sum + slope * numbers[i]!, base);
-  return 1 / (1 + Math.exp(-logOdds));
+/** How probable it is that the departures are real. */
+export function chanceOfDepartures(judged: Grounded): Fraction {
+  const check = judged.checks.find((one) => one.check === 'departures')!;
+  return Math.min(most, chanceOf(groundOf(check, judged)));
 }
 
 /** All that a verdict rests on. */
-export function groundsOf(score: Grounded): readonly Ground[] {
-  const { verdict, checks } = score;
-  if (verdict === 'pass') return [{ kind: 'pass', numbers: ofPass(score) }];
-  return checks
-    .filter(({ outcome }) => outcome === (verdict === 'fail' ? 'fails' : 'marginal'))
-    .map(({ check }): Ground => {
-      if (check === 'closed-rest') return { kind: check, numbers: [] };
-      if (check !== 'departures') return { kind: 'level', numbers: [] };
-      return verdict === 'fail'
-        ? { kind: 'fail', numbers: ofFailure(score) }
-        : { kind: 'marginal', numbers: [evidenceOf(score)] };
-    });
+export function groundsOf(verdict: Verdict, judged: Grounded): readonly Ground[] {
+  if (verdict === 'pass') return [{ kind: 'pass', numbers: ofPass(judged) }];
+  const wanted = verdict === 'fail' ? 'fails' : 'marginal';
+  return judged.checks
+    .filter(({ outcome }) => outcome === wanted)
+    .map((check) => groundOf(check, judged));
+}
+
+function groundOf({ check, outcome }: Check, judged: Grounded): Ground {
+  if (check === 'closed-rest') return { kind: check, numbers: [] };
+  if (check !== 'departures') return { kind: 'level', numbers: [] };
+  return outcome === 'fails'
+    ? { kind: 'fail', numbers: ofFailure(judged) }
+    : { kind: 'marginal', numbers: [evidenceOf(judged)] };
+}
+
+/** Logistic in the numbers. */
+function chanceOf({ kind, numbers }: Ground): Fraction {
+  const [base = 0, ...slopes] = calibration.grounds[kind];
+  const logOdds = slopes.reduce((sum, slope, i) => sum + slope * numbers[i]!, base);
+  return 1 / (1 + Math.exp(-logOdds));
 }
 
 /** How wide a spot may hide, how near the closed readings came to scattering too much, and how often each tenth of the travel was seen. */
@@ -67,16 +79,14 @@ function ofPass({
   ];
 }
 
-/** The evidence of the departures, how faithfully one place showed them, whether the recording has gaps, and the odds of interference. */
-function ofFailure(score: Grounded): readonly number[] {
-  const { spots, quality, causes } = score;
-  const [spot] = spots;
-  const foreign = causes.find(({ cause }) => cause === 'interference');
+/** The evidence of the departures, how faithfully one place showed them, whether the recording has gaps, and how likely it is interference. */
+function ofFailure(judged: Grounded): readonly number[] {
+  const [spot] = judged.spots;
   return [
-    evidenceOf(score),
+    evidenceOf(judged),
     spot ? (spot.seen + 1) / (spot.passes + 2) : 0.5,
-    quality.gaps > 0 ? 1 : 0,
-    foreign?.weight ?? 0,
+    judged.quality.gaps > 0 ? 1 : 0,
+    judged.interference,
   ];
 }
 

@@ -145,6 +145,14 @@ describe('findCauses', () => {
       { cause: 'track', weight: 0.28 },
     ]);
   });
+
+  test('a cause is as probable as that the departures are real and come from it', () => {
+    const weights = { track: 0.9, connection: 0.06, interference: 0.04 };
+    expect(findCauses([], weights, 0.6)).toEqual([
+      { cause: 'track', weight: 0.54 },
+      { cause: 'connection', weight: 0.036 },
+    ]);
+  });
 });
 
 describe('judgeDepartures', () => {

@@ -4,7 +4,7 @@ import { findSpots } from './spots.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
 /** One this many times as probable as the other settles the question; and the chance with which that shall be reached. */
-const wantedRatio = 10;
+const wantedRatio = 20;
 const wantedChance = 0.9;
 const mostPasses = 30;
 /** More departures than this that settle nothing are no question of passes. */
@@ -13,7 +13,7 @@ const mostEvents = 12;
 const goldenRatio = 0.618033988749895;
 
 /**
- * How many more passes would, with a probability of 90 %, make one of track and connection ten times as probable as the other whichever
+ * How many more passes would, with a probability of 90 %, make one of track and connection 20 times as probable as the other whichever
  * of the two it is, were they like those recorded.
  *
  * @returns 0 where it is so already, nothing where 30 passes would not do or a dozen departures have not done.
@@ -48,7 +48,7 @@ function leastFrom(first: number, last: number, holds: (number: number) => boole
 /** How many times as probable as the connection the track is. */
 function ratio(evidence: ContactEvidence): number {
   const { track, connection } = sharesOf(weighCauses(evidence));
-  return track / connection;
+  return track / Math.max(connection, 1e-300);
 }
 
 /** If a spot is worn: the chance that enough of the further passes show it again. */

@@ -191,8 +191,8 @@ export interface Score {
    */
   readonly confidence?: Fraction;
   /**
-   * The best supported cause first. Of departures each has the probability that they come from it, were they real, at most 0.99; causes of
-   * less than 0.05 are left out. All other weights add up to 1.
+   * The best supported cause first. Of departures each has the probability that they are real and come from it, at most 0.99: what is left
+   * of 1 is that they are none, and causes that are not worth a sentence. All other weights add up to 1.
    */
   readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
   readonly advice: readonly Advice[];
@@ -203,7 +203,7 @@ export interface Score {
   /** Where departures came at one travel, the most often seen first. */
   readonly spots: readonly Spot[];
   /**
-   * How many more passes would settle with a probability of 90 % whether track or connection (one ten times as probable as the other): 0
+   * How many more passes would settle with a probability of 90 % whether track or connection (one 20 times as probable as the other): 0
    * where it is settled, left out where there is nothing to settle or 30 passes would not.
    */
   readonly morePasses?: number;

@@ -17,7 +17,7 @@ import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
-import { confidence } from './confidence.js';
+import { chanceOfDepartures, confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
 import { coverage } from './coverage.js';
@@ -167,9 +167,8 @@ export function scoreSweep(
     judgeEnd('open-end', endReading('open', open, ends), open, scale.span, -inward, criteria),
     judgeClosedRest(returns, scatterOfReading(ends), scale.span, criteria),
   ];
-  const causes = findCauses(checks, explanations.length > 0 ? sharesOf(explanations) : undefined);
-  const verdict = decideVerdict(checks);
-  const more = morePasses(evidence);
+  const shares = explanations.length > 0 ? sharesOf(explanations) : undefined;
+  const spots = spotsOf(evidence);
   const could = couldShow(
     levels.time,
     movement,
@@ -178,17 +177,19 @@ export function scoreSweep(
     quality.visible,
     quality.shortestDropout,
   );
-  const spots = spotsOf(evidence);
-  const sure = confidence({
-    verdict,
-    causes,
+  const grounded = {
     checks,
     findings,
     spots,
     couldShow: could,
     coverage: looks,
     quality,
-  });
+    interference: shares?.interference ?? 0,
+  };
+  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded));
+  const verdict = decideVerdict(checks);
+  const sure = confidence(verdict, grounded);
+  const more = morePasses(evidence);
   return {
     verdict,
     ...(sure !== undefined && { confidence: sure }),

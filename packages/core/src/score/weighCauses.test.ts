@@ -33,17 +33,15 @@ const odds = (share: number): number => share / (1 - share);
 
 describe('weighCauses', () => {
   test('the same travel on several passes is the track', () => {
-    const thrice = [event(0.1, 0), event(0.11, 2), event(0.09, 4)];
-    expect(weights(thrice).track).toBeGreaterThan(0.9);
-    expect(weights([...thrice, event(0.1, 5)]).track).toBeGreaterThan(0.95);
+    expect(weights([event(0.1, 0), event(0.11, 2), event(0.09, 4)]).track).toBeGreaterThan(0.95);
   });
 
   test('other travel each time, or at rest, is a connection', () => {
     const scattered = [event(0.1, 0), event(0.5, 1), event(0.8, 3)];
     expect(weights(scattered).connection).toBeGreaterThan(0.7);
-    const { connection, track, interference } = weights([event(0, undefined)]);
-    expect(connection).toBeGreaterThan(Math.max(track, interference));
-    expect(connection).toBeGreaterThan(weights([event(0.1, 0)]).connection);
+    const resting = weights([event(0, undefined)]).connection;
+    expect(odds(resting)).toBeGreaterThan(1.5);
+    expect(odds(resting)).toBeGreaterThan(1.5 * odds(weights([event(0.1, 0)]).connection));
   });
 
   test('both ways at any travel is interference', () => {
@@ -52,11 +50,7 @@ describe('weighCauses', () => {
       event(0.6, 2, { goals: {}, long: false }),
       event(0.8, 3, { goals: {}, long: false }),
     ];
-    expect(odds(weights(both).interference)).toBeGreaterThan(2);
-    const twice = both.map((one) => ({ ...one, travel: 1 - one.travel, pass: one.pass! + 1 }));
-    expect(odds(weights([...both, ...twice]).interference)).toBeGreaterThan(
-      2 * odds(weights(both).interference),
-    );
+    expect(weights(both).interference).toBeGreaterThan(0.95);
   });
 
   test('one event alone stays undecided between track and connection', () => {
@@ -98,7 +92,7 @@ describe('weighCauses', () => {
     const flexed = weights([{ ...resting, stretch: 'harness-flexed' }], { ...spent, flexed: 1 });
     const tapped = weights([{ ...resting, stretch: 'housing-tapped' }], { ...spent, tapped: 1 });
     expect(flexed.connection).toBeGreaterThan(weights([resting]).connection);
-    expect(odds(tapped.track)).toBeGreaterThan(3 * odds(weights([resting]).track));
+    expect(odds(tapped.track)).toBeGreaterThan(5 * odds(weights([resting]).track));
   });
 
   test('many short pulses to one side are a dirty lead’s, as many to both sides interference', () => {
@@ -108,16 +102,8 @@ describe('weighCauses', () => {
           event(((i + 1) * 0.618) % 1, i % 6, { finding: i, goals: goals(i), long: false }),
         ),
       );
-    expect(odds(pulses(() => part).connection)).toBeGreaterThan(4);
+    expect(pulses(() => part).connection).toBeGreaterThan(0.9);
     expect(pulses((i) => (i % 2 ? part : {})).interference).toBeGreaterThan(0.9);
-  });
-
-  test('no cause is certain, nor ruled out', () => {
-    const each = passes.map((_, i) => event(0.1, i));
-    const { track, connection } = weights([...each, ...each]);
-    expect(track).toBeGreaterThan(0.98);
-    expect(track).toBeLessThanOrEqual(0.99);
-    expect(connection).toBeGreaterThan(0.004);
   });
 
   test('the weights add up to 1', () => {
@@ -135,31 +121,31 @@ describe('morePasses', () => {
   test('none where the question is settled, some where it is open, none to name without an event', () => {
     const settled = [event(0.1, 0), event(0.1, 1), event(0.1, 2), event(0.1, 3)];
     expect(morePasses({ ...few, events: settled })).toBe(0);
-    const once = morePasses({ ...few, events: [event(0.1, 0)] })!;
-    const twice = morePasses({ ...few, events: [event(0.1, 0), event(0.1, 2)] })!;
-    expect(twice).toBeGreaterThan(0);
-    expect(once).toBeGreaterThan(twice);
+    expect(morePasses({ ...few, events: [event(0.1, 0)] })).toBeGreaterThan(0);
+    expect(morePasses({ ...few, events: [event(0.1, 0), event(0.6, 2)] })).toBeGreaterThan(0);
     expect(morePasses({ ...few, events: [] })).toBeUndefined();
   });
 
-  test('settled is what is told ten times as probable as the other', () => {
+  test('settled is what the tempered odds say: one 20 times as probable as the other', () => {
     const at = (count: number) => Array.from({ length: count }, (_, i) => event(0.1, i));
-    for (const count of [2, 3, 4, 5, 6]) {
+    const settled = [1, 2, 3, 4, 5, 6].map((count) => {
       const { track, connection } = weights(at(count));
-      expect(morePasses({ ...few, events: at(count) }) === 0).toBe(track >= 10 * connection);
-    }
+      expect(morePasses({ ...few, events: at(count) }) === 0).toBe(track >= 20 * connection);
+      return track >= 20 * connection;
+    });
+    expect(new Set(settled)).toEqual(new Set([true, false]));
   });
 
   test('so many more passes of a worn track are enough, as a rule', () => {
-    const two = [event(0.1, 0), event(0.1, 2)];
-    const more = morePasses({ ...few, events: two })!;
+    const once = [event(0.1, 0)];
+    const more = morePasses({ ...few, events: once })!;
     const all = [...passes, ...Array.from({ length: more }, () => passes[0]!)];
     const grown = { ...spent, whole: 2 * all.length, resting: all.length };
-    // As often as it showed so far: on a third of them.
-    const again = Array.from({ length: Math.round(more / 3) }, (_, i) => event(0.1, 6 + i));
+    // As often as it may well show, having shown on one of six.
+    const again = Array.from({ length: Math.round(more / 4) }, (_, i) => event(0.1, 6 + i));
     const { track, connection } = sharesOf(
-      weighCauses({ events: [...two, ...again], passes: all, spent: grown, sameTravel: 0.03 }),
+      weighCauses({ events: [...once, ...again], passes: all, spent: grown, sameTravel: 0.03 }),
     );
-    expect(track / connection).toBeGreaterThan(10);
+    expect(track / connection).toBeGreaterThan(20);
   });
 });

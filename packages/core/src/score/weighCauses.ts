@@ -155,13 +155,11 @@ export function weighCauses(evidence: ContactEvidence): readonly Explanation[] {
     .map(({ explanation }) => explanation);
 }
 
-/** The weight of each cause: of two causes together, half to each; a part to all alike, for what no explanation foresees. */
+/** The weight of each cause: of two causes together, half to each. */
 export function sharesOf(explanations: readonly Explanation[]): CauseWeights {
-  const { unforeseen } = calibration.causes;
-  const even = unforeseen / 3;
-  const shares = { track: even, connection: even, interference: even };
+  const shares = { track: 0, connection: 0, interference: 0 };
   for (const { sources, weight } of explanations) {
-    for (const source of sources) shares[source] += ((1 - unforeseen) * weight) / sources.length;
+    for (const source of sources) shares[source] += weight / sources.length;
   }
   return shares;
 }
