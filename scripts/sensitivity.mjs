@@ -36,6 +36,7 @@ const allowed = {
   'score/morePasses.ts goldenRatio': 'mathematics',
   'score/chooseAdvice.ts leastOfLeading': 'says what to do next, no part of a verdict',
   'score/findCauses.ts leastWeight': 'says which causes are named after the leading one',
+  'score/confidence.ts least': 'bounds how sure it is said to be, no part of a verdict',
   'score/confidence.ts most': 'bounds how sure it is said to be, no part of a verdict',
   'score/couldShow.ts cells':
     'how finely it is said what could have been seen, no part of a verdict',

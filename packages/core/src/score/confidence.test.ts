@@ -80,6 +80,12 @@ describe('confidence', () => {
     expect(confidence('inconclusive', clean)).toBeUndefined();
   });
 
+  test('a verdict is told as likelier right than wrong, its departures need not be real', () => {
+    const foreign = { ...faint, interference: 0.9 };
+    expect(fail(foreign)).toBe(0.5);
+    expect(chanceOfDepartures(foreign)).toBeLessThan(0.4);
+  });
+
   test('departures that alone make a verdict are as sure as it is', () => {
     expect(chanceOfDepartures(faint)).toBeCloseTo(fail(faint), 4);
   });

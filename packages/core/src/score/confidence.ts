@@ -3,8 +3,9 @@ import { calibration } from './calibration.js';
 import { roundedOdds } from './roundedOdds.js';
 import type { Check, Score, Verdict } from './score.js';
 
-/** No more is told than the recordings that the odds were fitted to can support. */
+/** No more and no less is told than the recordings that the odds were fitted to can support: of the least sure verdicts half are right. */
 const most: Fraction = 0.99;
+const least: Fraction = 0.5;
 
 /** What the odds rest on. */
 export type Grounded = Pick<Score, 'checks' | 'findings' | 'spots' | 'couldShow' | 'coverage'> & {
@@ -31,7 +32,7 @@ export function confidence(verdict: Verdict, judged: Grounded): Fraction | undef
     (product, ground) => product * (1 - chanceOf(ground)),
     1,
   );
-  return roundedOdds(Math.min(most, 1 - wrong));
+  return roundedOdds(Math.max(least, Math.min(most, 1 - wrong)));
 }
 
 /** How probable it is that the departures are real. */
@@ -74,7 +75,7 @@ function ofPass({
   const looks = opening.map((count, tenth) => count + closing[tenth]!);
   return [
     Math.log(couldShow.narrowestSpot ?? 1),
-    measured / highLimit,
+    measured / (highLimit || 1),
     Math.log1p(Math.min(...looks)),
   ];
 }

@@ -181,7 +181,7 @@ export type Advice =
 export interface Score {
   readonly verdict: Verdict;
   /**
-   * The probability that the verdict is one that the sensor deserves, as a judge would say who knew the sensor and the recorder: 0 to 0.99.
+   * The probability that the verdict is one that the sensor deserves, as a judge would say who knew the sensor and the recorder: 0.5 to 0.99.
    * Of a pass that no visible fault was missed; of a failing or a marginal verdict that at least one of its reasons is real. It takes the
    * criteria, the expectation and what was told of the recorder for granted, and sensors and recordings for such as were modelled.
    *
