@@ -35,15 +35,15 @@ export function reliability(all: readonly Told[]): readonly Band[] {
   });
 }
 
-/** How far the odds told may lie from what the bounds of the share allow. */
-const tolerated = 0.05;
+/** How far the odds told may lie from what the bounds of the share allow: the goal. */
+const goal = 0.05;
 
 /** Whether the odds told are those by which it was so, as far as so many cases can show. */
-export function isReliable({ told, atLeast, atMost }: Band): boolean {
+export function isReliable({ told, atLeast, atMost }: Band, tolerated = goal): boolean {
   return told >= atLeast - tolerated && told <= atMost + tolerated;
 }
 
-/** The bands as text, `✗` before one that is not reliable. */
+/** The bands as text, `✗` before one that misses the goal. */
 export function printReliability(title: string, bands: readonly Band[]): string {
   const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
   return [
