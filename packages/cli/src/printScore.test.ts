@@ -29,6 +29,7 @@ const quality: Score['quality'] = {
 
 const worn: Score = {
   verdict: 'fail',
+  confidence: 0.9731,
   causes: [
     { cause: 'track', weight: 0.75 },
     { cause: 'connection', weight: 0.25 },
@@ -160,6 +161,14 @@ describe('the whole text', () => {
       'port-side.csv',
       '  FAIL: Do not put the sensor back as it is; the cause says what to mend.',
     ]);
+  });
+
+  test('says how sure it is and of what, where that can be told', () => {
+    expect(text.replace(/\n +/g, ' ')).toContain(
+      'How sure    97\u00a0%, reckoned with modelled recordings, that a reason for it is real: departures.',
+    );
+    const { confidence: _, ...open } = worn;
+    expect(laidOut(printScore({ ...judged, score: open })).join('\n')).not.toContain('How sure');
   });
 
   test('weighs the causes and numbers the steps', () => {

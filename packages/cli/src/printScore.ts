@@ -23,6 +23,7 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
       ...paragraph(verdictMeanings[verdict], `  ${verdictLabels[verdict].toUpperCase()}: `),
       verdict,
     },
+    ...labelled(scoreLabels.sure, sentences.sure),
     ...labelled(scoreLabels.cause, sentences.cause),
     ...labelled(scoreLabels.next, sentences.next),
   ];

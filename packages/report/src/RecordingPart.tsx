@@ -46,7 +46,7 @@ export function RecordingPart(props: {
 }
 
 /**
- * What a judged recording comes to: verdict, causes and next steps.
+ * What a judged recording comes to: verdict, how sure it is, causes and next steps.
  *
  * @example
  * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
@@ -61,13 +61,14 @@ export function RecordingPart(props: {
 export function RecordingAnswer(props: { readonly score: Score; readonly criteria: Criteria }) {
   const { score, criteria } = props;
   const { verdict } = score;
-  const { cause, next, abrupt } = scoreSentences(score, criteria);
+  const { sure, cause, next, abrupt } = scoreSentences(score, criteria);
   return (
     <>
       <p class={`verdict ${verdict}`}>
         <strong>{verdictLabels[verdict]}</strong> {verdictMeanings[verdict]}
       </p>
       <dl class="reasons">
+        <Sentences label={scoreLabels.sure} sentences={sure} />
         <Sentences label={scoreLabels.cause} sentences={cause} />
         <Sentences label={scoreLabels.next} sentences={next} />
         <Sentences label={scoreLabels.abrupt} sentences={abrupt} />

@@ -50,6 +50,7 @@ function recordingParts(
     `## ${plain(name)}`,
     `**${verdictLabels[verdict].toUpperCase()}** ${verdictMeanings[verdict]}`,
     list([
+      ...labelled(scoreLabels.sure, said.sure),
       ...labelled(scoreLabels.cause, said.cause),
       ...labelled(scoreLabels.next, said.next),
       ...labelled(scoreLabels.abrupt, said.abrupt),

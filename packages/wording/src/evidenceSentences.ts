@@ -32,6 +32,28 @@ export function abruptSentence(listed: readonly string[], more: number): string 
 }
 
 /**
+ * How sure a pass is, and what that rests on.
+ *
+ * @example
+ * surePassSentence('97 %').startsWith('97 %, reckoned with modelled recordings') // => true
+ */
+export function surePassSentence(confidence: string): string {
+  return `${confidence}, reckoned with modelled recordings, that no visible fault was missed. It rests on how narrow a spot could hide, how often each place was seen, and how far the closed readings scatter.`;
+}
+
+/**
+ * How sure it is that something is amiss, and what that rests on.
+ *
+ * @param reasons The checks that say so.
+ *
+ * @example
+ * sureReasonSentence('93 %', ['departures']).endsWith('that a reason for it is real: departures.') // => true
+ */
+export function sureReasonSentence(confidence: string, reasons: readonly string[]): string {
+  return `${confidence}, reckoned with modelled recordings, that a reason for it is real: ${reasons.join(', ')}.`;
+}
+
+/**
  * How often the passes over a place showed something there.
  *
  * @example

@@ -68,6 +68,8 @@ export {
   morePassesSentence,
   narrowestSpotSentence,
   spotSentence,
+  surePassSentence,
+  sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
 export { findingRows } from './findingRows.js';

@@ -5,6 +5,7 @@
  * scoreLabels.next // => 'Next'
  */
 export const scoreLabels = {
+  sure: 'How sure',
   cause: 'Cause',
   next: 'Next',
   findings: 'Findings',

@@ -1,7 +1,7 @@
 import { type Criteria, formatQuantity, type Score, troubleCodes } from '@truesweep/core';
 import { adviceSentences } from './advice.js';
 import { causeLabels, causeMeanings } from './causes.js';
-import { visibleSetByLabels } from './checks.js';
+import { checkLabels, visibleSetByLabels } from './checks.js';
 import {
   abruptSentence,
   blindSentence,
@@ -11,6 +11,8 @@ import {
   narrowestSpotSentence,
   onlyLeapsSentence,
   spotSentence,
+  surePassSentence,
+  sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
 import { movementSentence, visibilitySentence } from './recordingSentences.js';
@@ -22,6 +24,8 @@ const mostPlaces = 3;
 
 /** A score in sentences, each list in the order to be read. */
 export interface ScoreSentences {
+  /** How probable it is that the verdict is right, where that can be told. */
+  readonly sure: readonly string[];
   readonly cause: readonly string[];
   readonly next: readonly string[];
   /** Departures in a recording through a capacitor. */
@@ -56,6 +60,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
   const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
   const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
   return {
+    sure: howSure(score),
     cause: causeSentences(score),
     next: nextSteps(score, criteria),
     abrupt: abruptDepartures(score),
@@ -73,6 +78,21 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
   };
 }
 
+function howSure({ verdict, confidence, checks }: Score): readonly string[] {
+  if (confidence === undefined) return [];
+  const told = formatQuantity(confidence, '%', { digits: 2 });
+  if (verdict === 'pass') return [surePassSentence(told)];
+  const reasons = checks.filter(
+    ({ outcome }) => outcome === (verdict === 'fail' ? 'fails' : 'marginal'),
+  );
+  return [
+    sureReasonSentence(
+      told,
+      reasons.map(({ check }) => checkLabels[check].toLowerCase()),
+    ),
+  ];
+}
+
 function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
   if (abrupt.length === 0) return [];
   const listed = abrupt.slice(0, mostPlaces).map(({ start, end, depth }) => {
@@ -84,7 +104,7 @@ function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
 
 function causeSentences({ causes }: Score): readonly string[] {
   return causes.map(({ cause, weight }) => {
-    const share = causes.length > 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
+    const share = weight < 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
     return `${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;
   });
 }

@@ -1,6 +1,7 @@
 import { type Cause, type Finding, InputError, type Score, type Verdict } from '@truesweep/core';
 import type { Kind } from '../trueEvents.js';
 import { maybe, surely } from '../trueOutcomes.js';
+import { type ToldOdds, toldOdds } from './toldOdds.js';
 import type { WorldCase, WorldEvent } from './worldCase.js';
 
 /** An event that is surely visible, beside what was reported of it. */
@@ -31,6 +32,7 @@ export interface JudgedWorldCase {
   readonly findings: readonly WorldFindingMatch[];
   /** Normal rebounds, and those that a finding without event overlaps. */
   readonly bounces: { readonly all: number; readonly named: number };
+  readonly odds: ToldOdds;
   /** What was wrong, in words; empty for a case that was judged right. */
   readonly wrong: readonly string[];
 }
@@ -80,6 +82,7 @@ export function judgeWorldCase(world: WorldCase, said: Score | InputError): Judg
     events,
     findings,
     bounces: { all: world.bounces.length, named: named.length },
+    odds: toldOdds(world, said),
   } as const;
   return { ...judged, wrong: wrongWith(judged) };
 }

@@ -51,7 +51,8 @@ describe('a recording through a capacitor', () => {
     const spot = { kind: 'worn-spot', travel: 0.5, width: 0.02, ohms: 1e7 } as const;
     const worn = score([spot]);
     expect(worn.verdict).toBe('fail');
-    expect(worn.causes.map(({ weight }) => weight)).toEqual([1 / 3, 1 / 3, 1 / 3]);
+    expect(worn.causes.map(({ weight }) => weight)).toEqual([0.3333, 0.3333, 0.3333]);
+    expect(worn.confidence).toBeUndefined();
     expect(worn.advice).toEqual(['prove-connection', 'couple-directly']);
     const [first] = worn.abrupt!;
     const [truth] = simulated([spot]).events;

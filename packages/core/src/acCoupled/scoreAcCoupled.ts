@@ -10,7 +10,7 @@ import type { Check, Score } from '../score/score.js';
 import { abruptDepartures } from './abruptDepartures.js';
 
 /** Of an abrupt departure alone each cause is as likely as the others. */
-const anyCause = { track: 1, connection: 1, interference: 1 };
+const anyCause = { track: 1 / 3, connection: 1 / 3, interference: 1 / 3 };
 
 /**
  * Judges a recording whose recorder is coupled through a capacitor: the level sags back toward zero, so that neither travel nor rest levels

@@ -1,5 +1,8 @@
 import type { Advice, Cause, Check, Score, Verdict } from './score.js';
 
+/** A cause less probable than this part of the leading one asks for nothing yet. */
+const leastOfLeading = 0.5;
+
 /**
  * What to do next, the most urgent first.
  *
@@ -13,7 +16,10 @@ export function chooseAdvice(
 ): readonly Advice[] {
   const advice = new Set<Advice>();
   if (verdict === 'pass') advice.add('refit');
-  else for (const { cause } of causes) for (const one of forCause(cause, verdict)) advice.add(one);
+  else
+    for (const { cause, weight } of causes)
+      if (weight >= leastOfLeading * causes[0]!.weight)
+        for (const one of forCause(cause, verdict)) advice.add(one);
   for (const { check, outcome } of checks) {
     if (outcome === 'cannot-tell') advice.add(forPoorCheck(check, isPassedUnseen));
     if (check === 'closed-rest' && outcome === 'not-judged') advice.add('record-more-returns');

@@ -1,17 +1,21 @@
+import type { Fraction } from '../units.js';
 import type { CauseWeights } from './contactEvent.js';
+import { roundedOdds } from './roundedOdds.js';
 import type { Cause, Check, Score } from './score.js';
 
-/** A weight below this is not worth a sentence. */
+/** A cause with less of the weight than this is not worth a sentence. */
 const leastWeight = 0.05;
 
 /**
- * What the evidence points to: the checks that went wrong first, then the weights of the departures' causes.
+ * What the evidence points to: the checks that went wrong first, then the causes of the departures.
  *
  * @param weights From the departures; nothing where there is none.
+ * @param real How probable it is that the departures are real.
  */
 export function findCauses(
   checks: readonly Check[],
   weights: CauseWeights | undefined,
+  real: Fraction = 1,
 ): Score['causes'] {
   const bad = (code: Check['check']): boolean => {
     const outcome = checks.find(({ check }) => check === code)?.outcome;
@@ -22,7 +26,7 @@ export function findCauses(
     ({ check, outcome }) => check === 'live-output' && outcome !== 'conforms',
   );
   if (bad('live-output') || (end && still)) return [{ cause: 'wiring', weight: 1 }];
-  if (weights) return leading(weights);
+  if (weights) return leading(weights, real);
   if (bad('supply')) return [{ cause: 'wiring', weight: 1 }];
   if (bad('closed-end') && bad('open-end')) return halves('wiring', 'ends');
   if (end) return [{ cause: 'ends', weight: 1 }];
@@ -33,13 +37,11 @@ export function findCauses(
   return [{ cause: 'none', weight: 1 }];
 }
 
-function leading(weights: CauseWeights): Score['causes'] {
-  const causes = (['track', 'connection', 'interference'] as const)
-    .map((cause) => ({ cause, weight: weights[cause] }))
-    .filter(({ weight }) => weight >= leastWeight)
+function leading(weights: CauseWeights, real: Fraction): Score['causes'] {
+  return (['track', 'connection', 'interference'] as const)
+    .filter((cause) => weights[cause] >= leastWeight)
+    .map((cause) => ({ cause, weight: roundedOdds(real * weights[cause]) }))
     .sort((a, b) => b.weight - a.weight);
-  const sum = causes.reduce((total, { weight }) => total + weight, 0);
-  return causes.map(({ cause, weight }) => ({ cause, weight: weight / sum }));
 }
 
 function halves(one: Cause, other: Cause): Score['causes'] {

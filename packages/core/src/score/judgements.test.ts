@@ -150,8 +150,16 @@ describe('findCauses', () => {
 
   test('with departures their weights decide, small ones left out', () => {
     expect(findCauses([], { track: 0.28, connection: 0.7, interference: 0.02 })).toEqual([
-      { cause: 'connection', weight: expect.closeTo(0.714, 3) },
-      { cause: 'track', weight: expect.closeTo(0.286, 3) },
+      { cause: 'connection', weight: 0.7 },
+      { cause: 'track', weight: 0.28 },
+    ]);
+  });
+
+  test('a cause is as probable as that the departures are real and come from it', () => {
+    const weights = { track: 0.9, connection: 0.06, interference: 0.04 };
+    expect(findCauses([], weights, 0.6)).toEqual([
+      { cause: 'track', weight: 0.54 },
+      { cause: 'connection', weight: 0.036 },
     ]);
   });
 });

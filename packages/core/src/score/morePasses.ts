@@ -3,7 +3,7 @@ import type { ContactEvent, ContactEvidence } from './contactEvent.js';
 import { findSpots } from './spots.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
-/** Evidence that settles the question, and the chance with which it shall be reached. */
+/** One this many times as probable as the other settles the question; and the chance with which that shall be reached. */
 const wantedRatio = 20;
 const wantedChance = 0.9;
 const mostPasses = 30;
@@ -13,10 +13,10 @@ const mostEvents = 12;
 const goldenRatio = 0.618033988749895;
 
 /**
- * How many more passes would, with a probability of 90 %, bring a ratio of 20 between track and connection whichever
+ * How many more passes would, with a probability of 90 %, make one of track and connection 20 times as probable as the other whichever
  * of the two it is, were they like those recorded.
  *
- * @returns 0 where the ratio is reached already, nothing where 30 passes would not do or a dozen departures have not done.
+ * @returns 0 where it is so already, nothing where 30 passes would not do or a dozen departures have not done.
  */
 export function morePasses(evidence: ContactEvidence): number | undefined {
   const { events, passes } = evidence;
@@ -24,14 +24,28 @@ export function morePasses(evidence: ContactEvidence): number | undefined {
   const now = ratio(evidence);
   if (now >= wantedRatio || now <= 1 / wantedRatio) return 0;
   if (events.length > mostEvents) return undefined;
-  for (let more = 1; more <= mostPasses; more++) {
-    if (chanceIfTrack(more, evidence) < wantedChance) continue;
-    if (chanceIfConnection(more, evidence) >= wantedChance) return more;
-  }
-  return undefined;
+  const enough = leastFrom(
+    1,
+    mostPasses,
+    (more) =>
+      chanceIfTrack(more, evidence) >= wantedChance &&
+      chanceIfConnection(more, evidence) >= wantedChance,
+  );
+  return enough <= mostPasses ? enough : undefined;
 }
 
-/** Likelihood of the track over that of the connection. */
+/** The least whole number from which on something holds, by bisection; the one after the last where it never does. */
+function leastFrom(first: number, last: number, holds: (number: number) => boolean): number {
+  let [low, high] = [first, last + 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+/** How many times as probable as the connection the track is. */
 function ratio(evidence: ContactEvidence): number {
   const { track, connection } = sharesOf(weighCauses(evidence));
   return track / Math.max(connection, 1e-300);
@@ -42,10 +56,14 @@ function chanceIfTrack(more: number, evidence: ContactEvidence): number {
   const spot = findSpots(evidence).toSorted((a, b) => b.seen - a.seen)[0];
   if (!spot) return 0;
   const showing = (spot.seen + 1) / (spot.passes + 2);
+  const again = (seen: number) => Array.from({ length: seen }, () => spot.travel);
+  const least = leastFrom(
+    0,
+    more,
+    (seen) => furtherRatio(more, again(seen), evidence) >= wantedRatio,
+  );
   let chance = 0;
-  for (let seen = more; seen >= 0; seen--) {
-    const travels = Array.from({ length: seen }, () => spot.travel);
-    if (furtherRatio(more, travels, evidence) < wantedRatio) break;
+  for (let seen = least; seen <= more; seen++)
     chance += Math.exp(
       logFactorial(more) -
         logFactorial(seen) -
@@ -53,7 +71,6 @@ function chanceIfTrack(more: number, evidence: ContactEvidence): number {
         seen * Math.log(showing) +
         (more - seen) * Math.log(1 - showing),
     );
-  }
   return chance;
 }
 
@@ -61,12 +78,16 @@ function chanceIfTrack(more: number, evidence: ContactEvidence): number {
 function chanceIfConnection(more: number, evidence: ContactEvidence): number {
   const { events, passes } = evidence;
   const expected = (events.length / passes.length) * more;
-  let chance = 0;
-  for (let count = 0; count <= 3 * more + 10; count++) {
-    const travels = Array.from({ length: count }, (_, i) => ((i + 1) * goldenRatio) % 1);
-    if (furtherRatio(more, travels, evidence) > 1 / wantedRatio) continue;
-    chance += Math.exp(count * Math.log(expected) - expected - logFactorial(count));
-  }
+  const spread = (count: number) =>
+    Array.from({ length: count }, (_, i) => ((i + 1) * goldenRatio) % 1);
+  const least = leastFrom(
+    0,
+    3 * more + 10,
+    (count) => furtherRatio(more, spread(count), evidence) <= 1 / wantedRatio,
+  );
+  let chance = 1;
+  for (let count = 0; count < least; count++)
+    chance -= Math.exp(count * Math.log(expected) - expected - logFactorial(count));
   return chance;
 }
 

@@ -180,7 +180,20 @@ export type Advice =
 /** A judged sweep: the verdict with everything that led to it. */
 export interface Score {
   readonly verdict: Verdict;
-  /** The best supported cause first; weights add up to 1. */
+  /**
+   * The probability that the verdict is one that the sensor deserves, as a judge would say who knew the sensor and the recorder: 0.5 to 0.99.
+   * Of a pass that no visible fault was missed; of a failing or a marginal verdict that at least one of its reasons is real. It takes the
+   * criteria, the expectation and what was told of the recorder for granted, and sensors and recordings for such as were modelled.
+   *
+   * Method: for each reason a logistic regression on what the score says of it (evidence, repetition, gaps, the odds of interference; of a
+   * pass the width of a spot that may hide, the clean looks, and the closed readings), fitted to modelled recordings. Left out where the verdict is
+   * inconclusive, and for a recorder that is coupled through a capacitor.
+   */
+  readonly confidence?: Fraction;
+  /**
+   * The best supported cause first. Of departures each has the probability that they are real and come from it, at most 0.99: what is left
+   * of 1 is that they are none, and causes that are not worth a sentence. All other weights add up to 1.
+   */
   readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
   readonly advice: readonly Advice[];
   readonly checks: readonly Check[];
@@ -190,7 +203,7 @@ export interface Score {
   /** Where departures came at one travel, the most often seen first. */
   readonly spots: readonly Spot[];
   /**
-   * How many more passes would settle with a probability of 90 % whether track or connection (a ratio of 20): 0
+   * How many more passes would settle with a probability of 90 % whether track or connection (one 20 times as probable as the other): 0
    * where it is settled, left out where there is nothing to settle or 30 passes would not.
    */
   readonly morePasses?: number;

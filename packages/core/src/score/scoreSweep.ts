@@ -18,6 +18,7 @@ import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
+import { chanceOfDepartures, confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
 import { coverage } from './coverage.js';
@@ -166,27 +167,41 @@ export function scoreSweep(
     judgeEnd('open-end', endReading('open', open, ends), open, scale.span, -inward, criteria),
     judgeClosedRest(returns, scatterOfReading(ends), scale.span, criteria),
   ];
-  const causes = findCauses(checks, explanations.length > 0 ? sharesOf(explanations) : undefined);
+  const shares = explanations.length > 0 ? sharesOf(explanations) : undefined;
+  const spots = spotsOf(evidence);
+  const could = couldShow(
+    levels.time,
+    movement,
+    expected,
+    scale,
+    quality.visible,
+    quality.shortestDropout,
+  );
+  const grounded = {
+    checks,
+    findings,
+    spots,
+    couldShow: could,
+    coverage: looks,
+    quality,
+    interference: shares?.interference ?? 0,
+  };
+  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded));
   const verdict = decideVerdict(checks);
+  const sure = confidence(verdict, grounded);
   const more = morePasses(evidence);
   return {
     verdict,
+    ...(sure !== undefined && { confidence: sure }),
     causes,
     advice: chooseAdvice(verdict, causes, checks, isPassedUnseen(looks, told.strokes, criteria)),
     checks,
     findings,
-    spots: spotsOf(evidence),
+    spots,
     ...(more !== undefined && { morePasses: more }),
     ...told,
     quality,
-    couldShow: couldShow(
-      levels.time,
-      movement,
-      expected,
-      scale,
-      quality.visible,
-      quality.shortestDropout,
-    ),
+    couldShow: could,
     coverage: looks,
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),

@@ -28,6 +28,8 @@ const event = (
 });
 const weights = (events: readonly ContactEvent[], time = spent) =>
   sharesOf(weighCauses({ events, passes, spent: time, sameTravel: 0.03 }));
+/** How many times as probable as all others together a cause is. */
+const odds = (share: number): number => share / (1 - share);
 
 describe('weighCauses', () => {
   test('the same travel on several passes is the track', () => {
@@ -37,7 +39,9 @@ describe('weighCauses', () => {
   test('other travel each time, or at rest, is a connection', () => {
     const scattered = [event(0.1, 0), event(0.5, 1), event(0.8, 3)];
     expect(weights(scattered).connection).toBeGreaterThan(0.7);
-    expect(weights([event(0, undefined)]).connection).toBeGreaterThan(0.75);
+    const resting = weights([event(0, undefined)]).connection;
+    expect(odds(resting)).toBeGreaterThan(1.5);
+    expect(odds(resting)).toBeGreaterThan(1.5 * odds(weights([event(0.1, 0)]).connection));
   });
 
   test('both ways at any travel is interference', () => {
@@ -88,7 +92,7 @@ describe('weighCauses', () => {
     const flexed = weights([{ ...resting, stretch: 'harness-flexed' }], { ...spent, flexed: 1 });
     const tapped = weights([{ ...resting, stretch: 'housing-tapped' }], { ...spent, tapped: 1 });
     expect(flexed.connection).toBeGreaterThan(weights([resting]).connection);
-    expect(tapped.track).toBeGreaterThan(5 * weights([resting]).track);
+    expect(odds(tapped.track)).toBeGreaterThan(5 * odds(weights([resting]).track));
   });
 
   test('many short pulses to one side are a dirty lead’s, as many to both sides interference', () => {
@@ -117,8 +121,31 @@ describe('morePasses', () => {
   test('none where the question is settled, some where it is open, none to name without an event', () => {
     const settled = [event(0.1, 0), event(0.1, 1), event(0.1, 2), event(0.1, 3)];
     expect(morePasses({ ...few, events: settled })).toBe(0);
-    const more = morePasses({ ...few, events: [event(0.1, 0)] });
-    expect(more).toBeGreaterThan(0);
+    expect(morePasses({ ...few, events: [event(0.1, 0)] })).toBeGreaterThan(0);
+    expect(morePasses({ ...few, events: [event(0.1, 0), event(0.6, 2)] })).toBeGreaterThan(0);
     expect(morePasses({ ...few, events: [] })).toBeUndefined();
+  });
+
+  test('settled is what the tempered odds say: one 20 times as probable as the other', () => {
+    const at = (count: number) => Array.from({ length: count }, (_, i) => event(0.1, i));
+    const settled = [1, 2, 3, 4, 5, 6].map((count) => {
+      const { track, connection } = weights(at(count));
+      expect(morePasses({ ...few, events: at(count) }) === 0).toBe(track >= 20 * connection);
+      return track >= 20 * connection;
+    });
+    expect(new Set(settled)).toEqual(new Set([true, false]));
+  });
+
+  test('so many more passes of a worn track are enough, as a rule', () => {
+    const once = [event(0.1, 0)];
+    const more = morePasses({ ...few, events: once })!;
+    const all = [...passes, ...Array.from({ length: more }, () => passes[0]!)];
+    const grown = { ...spent, whole: 2 * all.length, resting: all.length };
+    // As often as it may well show, having shown on one of six.
+    const again = Array.from({ length: Math.round(more / 4) }, (_, i) => event(0.1, 6 + i));
+    const { track, connection } = sharesOf(
+      weighCauses({ events: [...once, ...again], passes: all, spent: grown, sameTravel: 0.03 }),
+    );
+    expect(track / connection).toBeGreaterThan(20);
   });
 });

@@ -1,4 +1,6 @@
 import { logFactorial } from '../statistics/logFactorial.js';
+import type { Fraction } from '../units.js';
+import { calibration } from './calibration.js';
 import type {
   CauseWeights,
   Contact,
@@ -105,10 +107,10 @@ const prior: readonly (readonly [readonly Source[], number])[] = [
 /** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
 const spotAtRest = 0.02;
 
-/** Departures explained by some causes together, with the share of each in the evidence. */
+/** Departures explained by some causes together, with how probable that is. */
 export interface Explanation {
   readonly sources: readonly Source[];
-  readonly weight: number;
+  readonly weight: Fraction;
   /** The findings that it takes for foreign voltages. */
   readonly foreign: ReadonlySet<number>;
 }
@@ -116,37 +118,41 @@ export interface Explanation {
 /**
  * Weighs what departures come from. A connection's, and foreign voltages, come at random times (Poisson, of unknown
  * rate); a worn spot's come at one travel, on each pass with an unknown chance. The chances are integrated over
- * (exponential and uniform priors), so that few events decide little.
+ * (exponential and uniform priors), so that few events decide little. Departures of one recording resemble each other for more reasons
+ * than are modelled, so the likelihoods are tempered: raised to a power that makes the weights hold.
  *
  * Method: Bayes factors of a Poisson process in time against a beta-binomial one in travel (R. E. Kass and
- * A. E. Raftery, J. Am. Stat. Assoc. 90 (1995); from memory).
+ * A. E. Raftery, J. Am. Stat. Assoc. 90 (1995); from memory); a tempered, or power, posterior (from memory).
  *
- * @returns The explanations with their weights, which add up to 1, the heaviest first.
+ * @returns The explanations with their weights, which add up to 1, the likeliest first; tempering makes some later ones heavier.
  */
 export function weighCauses(evidence: ContactEvidence): readonly Explanation[] {
   const { spent } = evidence;
   const found = prior.flatMap(([sources, chance]) => {
     const split = assign(evidence, sources);
     if (sources.length > 1 && sources.some((source) => split[source].length === 0)) return [];
-    let logWeight = Math.log(chance);
+    let likelihood = 0;
     for (const source of sources) {
-      logWeight +=
+      likelihood +=
         source === 'track'
           ? logTrack({ ...evidence, events: split.track })
           : logRandom(split[source], source, spent);
     }
     const foreign = new Set(split.interference.map(({ finding }) => finding));
-    return [{ sources, logWeight, foreign }];
+    return [{ sources, chance, likelihood, foreign }];
   });
-  const most = Math.max(...found.map(({ logWeight }) => logWeight));
-  const sum = found.reduce((total, { logWeight }) => total + Math.exp(logWeight - most), 0);
+  const most = Math.max(...found.map(({ likelihood }) => likelihood));
+  const tempered = found.map(
+    ({ chance, likelihood }) => chance * Math.exp(calibration.causes.power * (likelihood - most)),
+  );
+  const sum = tempered.reduce((total, one) => total + one, 0);
   return found
-    .map(({ sources, logWeight, foreign }) => ({
-      sources,
-      foreign,
-      weight: Math.exp(logWeight - most) / sum,
+    .map(({ sources, chance, likelihood, foreign }, i) => ({
+      explanation: { sources, foreign, weight: tempered[i]! / sum },
+      logWeight: Math.log(chance) + likelihood,
     }))
-    .sort((a, b) => b.weight - a.weight);
+    .sort((a, b) => b.logWeight - a.logWeight)
+    .map(({ explanation }) => explanation);
 }
 
 /** The weight of each cause: of two causes together, half to each. */
