@@ -18,6 +18,7 @@ const quality: Score['quality'] = {
   sampling: 'picked',
   sampledEvery: 0.002,
   disordered: 0,
+  stamps: { clock: 'stamped', moved: 0, pairs: 0, strayed: 0, restarts: 0 },
   resolution: 0.001,
   noise: 0.0015,
   visible: 0.048,
@@ -210,6 +211,19 @@ describe('the whole text', () => {
 test('a recorded supply is not said to be assumed', () => {
   const lines = laidOut(printScore({ ...judged, score: { ...worn, supplyAssumed: false } }));
   expect(lines.join('\n')).not.toContain('Supply');
+});
+
+test('stamps are spoken of only where they were not taken as they stand', () => {
+  const printed = (stamps: Partial<Score['quality']['stamps']>) => {
+    const score = { ...worn, quality: { ...quality, stamps: { ...quality.stamps, ...stamps } } };
+    return laidOut(printScore({ ...judged, score }))
+      .join('\n')
+      .replace(/\n +/g, ' ');
+  };
+  expect(printed({})).not.toContain('Stamps');
+  expect(printed({ clock: 'even', moved: 0.001 })).toContain(
+    'Stamps      Not as stamped: the samples were taken to lie evenly, 2\u00a0ms apart, up to 1\u00a0ms from',
+  );
 });
 
 test('in short, the verdict, the cause and the next step stand alone', () => {

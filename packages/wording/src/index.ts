@@ -153,6 +153,7 @@ export {
   spotHints,
   spotLabels,
 } from './spotWords.js';
+export { stampsSentence } from './stampsSentence.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export {

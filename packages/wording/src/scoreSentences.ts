@@ -15,6 +15,7 @@ import {
 } from './evidenceSentences.js';
 import { movementSentence, visibilitySentence } from './recordingSentences.js';
 import { samplingLabels } from './reportWords.js';
+import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 
 /** So many places are enough to show where the trouble lies. */
@@ -36,6 +37,8 @@ export interface ScoreSentences {
   /** How much of the travel was seen. */
   readonly seen: readonly string[];
   readonly couldShow: readonly string[];
+  /** What was assumed of the stamps, where they were not taken as they stand. */
+  readonly stamps: readonly string[];
 }
 
 /**
@@ -54,6 +57,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
   const { spots, morePasses, testsNotDone, causes } = score;
   const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
   const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
+  const assumed = stampsSentence(score.quality);
   const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
   return {
     cause: causeSentences(score),
@@ -70,6 +74,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
     movement: score.abrupt ? movementUnknownSentence : movement(score),
     seen: score.abrupt ? [] : [coverageOf(score, criteria)],
     couldShow: score.abrupt ? [onlyLeapsSentence] : visibility(score),
+    stamps: assumed === undefined ? [] : [assumed],
   };
 }
 

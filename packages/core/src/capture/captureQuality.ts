@@ -10,6 +10,7 @@ import { foundResolution } from './resolution.js';
 import { type SampleTimes, sampleTimes } from './sampleTimes.js';
 import { chanceToLeave, type Sampling, samplesOver, takenEvery } from './sampling.js';
 import type { Sweep } from './sweep.js';
+import { asStamped, type TakenStamps } from './takenStamps.js';
 import { withoutRipple } from './withoutRipple.js';
 
 /** What is known of the recorder; each field is found from the data or not used when left out. */
@@ -46,6 +47,8 @@ export interface CaptureQuality extends SampleTimes {
   readonly sampledEvery: Seconds;
   /** How many samples bore a time before that of the one before them. */
   readonly disordered: number;
+  /** What was assumed of the stamps. */
+  readonly stamps: TakenStamps;
   readonly resolution: Volts;
   /** Standard deviation of the noise, V. */
   readonly noise: Volts;
@@ -84,7 +87,10 @@ export function prepareSweep(
   span: Volts,
   recorder: Recorder,
   criteria: Criteria,
-  disordered = 0,
+  { disordered, stamps }: Pick<CaptureQuality, 'disordered' | 'stamps'> = {
+    disordered: 0,
+    stamps: asStamped,
+  },
 ): PreparedSweep {
   const samples = sweep.time.length;
   const duration = sweep.time[samples - 1]! - sweep.time[0]!;
@@ -117,6 +123,7 @@ export function prepareSweep(
     sampling,
     sampledEvery,
     disordered,
+    stamps,
     resolution,
     noise,
     ...(ripple && { ripple }),

@@ -169,6 +169,39 @@ describe('scoreSweep', () => {
     expect(dead).toMatchObject({ verdict: 'fail', causes: [{ cause: 'wiring', weight: 1 }] });
   });
 
+  test('says what was assumed of the stamps, if anything', () => {
+    expect(judge().quality.stamps).toEqual({
+      clock: 'stamped',
+      moved: 0,
+      pairs: 0,
+      strayed: 0,
+      restarts: 0,
+    });
+    const { time, signal } = simulateSweep(plan).sweep;
+    const stampsOf = (change: (at: number, i: number) => number, recorder: Recorder = {}) =>
+      scoreSweep({ time: time.map(change), signal }, expectation(circuit, tolerances), recorder)
+        .quality.stamps;
+    const coarse = stampsOf((at) => Math.floor(at / 0.004) * 0.004);
+    expect(coarse).toMatchObject({ clock: 'even', pairs: 0 });
+    expect(coarse.moved).toBeGreaterThan(0.0015);
+    expect(coarse.moved).toBeLessThan(0.003);
+    const halfway = Math.floor(time.length / 2);
+    const anew = (at: number, i: number) => (i < halfway ? at : at - time[halfway]!);
+    expect(stampsOf(anew)).toMatchObject({ restarts: 1, strayed: 0 });
+    const stray = (at: number, i: number) => (i === halfway ? at - 1 : at);
+    expect(stampsOf(stray)).toMatchObject({ restarts: 0, strayed: 1 });
+    expect(stampsOf(stray, { coupling: 'ac' })).toMatchObject({ clock: 'stamped', strayed: 1 });
+    const pairwise = signal.map((volts, i) => {
+      const other = signal[Math.min(signal.length - 1, i % 2 === 0 ? i + 1 : i - 1)]!;
+      return i % 2 === 0 ? Math.min(volts, other) : Math.max(volts, other);
+    });
+    const pairs = scoreSweep(
+      { time: time.map((at, i) => (i % 2 === 0 ? at : time[i - 1]!)), signal: pairwise },
+      expectation(circuit, tolerances),
+    ).quality.stamps;
+    expect(pairs).toMatchObject({ clock: 'even', pairs: Math.floor(time.length / 2) });
+  });
+
   test('is plain data: it survives JSON', () => {
     const score = judge();
     expect(JSON.parse(JSON.stringify(score))).toEqual(score);

@@ -1,11 +1,17 @@
 import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
-import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
+import {
+  type CaptureQuality,
+  type PreparedSweep,
+  prepareSweep,
+  type Recorder,
+} from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
 import { evenClock, orderedPairs } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
+import { asStamped } from '../capture/takenStamps.js';
 import { contactLevels } from '../contact/contactLevels.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
@@ -81,24 +87,23 @@ export function scoreSweep(
       'The expected closed and open readings are equal; the sensor must have a different position at each stop.',
     );
   }
-  const ordered = inOrder(sweep);
+  const { sweep: ordered, disordered, ...mended } = inOrder(sweep);
+  const asMended = { ...asStamped, ...mended };
   if (recorder.coupling === 'ac') {
-    const whole = prepareSweep(ordered.sweep, scale.span, recorder, criteria, ordered.disordered);
-    return scoreAcCoupled(ordered.sweep, whole, expected, recorder, criteria);
+    const taken = { disordered, stamps: asMended };
+    const whole = prepareSweep(ordered, scale.span, recorder, criteria, taken);
+    return scoreAcCoupled(ordered, whole, expected, recorder, criteria);
   }
   const hookUp = hookUpLevels(expected.circuit);
-  const ratio = ratiometric(ordered.sweep, hookUp, recorder);
-  const kept = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
-  const signal = orderedPairs(kept.time, kept.signal);
-  const { time: at } = evenClock(kept.time, signal);
+  const ratio = ratiometric(ordered, hookUp, recorder);
+  const kept = ratio.sweep.time.length < 2 ? ordered : ratio.sweep;
+  const { signal, pairs } = orderedPairs(kept.time, kept.signal);
+  const { time: at, ...clock } = evenClock(kept.time, signal);
   const judged = { ...kept, time: at, signal };
-  const { levels, draft, ...capture } = prepared(
-    judged,
-    scale,
-    recorder,
-    criteria,
-    ordered.disordered,
-  );
+  const { levels, draft, ...capture } = prepared(judged, scale, recorder, criteria, {
+    disordered,
+    stamps: { ...asMended, ...clock, pairs },
+  });
   const { quality } = capture;
   const { path, departures, movement } = followThrottle(
     levels,
@@ -200,7 +205,7 @@ function prepared(
   scale: ThrottleScale,
   recorder: Recorder,
   criteria: Criteria,
-  disordered: number,
+  taken: Pick<CaptureQuality, 'disordered' | 'stamps'>,
 ): Pick<PreparedSweep, 'quality' | 'clipped'> & {
   readonly levels: Levels;
   readonly draft: Float64Array;
@@ -210,7 +215,7 @@ function prepared(
     scale.span,
     recorder,
     criteria,
-    disordered,
+    taken,
   );
   return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
 }
