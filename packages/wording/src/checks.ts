@@ -7,6 +7,7 @@ import type { CaptureQuality, CheckCode, CheckOutcome, LimitSource } from '@true
  * checkLabels['closed-end'] // => 'Closed reading'
  */
 export const checkLabels: Readonly<Record<CheckCode, string>> = {
+  duration: 'Time recorded',
   'live-output': 'Range of the output',
   'sample-interval': 'Sample interval',
   'visible-departure': 'Least visible departure',

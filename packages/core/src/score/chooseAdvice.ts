@@ -50,6 +50,7 @@ function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
       return 'record-quieter';
     case 'clipping':
       return 'change-range';
+    case 'duration':
     case 'closed-end':
     case 'open-end':
     case 'whole-strokes':

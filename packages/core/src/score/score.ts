@@ -84,6 +84,7 @@ export interface Spot {
 
 /** What a check compares. */
 export type CheckCode =
+  | 'duration'
   | 'live-output'
   | 'sample-interval'
   | 'visible-departure'

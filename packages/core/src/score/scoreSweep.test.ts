@@ -169,6 +169,24 @@ describe('scoreSweep', () => {
     expect(dead).toMatchObject({ verdict: 'fail', causes: [{ cause: 'wiring', weight: 1 }] });
   });
 
+  test('what is too short to hold a stroke shows no dead output: it is the recording’s', () => {
+    const still = (samples: number, interval: number) =>
+      scoreSweep(
+        {
+          time: Float64Array.from({ length: samples }, (_, i) => i * interval),
+          signal: new Float64Array(samples).fill(2.5),
+        },
+        expectation(circuit, tolerances),
+      );
+    for (const short of [still(2, 1), still(4000, 5e-13), still(8000, 2.5e-10), still(40, 1)]) {
+      expect(short.verdict).toBe('inconclusive');
+      expect(short.causes).toEqual([{ cause: 'recording', weight: 1 }]);
+      expect(short.advice).toContain('record-whole-strokes');
+      expect(outcome(short, 'duration')).toBe('cannot-tell');
+    }
+    expect(still(100, 0.01).verdict).toBe('fail');
+  });
+
   test('says what was assumed of the stamps, if anything', () => {
     expect(judge().quality.stamps).toEqual({
       clock: 'stamped',

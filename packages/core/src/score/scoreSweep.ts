@@ -37,6 +37,7 @@ import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeDepartures } from './judgeDepartures.js';
+import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
 import { judgeSupply } from './judgeSupply.js';
@@ -131,7 +132,11 @@ export function scoreSweep(
   const pulses = found.some(({ kind }) => kind === 'spike') ? explanations[0]?.foreign : undefined;
   const findings = found.map((one, i) => asExplained(one, pulses?.has(i)));
   const instrument = ratio.uncertainty ?? 0;
-  const ends = { quality, scale, path: movement.path, movement, instrument };
+  const duration = judgeDuration(quality);
+  const isLong = duration.outcome === 'conforms';
+  // What is too short for a stroke came to no stop.
+  const ended = isLong ? movement : { ...movement, rests: [], strokes: [], snaps: [] };
+  const ends = { quality, scale, path: movement.path, movement: ended, instrument };
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
@@ -155,9 +160,18 @@ export function scoreSweep(
     criteria,
   );
   const checks = [
+    duration,
     ...judgeCapture(capture, expected, recorder, criteria),
     judgeSupply(ratio, criteria),
-    ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
+    ...judgeMovement(
+      movement.path,
+      movement.strokes,
+      expected,
+      scale,
+      misconnected,
+      isLong,
+      criteria,
+    ),
     judgeCoverage(looks, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
