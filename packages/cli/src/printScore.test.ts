@@ -17,6 +17,7 @@ const quality: Score['quality'] = {
   repeated: 0,
   sampling: 'picked',
   sampledEvery: 0.002,
+  smoothedOver: 0,
   disordered: 0,
   stamps: { clock: 'stamped', moved: 0, pairs: 0, strayed: 0, restarts: 0 },
   resolution: 0.001,
@@ -259,6 +260,7 @@ test.each([60, 80, 120])('no line is wider than a terminal of %i, whatever the s
     advice: [
       'record-again',
       'record-faster',
+      'record-unsmoothed',
       'record-quieter',
       'record-more-returns',
       'change-range',

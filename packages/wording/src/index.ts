@@ -125,6 +125,7 @@ export {
   movementSentence,
   readingSentence,
   sampleRateSentence,
+  smoothedSentence,
   soundSentence,
   supplyAssumedSentence,
   takenFromLabels,

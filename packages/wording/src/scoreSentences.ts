@@ -13,7 +13,7 @@ import {
   spotSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
-import { movementSentence, visibilitySentence } from './recordingSentences.js';
+import { movementSentence, smoothedSentence, visibilitySentence } from './recordingSentences.js';
 import { samplingLabels } from './reportWords.js';
 import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
@@ -150,6 +150,9 @@ function visibility({ quality, checks, couldShow }: Score): readonly string[] {
     ...(quality.sampling === 'picked'
       ? []
       : [`Each sample is ${samplingLabels[quality.sampling]}.`]),
+    ...(quality.smoothedOver > 0
+      ? [smoothedSentence(formatQuantity(quality.smoothedOver, 's', { digits: 2, trim: true }))]
+      : []),
     ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
     ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
   ];

@@ -44,6 +44,8 @@ function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
   switch (check) {
     case 'sample-interval':
       return 'record-faster';
+    case 'smoothing':
+      return 'record-unsmoothed';
     case 'coverage':
       return isPassedUnseen ? 'record-faster' : 'record-whole-strokes';
     case 'visible-departure':

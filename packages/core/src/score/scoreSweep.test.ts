@@ -5,6 +5,7 @@ import { expectation } from '../expectation/expectation.js';
 import type { SimulatedFault } from '../simulate/faults.js';
 import type { SimulatedMovement } from '../simulate/movement.js';
 import { type SweepPlan, simulateSweep } from '../simulate/simulateSweep.js';
+import { runningMedian } from '../statistics/runningMedian.js';
 import type { CheckCode, Score } from './score.js';
 import { scoreSweep } from './scoreSweep.js';
 
@@ -115,6 +116,31 @@ describe('scoreSweep', () => {
     const drawn = at(0.001, { sampling: 'interpolated', sampledEvery: 0.01 });
     expect(drawn.verdict).toBe('inconclusive');
     expect(drawn.quality).toMatchObject({ sampledEvery: 0.01, shortestDropout: 0.02 });
+  });
+
+  test('a recording that was smoothed shows no short dropout: inconclusive, with what to switch off', () => {
+    const { sweep } = simulateSweep({ ...plan, recorder: { interval: 1e-3, noise: 0.01 } });
+    const signal = runningMedian(sweep.signal, 25);
+    const score = scoreSweep({ time: sweep.time, signal }, expectation(circuit, tolerances));
+    expect(score.verdict).toBe('inconclusive');
+    expect(outcome(score, 'smoothing')).toBe('cannot-tell');
+    expect(score.quality.smoothedOver).toBeGreaterThan(7.5e-3);
+    expect(score.quality.shortestDropout).toBe(2 * score.quality.smoothedOver);
+    expect(score.advice).toContain('record-unsmoothed');
+    expect(judge().quality.smoothedOver).toBe(0);
+  });
+
+  test('strokes that all begin at full speed are those of no throttle: inconclusive', () => {
+    const time = Float64Array.from({ length: 20_000 }, (_, i) => i * 5e-4);
+    const { closed, open } = expectation(circuit, tolerances).windows;
+    const signal = time.map((at) => {
+      const place = at % 2;
+      const level = place < 1 ? 1 - Math.exp(-place / 0.15) : Math.exp(-(place - 1) / 0.15);
+      return closed.nominal + (open.nominal - closed.nominal) * level;
+    });
+    const score = scoreSweep({ time, signal }, expectation(circuit, tolerances));
+    expect(outcome(score, 'starts')).toBe('cannot-tell');
+    expect(score).toMatchObject({ verdict: 'inconclusive', causes: [{ cause: 'recording' }] });
   });
 
   test('too much noise, a half stroke, gaps at one place, a clipped end: inconclusive', () => {

@@ -40,6 +40,7 @@ import { judgeDepartures } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
+import { judgeStarts } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
 import { morePasses } from './morePasses.js';
 import type { DeliberateTest, Score } from './score.js';
@@ -172,6 +173,7 @@ export function scoreSweep(
       isLong,
       criteria,
     ),
+    judgeStarts(levels.time, path, movement, levels),
     judgeCoverage(looks, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
