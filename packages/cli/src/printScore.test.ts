@@ -260,7 +260,7 @@ test.each([60, 80, 120])('no line is wider than a terminal of %i, whatever the s
     advice: [
       'record-again',
       'record-faster',
-      'record-unsmoothed',
+      'record-without-smoothing',
       'record-quieter',
       'record-more-returns',
       'change-range',

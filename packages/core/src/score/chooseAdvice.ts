@@ -45,7 +45,7 @@ function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
     case 'sample-interval':
       return 'record-faster';
     case 'smoothing':
-      return 'record-unsmoothed';
+      return 'record-without-smoothing';
     case 'coverage':
       return isPassedUnseen ? 'record-faster' : 'record-whole-strokes';
     case 'visible-departure':

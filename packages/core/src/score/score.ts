@@ -175,7 +175,7 @@ export type Advice =
   | 'record-more-returns'
   | 'record-again'
   | 'record-faster'
-  | 'record-unsmoothed'
+  | 'record-without-smoothing'
   | 'record-quieter'
   | 'record-whole-strokes'
   | 'change-range'

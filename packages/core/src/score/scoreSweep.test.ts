@@ -126,7 +126,7 @@ describe('scoreSweep', () => {
     expect(outcome(score, 'smoothing')).toBe('cannot-tell');
     expect(score.quality.smoothedOver).toBeGreaterThan(7.5e-3);
     expect(score.quality.shortestDropout).toBe(2 * score.quality.smoothedOver);
-    expect(score.advice).toContain('record-unsmoothed');
+    expect(score.advice).toContain('record-without-smoothing');
     expect(judge().quality.smoothedOver).toBe(0);
   });
 
