@@ -8,7 +8,7 @@ const quietest = 0.25;
 const fewestBlocks = 6;
 /** Of smoothed noise the mean square of second differences grows so with four times their reach, from the first so many reaches on. */
 const leastGrowth = 1.7;
-const mostGrowth = 10.5;
+const mostGrowth = 16;
 const fewestReaches = 2;
 /** Then it stays; of hum it falls below this part of what it was before. */
 const leastKept = 0.5;

@@ -18,8 +18,11 @@ const gains = 1.1;
 /** It begins at rest where the throttle stood for so long before. */
 const stood: Seconds = 0.03;
 const loses = 1.6;
-/** More of the strokes than this, either way, are no chance. */
+/** More of the strokes than this, of two or more either way, are no chance. */
 const most = 0.5;
+const fewestStrokes = 2;
+/** A slower hand is uneven, spans per second. */
+const uneven = 1;
 
 /**
  * Whether what was recorded started as a throttle does: it has mass, so that a hand or a spring moves it ever faster from standstill on.
@@ -35,9 +38,12 @@ export function judgeStarts(
     const long = strokes.filter(
       (one) => one.direction === direction && Math.abs(one.to - one.from) >= longStroke,
     );
-    return long.filter((one) => startsAtOnce(time, path, one, visible)).length / long.length;
+    return (
+      long.filter((one) => startsAtOnce(time, path, one, visible)).length /
+      Math.max(fewestStrokes, long.length)
+    );
   };
-  const measured = Math.min(share('opening') || 0, share('closing') || 0);
+  const measured = Math.min(share('opening'), share('closing'));
   return {
     check: 'starts',
     outcome: measured > most ? 'cannot-tell' : 'conforms',
@@ -81,5 +87,6 @@ export function startsAtOnce(
   const takes = two - one;
   const speed = (part * Math.abs(height)) / takes;
   if (takes > gains * (three - two)) return false;
-  return speed ** 2 >= 2 * startAcceleration * least || five - four >= loses * takes;
+  const isLosing = speed >= uneven && five - four >= loses * takes;
+  return isLosing || speed ** 2 >= 2 * startAcceleration * least;
 }
