@@ -206,3 +206,33 @@ export const mutatedSweep: fc.Arbitrary<RecordedCase> = fc
     for (const change of changes) sweep = { ...sweep, ...change(sweep) };
     return { sweep, expected, recorder };
   });
+
+/** A part of a simulated sweep, or anything, that holds 50 samples at the most or lasts less than half a second. */
+export const shortRecording: fc.Arbitrary<RecordedCase> = fc
+  .record({
+    from: fc.constantFrom(...pool),
+    at: between(0, 1),
+    few: fc.boolean(),
+    count: whole(2, 50),
+    many: whole(51, 400),
+    seconds: fc.constantFrom(2e-9, 1e-3, 0.1, 0.49, 5, 1000),
+    levels: fc.option(fc.array(volts, { minLength: 1, maxLength: 5 }), { nil: undefined }),
+    supply: fc.option(fc.constantFrom(4, 5), { nil: undefined }),
+  })
+  .map(({ from: { sweep, expected }, at, few, count, many, seconds, levels, supply }) => {
+    const samples = few ? count : many;
+    const lasts = few ? seconds : Math.min(seconds, 0.49);
+    const begin = Math.floor(at * (sweep.signal.length - samples));
+    const signal = sweep.signal
+      .slice(begin, begin + samples)
+      .map((one, i) => levels?.[Math.floor((i * levels.length) / samples)] ?? one);
+    return {
+      sweep: {
+        time: stamps(samples, lasts / (samples - 1), 'even'),
+        signal,
+        ...(supply && { supply: signal.map((_, i) => (i === 0 ? 0.8 : 1) * supply) }),
+      },
+      expected,
+      recorder: {},
+    };
+  });

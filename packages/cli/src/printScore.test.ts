@@ -17,7 +17,9 @@ const quality: Score['quality'] = {
   repeated: 0,
   sampling: 'picked',
   sampledEvery: 0.002,
+  smoothedOver: 0,
   disordered: 0,
+  stamps: { clock: 'stamped', moved: 0, pairs: 0, strayed: 0, restarts: 0 },
   resolution: 0.001,
   noise: 0.0015,
   visible: 0.048,
@@ -221,6 +223,19 @@ test('a recorded supply is not said to be assumed', () => {
   expect(lines.join('\n')).not.toContain('Supply');
 });
 
+test('stamps are spoken of only where they were not taken as they stand', () => {
+  const printed = (stamps: Partial<Score['quality']['stamps']>) => {
+    const score = { ...worn, quality: { ...quality, stamps: { ...quality.stamps, ...stamps } } };
+    return laidOut(printScore({ ...judged, score }))
+      .join('\n')
+      .replace(/\n +/g, ' ');
+  };
+  expect(printed({})).not.toContain('Stamps');
+  expect(printed({ clock: 'even', moved: 0.001 })).toContain(
+    'Stamps      Not as stamped: the samples were taken to lie evenly, 2\u00a0ms apart, up to 1\u00a0ms from',
+  );
+});
+
 test('in short, the verdict, the cause and the next step stand alone', () => {
   const lines = laidOut(printScore(judged, { short: true }));
   expect(lines).toEqual(laidOut(printScore(judged)).slice(0, lines.length));
@@ -254,6 +269,7 @@ test.each([60, 80, 120])('no line is wider than a terminal of %i, whatever the s
     advice: [
       'record-again',
       'record-faster',
+      'record-without-smoothing',
       'record-quieter',
       'record-more-returns',
       'change-range',

@@ -38,6 +38,7 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
     ...labelled(scoreLabels.movement, [sentences.movement]),
     ...labelled(scoreLabels.seen, sentences.seen),
     ...labelled(scoreLabels.couldShow, sentences.couldShow),
+    ...labelled(scoreLabels.stamps, sentences.stamps),
     ...labelled(scoreLabels.file, [howRead(reading)]),
     ...(score.supplyAssumed ? labelled(scoreLabels.supply, [supplyAssumedSentence]) : []),
   ];

@@ -6,6 +6,7 @@ export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
 export type { Sampling } from './capture/sampling.js';
 export type { Stretch, Sweep } from './capture/sweep.js';
+export type { Clock, TakenStamps } from './capture/takenStamps.js';
 export type {
   Circuit,
   Connection,

@@ -101,7 +101,10 @@ export function RecordingEvidence(props: {
   const { id, recording, criteria } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;
-  const { places, tests, codes, movement, seen, couldShow } = scoreSentences(score, criteria);
+  const { places, tests, codes, movement, seen, couldShow, stamps } = scoreSentences(
+    score,
+    criteria,
+  );
   const kinds = [...new Set(findings.map(({ kind }) => kind))];
   const more = findings.length - mostListed;
   const [head = [], ...rows] = findingRows(findings.slice(0, mostListed));
@@ -135,6 +138,7 @@ export function RecordingEvidence(props: {
         <Sentences label={scoreLabels.movement} sentences={[movement]} />
         <Sentences label={scoreLabels.seen} sentences={seen} />
         <Sentences label={scoreLabels.couldShow} sentences={couldShow} />
+        <Sentences label={scoreLabels.stamps} sentences={stamps} />
         <Sentences
           label={scoreLabels.supply}
           sentences={score.supplyAssumed ? [supplyAssumedSentence] : []}

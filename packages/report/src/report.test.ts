@@ -96,6 +96,28 @@ describe('HTML', () => {
   });
 });
 
+test('what was assumed of the stamps is said in both forms, and only then', () => {
+  const [recording] = worn.recordings;
+  const { score } = recording!;
+  const { quality } = score;
+  const coarse: Report = {
+    ...worn,
+    recordings: [
+      {
+        ...recording!,
+        score: {
+          ...score,
+          quality: { ...quality, stamps: { ...quality.stamps, clock: 'spread', moved: 0.008 } },
+        },
+      },
+    ],
+  };
+  for (const written of [reportHtml, reportMarkdown]) {
+    expect(written(worn)).not.toContain('Not as stamped');
+    expect(written(coarse)).toContain('by up to 8\u00a0ms.');
+  }
+});
+
 describe('opened again', () => {
   test('samples at hand are scored again, others are shown only', () => {
     const small = exampleReport(['too-slow.csv']);

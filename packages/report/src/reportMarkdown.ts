@@ -65,6 +65,7 @@ function recordingParts(
       ...labelled(scoreLabels.movement, [said.movement]),
       ...labelled(scoreLabels.seen, said.seen),
       ...labelled(scoreLabels.couldShow, said.couldShow),
+      ...labelled(scoreLabels.stamps, said.stamps),
       ...labelled(reportWords.howRead, [howRead]),
       `${reportWords.size}: ${bytes} bytes, ${reportWords.hash} ${sha256}`,
     ]),

@@ -33,6 +33,8 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
   'record-again': () => 'Record again: slowly from stop to stop and back, several times.',
   'record-faster': ({ interval }) =>
     `Record again, without gaps, at a sample every ${interval} or faster: a scope or a logger, not a meter's display.`,
+  'record-without-smoothing': () =>
+    "Record again with the recorder's smoothing, averaging or filter switched off: it hides what is shorter.",
   'record-quieter': ({ visible }) =>
     `Record again with less noise or a finer range, so that a departure of ${visible} of the span can be seen.`,
   'record-whole-strokes': () =>

@@ -7,13 +7,16 @@ import type { CaptureQuality, CheckCode, CheckOutcome, LimitSource } from '@true
  * checkLabels['closed-end'] // => 'Closed reading'
  */
 export const checkLabels: Readonly<Record<CheckCode, string>> = {
+  duration: 'Time recorded',
   'live-output': 'Range of the output',
   'sample-interval': 'Sample interval',
+  smoothing: 'Smoothed over',
   'visible-departure': 'Least visible departure',
   clipping: 'Samples at range edge',
   supply: 'Supply strays by',
   coupling: 'Direct coupling',
   'whole-strokes': 'Whole strokes both ways',
+  starts: 'Started at full speed',
   coverage: 'Tenths of travel unseen',
   departures: 'Departures',
   'closed-end': 'Closed reading',

@@ -127,6 +127,7 @@ export {
   movementSentence,
   readingSentence,
   sampleRateSentence,
+  smoothedSentence,
   soundSentence,
   supplyAssumedSentence,
   takenFromLabels,
@@ -155,6 +156,7 @@ export {
   spotHints,
   spotLabels,
 } from './spotWords.js';
+export { stampsSentence } from './stampsSentence.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export {

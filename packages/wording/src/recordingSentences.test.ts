@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { columnSentence, movementSentence } from './recordingSentences.js';
+import { columnSentence, movementSentence, smoothedSentence } from './recordingSentences.js';
 
 test('a column with and without a heading, and where its unit is none', () => {
   const column = { number: 2, name: 'wiper', chosenFrom: 'place', unit: 'V' } as const;
@@ -24,4 +24,8 @@ test('movement, with and without the spring', () => {
   expect(movementSentence({ openings: 2, closings: 2, snaps: 1, rebounds: 0 })).toBe(
     '2 openings and 2 closings, 1 of them by the spring.',
   );
+});
+
+test('samples that were smoothed are said to hang together, with how long', () => {
+  expect(smoothedSentence('16 ms')).toContain('smoothed over 16 ms or more');
 });

@@ -176,6 +176,16 @@ export function visibilitySentence(visible: {
 }
 
 /**
+ * Said where the samples were smoothed.
+ *
+ * @example
+ * smoothedSentence('50 ms') // => 'The noise of neighbouring samples hangs together: they were smoothed over 50 ms or more.'
+ */
+export function smoothedSentence(over: string): string {
+  return `The noise of neighbouring samples hangs together: they were smoothed over ${over} or more.`;
+}
+
+/**
  * Said where no supply channel was recorded.
  *
  * @example

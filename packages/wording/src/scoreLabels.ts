@@ -18,6 +18,7 @@ export const scoreLabels = {
   places: 'Places',
   codes: 'Codes',
   tests: 'Tests',
+  stamps: 'Stamps',
   supply: 'Supply',
   kind: 'kind',
   travel: 'travel',

@@ -15,8 +15,9 @@ import {
   sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
-import { movementSentence, visibilitySentence } from './recordingSentences.js';
+import { movementSentence, smoothedSentence, visibilitySentence } from './recordingSentences.js';
 import { samplingLabels } from './reportWords.js';
+import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 
 /** So many places are enough to show where the trouble lies. */
@@ -40,6 +41,8 @@ export interface ScoreSentences {
   /** How much of the travel was seen. */
   readonly seen: readonly string[];
   readonly couldShow: readonly string[];
+  /** What was assumed of the stamps, where they were not taken as they stand. */
+  readonly stamps: readonly string[];
 }
 
 /**
@@ -58,6 +61,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
   const { spots, morePasses, testsNotDone, causes } = score;
   const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
   const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
+  const assumed = stampsSentence(score.quality);
   const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
   return {
     sure: howSure(score),
@@ -75,6 +79,7 @@ export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences
     movement: score.abrupt ? movementUnknownSentence : movement(score),
     seen: score.abrupt ? [] : [coverageOf(score, criteria)],
     couldShow: score.abrupt ? [onlyLeapsSentence] : visibility(score),
+    stamps: assumed === undefined ? [] : [assumed],
   };
 }
 
@@ -165,6 +170,9 @@ function visibility({ quality, checks, couldShow }: Score): readonly string[] {
     ...(quality.sampling === 'picked'
       ? []
       : [`Each sample is ${samplingLabels[quality.sampling]}.`]),
+    ...(quality.smoothedOver > 0
+      ? [smoothedSentence(formatQuantity(quality.smoothedOver, 's', { digits: 2, trim: true }))]
+      : []),
     ...(narrowestSpot === undefined ? [] : [narrowestSpotSentence(percent(narrowestSpot))]),
     ...blind.map(([from, to]) => blindSentence(percent(from), percent(to))),
   ];

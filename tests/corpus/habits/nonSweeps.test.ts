@@ -16,15 +16,13 @@ const expected = expectation(
 
 /** Seeds below 10,000 were looked at while tuning. */
 const firstSeed = 20_000;
-const cases = soak > 1 ? 20_000 : 300;
+const cases = soak > 1 ? 20_000 : 400;
 
-/** Share of a kind that is judged `pass` today, at most; the goal is none of any. */
+/** Share of a kind that is judged `pass` today, at most; the goal is none of any. A sine clipped little is nearly a quick hand's stroke. */
 const holds: Readonly<Record<string, number>> = {
-  'square wave': 0.85,
-  'charging curve': 1,
-  'clipped sine': 0.5,
-  'sweep through a median of 50 ms': 1,
-  'sweep through a mean of 50 ms': 1,
+  'clipped sine': 0.01,
+  'sweep through a median of 50 ms': 0.01,
+  'sweep through a mean of 50 ms': 0.01,
 };
 
 function verdictOf(seed: number): Verdict | 'refused' {
@@ -49,10 +47,9 @@ test(
     }
     const missed = [...kinds].filter(([name, { passed, of }]) => {
       const limit = holds[name] ?? 0;
-      if (passed.length > 0)
-        console.log(
-          `${name}: ${passed.length} of ${of} passed (holds: at most ${100 * limit} %, goal: 0), seeds ${passed.slice(0, 5).join(', ')}`,
-        );
+      console.log(
+        `${name}: ${passed.length} of ${of} passed (holds: at most ${100 * limit} %, goal: 0) ${passed.slice(0, 5).join(', ')}`,
+      );
       return passed.length > limit * of;
     });
     expect(missed.map(([name]) => name)).toEqual([]);

@@ -77,8 +77,6 @@ const makers: Readonly<Record<string, (random: RandomStream) => Made>> = {
         const up = clamp(place / edge);
         return place < half ? up : 1 - clamp((place - half) / edge);
       },
-      // No hand opens in less.
-      mayPass: edge > 0.06,
     };
   },
   ladder: (random) => {
@@ -122,16 +120,17 @@ const makers: Readonly<Record<string, (random: RandomStream) => Made>> = {
         const place = t % (2 * half);
         return place < half ? 1 - Math.exp(-place / tau) : Math.exp(-(place - half) / tau);
       },
-      // A spring against a dashpot closes so, but no hand opens so in no time.
-      mayPass: tau > 0.1,
     };
   },
   'clipped sine': (random) => {
     const hertz = random.logBetween(0.3, 60);
     const over = random.between(1.2, 4);
+    // At this speed it leaves its ends at once, spans per second.
+    const speed = Math.PI * hertz * Math.sqrt(over * over - 1);
     return {
       signal: (t) => clamp(0.5 + 0.5 * over * Math.sin(2 * Math.PI * hertz * t)),
-      mayPass: over * hertz <= 3,
+      // A track that is flat beside its stops hides how a hand's stroke of 0.2 s began, up to its middle (1.5/T).
+      mayPass: speed <= 1.5 / 0.2,
     };
   },
   sine: (random) => {

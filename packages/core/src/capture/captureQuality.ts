@@ -9,7 +9,9 @@ import { noiseLevel } from './noiseLevel.js';
 import { foundResolution } from './resolution.js';
 import { type SampleTimes, sampleTimes } from './sampleTimes.js';
 import { chanceToLeave, type Sampling, samplesOver, takenEvery } from './sampling.js';
+import { smoothedOver } from './smoothedOver.js';
 import type { Sweep } from './sweep.js';
+import { asStamped, type TakenStamps } from './takenStamps.js';
 import { withoutRipple } from './withoutRipple.js';
 
 /** What is known of the recorder; each field is found from the data or not used when left out. */
@@ -44,8 +46,12 @@ export interface CaptureQuality extends SampleTimes {
   /** How the recorder formed its samples, and the interval of those that it took, s; as told, or `picked`. */
   readonly sampling: Sampling;
   readonly sampledEvery: Seconds;
+  /** How long its samples were smoothed over, as their noise tells, s; 0 where it does not tell. */
+  readonly smoothedOver: Seconds;
   /** How many samples bore a time before that of the one before them. */
   readonly disordered: number;
+  /** What was assumed of the stamps. */
+  readonly stamps: TakenStamps;
   readonly resolution: Volts;
   /** Standard deviation of the noise, V. */
   readonly noise: Volts;
@@ -84,7 +90,10 @@ export function prepareSweep(
   span: Volts,
   recorder: Recorder,
   criteria: Criteria,
-  disordered = 0,
+  { disordered, stamps }: Pick<CaptureQuality, 'disordered' | 'stamps'> = {
+    disordered: 0,
+    stamps: asStamped,
+  },
 ): PreparedSweep {
   const samples = sweep.time.length;
   const duration = sweep.time[samples - 1]! - sweep.time[0]!;
@@ -107,8 +116,10 @@ export function prepareSweep(
   ] as const;
   const { sampling = 'picked' } = recorder;
   const sampledEvery = takenEvery(interval, recorder);
+  const smoothed = smoothedOver(sweep.signal, interval, resolution);
+  const every = Math.max(sampledEvery, smoothed);
   const chanceOf = (wanted: number): Fraction =>
-    chanceToLeave(wanted, criteria.dropout, sweep.time, times, recorder);
+    chanceToLeave(samplesOver(wanted, sampling), criteria.dropout, sweep.time, times, every);
   const [visibleSetBy, visible] = limits.reduce((most, one) => (one[1] > most[1] ? one : most));
   const quality: CaptureQuality = {
     samples,
@@ -116,14 +127,16 @@ export function prepareSweep(
     ...times,
     sampling,
     sampledEvery,
+    smoothedOver: smoothed,
     disordered,
+    stamps,
     resolution,
     noise,
     ...(ripple && { ripple }),
     clip,
     visible,
     visibleSetBy,
-    shortestDropout: samplesOver(criteria.samplesInDropout, sampling) * sampledEvery,
+    shortestDropout: samplesOver(criteria.samplesInDropout, sampling) * every,
     dropoutChance: { one: chanceOf(1), wanted: chanceOf(criteria.samplesInDropout) },
   };
   return {

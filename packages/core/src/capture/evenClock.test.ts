@@ -10,14 +10,20 @@ const largestMiss = (time: Float64Array) =>
 
 describe('evenClock', () => {
   test('leaves even stamps as they are', () => {
-    expect(evenClock(even, even.map(wave))).toEqual({ time: even, clock: 'stamped' });
+    expect(evenClock(even, even.map(wave))).toEqual({
+      time: even,
+      clock: 'stamped',
+      moved: 0,
+    });
   });
 
   test('spaces rows evenly that were sampled five to a millisecond and bear whole ones', () => {
     const stamps = even.map((at) => Math.floor(at * 1000 + 1e-9) / 1000);
-    const { time, clock } = evenClock(stamps, even.map(wave));
+    const { time, clock, moved } = evenClock(stamps, even.map(wave));
     expect(clock).toBe('even');
     expect(largestMiss(time)).toBeLessThan(1e-4);
+    // The first and the last of five rows lie two intervals from their middle.
+    expect(moved).toBeCloseTo(4e-4, 4);
   });
 
   test('spaces stamps evenly that were written late, where the signal is the smoother for it', () => {
@@ -52,8 +58,10 @@ describe('evenClock', () => {
     const kept = Array.from(even.keys()).filter((i) => i < 500 || i > 700);
     const at = Float64Array.from(kept, (i) => even[i]!);
     const stamps = at.map((one) => Math.floor(one * 100 + 1e-9) / 100);
-    const { time, clock } = evenClock(stamps, at.map(wave));
+    const { time, clock, moved } = evenClock(stamps, at.map(wave));
     expect(clock).toBe('spread');
+    // The last of fifty rows; where no stamp follows they are spread twice as wide at the most.
+    expect(moved).toBeCloseTo(49 * 4e-4, 6);
     const misses = time.map((one, i) => Math.abs(one - at[i]!));
     expect(Math.max(...misses.filter((_, i) => i < 400))).toBeLessThan(1e-3);
   });

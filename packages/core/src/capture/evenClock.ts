@@ -1,11 +1,6 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
-
-/**
- * How the times of the samples were taken: as `stamped`, or `even`, as a clock that ticks evenly and whose stamps were written coarse,
- * late or several under one; `spread`, evenly between the stamps that several rows bear.
- */
-export type Clock = 'stamped' | 'even' | 'spread';
+import type { TakenStamps } from './takenStamps.js';
 
 /** Stamps of an even clock lie within so many intervals, or this time, of it. */
 const mostIntervalsOff = 6;
@@ -34,11 +29,11 @@ const leastChange = 0.02;
 export function evenClock(
   time: Float64Array,
   signal: Float64Array,
-): { readonly time: Float64Array; readonly clock: Clock } {
+): { readonly time: Float64Array } & Pick<TakenStamps, 'clock' | 'moved'> {
   const asStamped =
     repeatedShare(time) > manyRepeated
-      ? { time: spreadStamps(time), clock: 'spread' as const }
-      : { time, clock: 'stamped' as const };
+      ? spreadClock(time)
+      : { time, clock: 'stamped' as const, moved: 0 };
   const count = time.length;
   if (count < 2 * neighbours) return asStamped;
   const { start, interval } = evenLine(time);
@@ -60,7 +55,11 @@ export function evenClock(
   );
   if (blocks.stray > mostOfBlocks) return asStamped;
   if (least > 0 && !isSmootherEven(time, signal)) return asStamped;
-  return { time: Float64Array.from(time, (_, i) => start + i * interval), clock: 'even' };
+  return {
+    time: Float64Array.from(time, (_, i) => start + i * interval),
+    clock: 'even',
+    moved: farthest,
+  };
 }
 
 /** From this part of all rows on, those that bear the stamp of the one before are no accident. */
@@ -70,6 +69,12 @@ function repeatedShare(time: Float64Array): number {
   let repeated = 0;
   for (let i = 1; i < time.length; i++) if (time[i] === time[i - 1]) repeated++;
   return repeated / time.length;
+}
+
+function spreadClock(time: Float64Array): ReturnType<typeof evenClock> {
+  const spread = spreadStamps(time);
+  const moved = spread.reduce((most, at, i) => Math.max(most, at - time[i]!), 0);
+  return { time: spread, clock: 'spread', moved };
 }
 
 /** Rows of one stamp lie evenly between it and the next one, or as far apart as rows usually do where a gap follows. */

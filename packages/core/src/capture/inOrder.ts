@@ -1,6 +1,7 @@
 import { InputError } from '../errors.js';
 import { mendedStamps } from './mendedStamps.js';
 import type { Sweep } from './sweep.js';
+import type { TakenStamps } from './takenStamps.js';
 
 /** Stamps out of order by no more than so many intervals were written late; farther back is another recording. */
 const mostIntervals = 3;
@@ -8,10 +9,15 @@ const mostIntervals = 3;
 /**
  * Puts samples whose stamps were written out of order back in order.
  *
- * @returns The sweep itself where nothing was out of order, and how many samples were.
+ * @returns The sweep itself where nothing was out of order, how many samples were, and which stamps were mended before.
  * @throws InputError `time-backwards` where the time runs back by more than three intervals.
  */
-export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disordered: number } {
+export function inOrder(
+  sweep: Sweep,
+): { readonly sweep: Sweep; readonly disordered: number } & Pick<
+  TakenStamps,
+  'strayed' | 'restarts'
+> {
   const { time, signal, supply } = sweep;
   const count = time.length;
   let disordered = 0;
@@ -22,14 +28,16 @@ export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disorde
     if (time[i]! < earliest) earliest = time[i]!;
     if (time[i]! > latest) latest = time[i]!;
   }
-  if (disordered === 0) return { sweep, disordered };
+  const nothingMended = { disordered, strayed: 0, restarts: 0 };
+  if (disordered === 0) return { sweep, ...nothingMended };
   const most = (mostIntervals * (latest - earliest)) / (count - 1);
   const back = time.findIndex((at, i) => i > 0 && time[i - 1]! - at > most);
   if (back > 0) {
     const mended = mendedStamps(time, signal);
     if (mended.time !== time) {
       const again = inOrder({ ...sweep, time: mended.time });
-      return { sweep: again.sweep, disordered };
+      const { strayed, restarts } = mended;
+      return { sweep: again.sweep, disordered, strayed, restarts };
     }
     throw new InputError(
       'time-backwards',
@@ -47,6 +55,6 @@ export function inOrder(sweep: Sweep): { readonly sweep: Sweep; readonly disorde
       signal: sorted(signal),
       ...(supply && { supply: sorted(supply) }),
     },
-    disordered,
+    ...nothingMended,
   };
 }

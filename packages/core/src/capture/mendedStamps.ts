@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
+import type { TakenStamps } from './takenStamps.js';
 
 /** A stamp strays alone where its neighbours lie in order without it; no more than one in so many does. */
 const fewestBetween = 100;
@@ -11,12 +12,8 @@ const nearby = 10;
 const mostIntervals = 10_000;
 
 /** What was wrong with the stamps, by number of samples. */
-export interface MendedStamps {
+interface MendedStamps extends Pick<TakenStamps, 'strayed' | 'restarts'> {
   readonly time: Float64Array;
-  /** Stamps that strayed alone, taken to lie between their neighbours. */
-  readonly strayed: number;
-  /** How often the counter began anew while the signal went on. */
-  readonly restarts: number;
 }
 
 /**

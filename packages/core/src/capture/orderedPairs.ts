@@ -12,6 +12,7 @@ const usualApart = 0.9;
 export interface OrderedPairs {
   /** In the order in which they follow on the ones before. */
   readonly signal: Float64Array;
+  readonly pairs: number;
   /** How far apart the two of a pair were taken while the signal moved, as a part of the time between stamps. */
   readonly apart: Fraction;
 }
@@ -57,7 +58,7 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
     i++;
   }
   const isKnown = moving >= fewestMoving && whole >= within;
-  return { signal: ordered, apart: isKnown ? within / whole : usualApart };
+  return { signal: ordered, pairs, apart: isKnown ? within / whole : usualApart };
 }
 
 /**

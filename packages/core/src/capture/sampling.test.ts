@@ -42,7 +42,13 @@ describe.each(['picked', 'averaged', 'peak-kept', 'interpolated'] as const)(
       for (const part of [0.6, 0.85, 1.2]) {
         const seconds = part * shortest;
         const counted = phases.filter((begins) => left(sampling, begins, seconds) >= 2).length;
-        const chance = chanceToLeave(2, seconds, time, sampleTimes(time), recorder);
+        const chance = chanceToLeave(
+          samplesOver(2, sampling),
+          seconds,
+          time,
+          sampleTimes(time),
+          every,
+        );
         expect(chance).toBeCloseTo(counted / phases.length, 1);
       }
     });

@@ -23,17 +23,19 @@ export function takenEvery(interval: Seconds, { sampling, sampledEvery }: Record
   return sampling === 'interpolated' ? Math.max(interval, sampledEvery!) : interval;
 }
 
-/** The probability that a dropout anywhere in a recording left a number of samples in full. */
+/**
+ * The probability that a dropout anywhere in a recording reaches over a number of samples.
+ *
+ * @param every Interval of the samples that tell something of their own, s.
+ */
 export function chanceToLeave(
-  wanted: number,
+  samples: number,
   seconds: Seconds,
   time: Float64Array,
   { longestGap, interval }: SampleTimes,
-  recorder: Recorder,
+  every: Seconds,
 ): Fraction {
-  const samples = samplesOver(wanted, recorder.sampling);
   if (samples === 0) return 1;
-  const every = takenEvery(interval, recorder);
   if (every > interval) return Math.min(1, Math.max(0, seconds / every - samples + 1));
   return samples * longestGap <= seconds ? 1 : chanceOfSamples(time, seconds, samples);
 }

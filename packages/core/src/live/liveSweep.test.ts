@@ -68,7 +68,7 @@ describe('liveSweep', () => {
     expect(live.provisional()).toMatchObject({ samples: 1, found: 0 });
     expect(() => live.end()).toThrow(expect.objectContaining({ code: 'too-few-samples' }));
     live.feed(Float64Array.of(2), Float64Array.of(2));
-    expect(live.end().quality.samples).toBe(2);
+    expect(live.end().quality).toMatchObject({ samples: 2, stamps: { clock: 'stamped' } });
   });
 
   test('hands supply and stretches on', () => {

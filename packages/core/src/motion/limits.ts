@@ -58,6 +58,16 @@ export const shortestGap: Seconds = 0.03;
 /** The acceleration of a quick hand, by which a turn is told from a departure that is gradual: 5.8/(0.24 s)². */
 export const handAcceleration = 100;
 
+/** A hand that does not throw a throttle sets it off with this at the most, spans per second squared: nearly three times that of a stroke in 0.2 s. */
+export const startAcceleration = 400;
+
+/**
+ * A hand that tries a throttle takes this long for a stroke, or longer; a quick one may take 0.2 s. What is shorter, or holds no more
+ * intervals than this, may lie between two strokes: it shows no dead output.
+ */
+export const handStroke: Seconds = 0.5;
+export const fewestIntervals = 50;
+
 /** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */
 export function unseenHand(departure: number): Seconds {
   return Math.sqrt((2 * departure) / handAcceleration);

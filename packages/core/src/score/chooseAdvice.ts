@@ -50,12 +50,15 @@ function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
   switch (check) {
     case 'sample-interval':
       return 'record-faster';
+    case 'smoothing':
+      return 'record-without-smoothing';
     case 'coverage':
       return isPassedUnseen ? 'record-faster' : 'record-whole-strokes';
     case 'visible-departure':
       return 'record-quieter';
     case 'clipping':
       return 'change-range';
+    case 'duration':
     case 'closed-end':
     case 'open-end':
     case 'whole-strokes':

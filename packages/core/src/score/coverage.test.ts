@@ -29,6 +29,7 @@ interface Plan {
   readonly gap?: readonly [number, number];
   readonly bySpring?: boolean;
   readonly sampledEvery?: number;
+  readonly smoothedOver?: number;
   /** Where the track leaps on, and whether that was found. */
   readonly crack?: Travel;
   readonly isFound?: boolean;
@@ -80,7 +81,7 @@ function seen(plan: Plan = {}) {
     found,
     expected,
     scale,
-    { interval, sampledEvery, sampling },
+    { interval, sampledEvery, smoothedOver: plan.smoothedOver ?? 0, sampling },
     defaultCriteria,
   );
   return { looks, strokes };
@@ -118,6 +119,8 @@ describe('coverage', () => {
     expect(seen({ interval: 7.5e-3, sampling: 'averaged' }).looks.opening).toEqual(none);
     const drawn = { sampling: 'interpolated', sampledEvery: 10e-3 } as const;
     expect(seen(drawn).looks.opening).toEqual(none);
+    expect(seen({ interval: 1e-3, smoothedOver: 7e-3 }).looks.opening).toEqual(each);
+    expect(seen({ interval: 1e-3, smoothedOver: 20e-3 }).looks.opening).toEqual(none);
   });
 
   test('a hand so quick that too few samples fall into a tenth saw none', () => {

@@ -46,14 +46,17 @@ export function coverage(
   departures: readonly Departure[],
   expected: Expectation,
   scale: ThrottleScale,
-  quality: Pick<CaptureQuality, 'interval' | 'sampledEvery' | 'sampling'>,
+  quality: Pick<CaptureQuality, 'interval' | 'sampledEvery' | 'smoothedOver' | 'sampling'>,
   criteria: Pick<Criteria, 'dropout' | 'samplesInDropout'>,
 ): Coverage {
   const { path, rests, snaps } = movement;
   const borders = bordersOf(expected, scale, movement.stops);
   const wanted = Math.max(1, samplesOver(criteria.samplesInDropout, quality.sampling));
-  // What was drawn between fewer samples counts as those.
-  const ofStamps = Math.min(1, quality.interval / quality.sampledEvery);
+  // What was drawn between fewer samples, or smoothed over several, counts as fewer.
+  const ofStamps = Math.min(
+    1,
+    quality.interval / Math.max(quality.sampledEvery, quality.smoothedOver),
+  );
   const longest = criteria.dropout * rounding;
   const looks = { opening: noLooks(), closing: noLooks() };
   const samples = new Float64Array(tenths);

@@ -11,11 +11,12 @@ export function judgeCapture(
   recorder: Recorder,
   criteria: Criteria,
 ): readonly Check[] {
-  const { sampledEvery, sampling, visible } = prepared.quality;
+  const { sampledEvery, smoothedOver, sampling, visible } = prepared.quality;
   const span = Math.abs(expected.windows.open.nominal - expected.windows.closed.nominal);
   const slowest = criteria.dropout / Math.max(1, samplesOver(criteria.samplesInDropout, sampling));
   return [
     atMost('sample-interval', 's', sampledEvery, slowest * (1 + 1e-9)),
+    atMost('smoothing', 's', smoothedOver, slowest),
     atMost('visible-departure', '1', visible / span, criteria.coarsestVisible),
     clipping(prepared, expected, recorder),
   ];

@@ -13,7 +13,10 @@ const nearEnd = 0.1;
 
 /**
  * Whether the output lives and is that of leads on the right terminals, and whether a whole opening and a whole closing
- * were recorded. An output that stands still at the closed reading may be one that nobody moved.
+ * were recorded. An output that stands still at the closed reading, or in a recording that is too short for a stroke, may be one that
+ * nobody moved.
+ *
+ * @param isLong Whether the recording could hold a stroke.
  */
 export function judgeMovement(
   path: Float64Array,
@@ -21,6 +24,7 @@ export function judgeMovement(
   { windows }: Expectation,
   scale: ThrottleScale,
   misconnected: ReturnType<typeof isMisconnected>,
+  isLong: boolean,
   criteria: Criteria,
 ): readonly Check[] {
   let lowest = path[0]!;
@@ -33,18 +37,16 @@ export function judgeMovement(
   const volts = scale.closed + ((lowest + highest) / 2) * scale.span;
   const beyond = criteria.endMarginal * Math.abs(scale.span);
   const atClosed = volts >= windows.closed.low - beyond && volts <= windows.closed.high + beyond;
+  const isDead = range < deadRange && !atClosed;
+  const isSound = range >= deadRange && misconnected === 'no';
   const live: Check = {
     check: 'live-output',
     outcome:
-      misconnected === 'surely'
+      (isDead || misconnected === 'surely') && isLong
         ? 'fails'
-        : range >= deadRange
-          ? misconnected === 'perhaps'
-            ? 'cannot-tell'
-            : 'conforms'
-          : atClosed
-            ? 'cannot-tell'
-            : 'fails',
+        : isSound
+          ? 'conforms'
+          : 'cannot-tell',
     unit: '1',
     measured: range,
     lowLimit: deadRange,

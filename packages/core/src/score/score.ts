@@ -84,13 +84,16 @@ export interface Spot {
 
 /** What a check compares. */
 export type CheckCode =
+  | 'duration'
   | 'live-output'
   | 'sample-interval'
+  | 'smoothing'
   | 'visible-departure'
   | 'clipping'
   | 'supply'
   | 'coupling'
   | 'whole-strokes'
+  | 'starts'
   | 'coverage'
   | 'departures'
   | 'closed-end'
@@ -172,6 +175,7 @@ export type Advice =
   | 'record-more-returns'
   | 'record-again'
   | 'record-faster'
+  | 'record-without-smoothing'
   | 'record-quieter'
   | 'record-whole-strokes'
   | 'change-range'

@@ -5,6 +5,7 @@ import { expectation } from '../expectation/expectation.js';
 import type { SimulatedFault } from '../simulate/faults.js';
 import type { SimulatedMovement } from '../simulate/movement.js';
 import { type SweepPlan, simulateSweep } from '../simulate/simulateSweep.js';
+import { runningMedian } from '../statistics/runningMedian.js';
 import type { CheckCode, Score } from './score.js';
 import { scoreSweep } from './scoreSweep.js';
 
@@ -121,6 +122,31 @@ describe('scoreSweep', () => {
     expect(drawn.quality).toMatchObject({ sampledEvery: 0.01, shortestDropout: 0.02 });
   });
 
+  test('a recording that was smoothed shows no short dropout: inconclusive, with what to switch off', () => {
+    const { sweep } = simulateSweep({ ...plan, recorder: { interval: 1e-3, noise: 0.01 } });
+    const signal = runningMedian(sweep.signal, 25);
+    const score = scoreSweep({ time: sweep.time, signal }, expectation(circuit, tolerances));
+    expect(score.verdict).toBe('inconclusive');
+    expect(outcome(score, 'smoothing')).toBe('cannot-tell');
+    expect(score.quality.smoothedOver).toBeGreaterThan(7.5e-3);
+    expect(score.quality.shortestDropout).toBe(2 * score.quality.smoothedOver);
+    expect(score.advice).toContain('record-without-smoothing');
+    expect(judge().quality.smoothedOver).toBe(0);
+  });
+
+  test('strokes that all begin at full speed are those of no throttle: inconclusive', () => {
+    const time = Float64Array.from({ length: 20_000 }, (_, i) => i * 5e-4);
+    const { closed, open } = expectation(circuit, tolerances).windows;
+    const signal = time.map((at) => {
+      const place = at % 2;
+      const level = place < 1 ? 1 - Math.exp(-place / 0.15) : Math.exp(-(place - 1) / 0.15);
+      return closed.nominal + (open.nominal - closed.nominal) * level;
+    });
+    const score = scoreSweep({ time, signal }, expectation(circuit, tolerances));
+    expect(outcome(score, 'starts')).toBe('cannot-tell');
+    expect(score).toMatchObject({ verdict: 'inconclusive', causes: [{ cause: 'recording' }] });
+  });
+
   test('too much noise, a half stroke, gaps at one place, a clipped end: inconclusive', () => {
     expect(judge([], { recorder: { ...plan.recorder, noise: 0.1 } }).verdict).toBe('inconclusive');
     const half = [
@@ -171,6 +197,57 @@ describe('scoreSweep', () => {
       expectation(circuit, tolerances),
     );
     expect(dead).toMatchObject({ verdict: 'fail', causes: [{ cause: 'wiring', weight: 1 }] });
+  });
+
+  test('what is too short to hold a stroke shows no dead output: it is the recording’s', () => {
+    const still = (samples: number, interval: number) =>
+      scoreSweep(
+        {
+          time: Float64Array.from({ length: samples }, (_, i) => i * interval),
+          signal: new Float64Array(samples).fill(2.5),
+        },
+        expectation(circuit, tolerances),
+      );
+    for (const short of [still(2, 1), still(4000, 5e-13), still(8000, 2.5e-10), still(40, 1)]) {
+      expect(short.verdict).toBe('inconclusive');
+      expect(short.causes).toEqual([{ cause: 'recording', weight: 1 }]);
+      expect(short.advice).toContain('record-whole-strokes');
+      expect(outcome(short, 'duration')).toBe('cannot-tell');
+    }
+    expect(still(100, 0.01).verdict).toBe('fail');
+  });
+
+  test('says what was assumed of the stamps, if anything', () => {
+    expect(judge().quality.stamps).toEqual({
+      clock: 'stamped',
+      moved: 0,
+      pairs: 0,
+      strayed: 0,
+      restarts: 0,
+    });
+    const { time, signal } = simulateSweep(plan).sweep;
+    const stampsOf = (change: (at: number, i: number) => number, recorder: Recorder = {}) =>
+      scoreSweep({ time: time.map(change), signal }, expectation(circuit, tolerances), recorder)
+        .quality.stamps;
+    const coarse = stampsOf((at) => Math.floor(at / 0.004) * 0.004);
+    expect(coarse).toMatchObject({ clock: 'even', pairs: 0 });
+    expect(coarse.moved).toBeGreaterThan(0.0015);
+    expect(coarse.moved).toBeLessThan(0.003);
+    const halfway = Math.floor(time.length / 2);
+    const anew = (at: number, i: number) => (i < halfway ? at : at - time[halfway]!);
+    expect(stampsOf(anew)).toMatchObject({ restarts: 1, strayed: 0 });
+    const stray = (at: number, i: number) => (i === halfway ? at - 1 : at);
+    expect(stampsOf(stray)).toMatchObject({ restarts: 0, strayed: 1 });
+    expect(stampsOf(stray, { coupling: 'ac' })).toMatchObject({ clock: 'stamped', strayed: 1 });
+    const pairwise = signal.map((volts, i) => {
+      const other = signal[Math.min(signal.length - 1, i % 2 === 0 ? i + 1 : i - 1)]!;
+      return i % 2 === 0 ? Math.min(volts, other) : Math.max(volts, other);
+    });
+    const pairs = scoreSweep(
+      { time: time.map((at, i) => (i % 2 === 0 ? at : time[i - 1]!)), signal: pairwise },
+      expectation(circuit, tolerances),
+    ).quality.stamps;
+    expect(pairs).toMatchObject({ clock: 'even', pairs: Math.floor(time.length / 2) });
   });
 
   test('is plain data: it survives JSON', () => {

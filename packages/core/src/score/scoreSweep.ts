@@ -1,5 +1,10 @@
 import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
-import { type PreparedSweep, prepareSweep, type Recorder } from '../capture/captureQuality.js';
+import {
+  type CaptureQuality,
+  type PreparedSweep,
+  prepareSweep,
+  type Recorder,
+} from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import { checkSweep } from '../capture/checkSweep.js';
 import { evenClock } from '../capture/evenClock.js';
@@ -7,6 +12,7 @@ import { inOrder } from '../capture/inOrder.js';
 import { orderedPairs, pairTimes } from '../capture/orderedPairs.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
+import { asStamped } from '../capture/takenStamps.js';
 import { contactLevels } from '../contact/contactLevels.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
@@ -33,8 +39,10 @@ import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeDepartures } from './judgeDepartures.js';
+import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
+import { judgeStarts } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
 import { morePasses } from './morePasses.js';
 import type { DeliberateTest, Score } from './score.js';
@@ -83,23 +91,28 @@ export function scoreSweep(
       'The expected closed and open readings are equal; the sensor must have a different position at each stop.',
     );
   }
-  const ordered = inOrder(sweep);
+  const { sweep: ordered, disordered, ...mended } = inOrder(sweep);
+  const asMended = { ...asStamped, ...mended };
   if (recorder.coupling === 'ac') {
-    const whole = prepareSweep(ordered.sweep, scale.span, recorder, criteria, ordered.disordered);
-    return scoreAcCoupled(ordered.sweep, whole, expected, recorder, criteria);
+    const taken = { disordered, stamps: asMended };
+    const whole = prepareSweep(ordered, scale.span, recorder, criteria, taken);
+    return scoreAcCoupled(ordered, whole, expected, recorder, criteria);
   }
   const hookUp = hookUpLevels(expected.circuit);
-  const ratio = ratiometric(ordered.sweep, hookUp, recorder);
-  const kept = ratio.sweep.time.length < 2 ? ordered.sweep : ratio.sweep;
-  const pairs = orderedPairs(kept.time, kept.signal);
-  const signal = pairs?.signal ?? kept.signal;
-  const { time: at } = evenClock(kept.time, signal);
+  const ratio = ratiometric(ordered, hookUp, recorder);
+  const kept = ratio.sweep.time.length < 2 ? ordered : ratio.sweep;
+  const inPairs = orderedPairs(kept.time, kept.signal);
+  const signal = inPairs?.signal ?? kept.signal;
+  const { time: at, ...clock } = evenClock(kept.time, signal);
   const judged = { ...kept, time: at, signal };
-  const { draft, ...capture } = prepared(judged, scale, recorder, criteria, ordered.disordered);
+  const { draft, ...capture } = prepared(judged, scale, recorder, criteria, {
+    disordered,
+    stamps: { ...asMended, ...clock, pairs: inPairs?.pairs ?? 0 },
+  });
   const { quality } = capture;
   const levels =
-    pairs && capture.levels.perBin === 1
-      ? { ...capture.levels, time: pairTimes(kept.time, at, pairs.apart) }
+    inPairs && capture.levels.perBin === 1
+      ? { ...capture.levels, time: pairTimes(kept.time, at, inPairs.apart) }
       : capture.levels;
   const { path, departures, movement } = followThrottle(
     levels,
@@ -127,7 +140,11 @@ export function scoreSweep(
   const pulses = found.some(({ kind }) => kind === 'spike') ? explanations[0]?.foreign : undefined;
   const findings = found.map((one, i) => asExplained(one, pulses?.has(i)));
   const instrument = ratio.uncertainty ?? 0;
-  const ends = { quality, scale, path: movement.path, movement, instrument };
+  const duration = judgeDuration(quality);
+  const isLong = duration.outcome === 'conforms';
+  // What is too short for a stroke came to no stop.
+  const ended = isLong ? movement : { ...movement, rests: [], strokes: [], snaps: [] };
+  const ends = { quality, scale, path: movement.path, movement: ended, instrument };
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
@@ -151,9 +168,19 @@ export function scoreSweep(
     criteria,
   );
   const checks = [
+    duration,
     ...judgeCapture(capture, expected, recorder, criteria),
     judgeSupply(ratio, criteria),
-    ...judgeMovement(movement.path, movement.strokes, expected, scale, misconnected, criteria),
+    ...judgeMovement(
+      movement.path,
+      movement.strokes,
+      expected,
+      scale,
+      misconnected,
+      isLong,
+      criteria,
+    ),
+    judgeStarts(levels.time, path, movement, levels),
     judgeCoverage(looks, criteria),
     judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
@@ -215,7 +242,7 @@ function prepared(
   scale: ThrottleScale,
   recorder: Recorder,
   criteria: Criteria,
-  disordered: number,
+  taken: Pick<CaptureQuality, 'disordered' | 'stamps'>,
 ): Pick<PreparedSweep, 'quality' | 'clipped'> & {
   readonly levels: Levels;
   readonly draft: Float64Array;
@@ -225,7 +252,7 @@ function prepared(
     scale.span,
     recorder,
     criteria,
-    disordered,
+    taken,
   );
   return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
 }

@@ -1,0 +1,66 @@
+import { median } from '../statistics/median.js';
+import type { Seconds, Volts } from '../units.js';
+
+/** Blocks of this length, of which the quietest quarter are looked at: the throttle rests in them. Fewer samples in one tell nothing. */
+const blockLength: Seconds = 0.2;
+const fewestSamples = 32;
+const quietest = 0.25;
+const fewestBlocks = 6;
+/** Of smoothed noise the mean square of second differences grows so with four times their reach, from the first so many reaches on. */
+const leastGrowth = 1.7;
+const mostGrowth = 16;
+const fewestReaches = 2;
+/** Then it stays; of hum it falls below this part of what it was before. */
+const leastKept = 0.5;
+/** Noise is told from rounding from this part of a step's square on. */
+const leastNoise = 0.5;
+
+/**
+ * How long a recorder, or what it was exported by, smoothed over: the noise of samples that are each a mean or a median of many hangs
+ * together. Of white noise second differences are as large at any reach; of a mean over w samples their mean square is 4k/w of the
+ * noise's own at a reach of k, and 6 times it from w on. Rounding adds half a step's square. 0 where noise below one step, hum or slow
+ * tremor hide it, and for a mean of five samples or fewer, which loses little.
+ */
+export function smoothedOver(signal: Float64Array, interval: Seconds, resolution: Volts): Seconds {
+  const length = Math.round(blockLength / interval);
+  const blocks = Math.floor(signal.length / length);
+  if (length < fewestSamples || blocks < fewestBlocks) return 0;
+  const quiet = Array.from({ length: blocks }, (_, i) => {
+    const block = signal.subarray(i * length, (i + 1) * length);
+    return { block, range: rangeOf(block) };
+  })
+    .sort((a, b) => a.range - b.range)
+    .slice(0, Math.max(fewestBlocks, Math.ceil(quietest * blocks)));
+  const squares: number[] = [];
+  for (let lag = 1; 4 * lag <= length; lag *= 2) {
+    const each = quiet.map(({ block }) => meanSquare(block, lag));
+    squares.push(median(Float64Array.from(each)) - resolution ** 2 / 2);
+  }
+  const growth = (i: number): number => squares[i + 2]! / squares[i]!;
+  let reaches = 0;
+  while (growth(reaches) >= leastGrowth && growth(reaches) <= mostGrowth) reaches++;
+  const last = reaches + 1;
+  const noise = squares[last]! / 6;
+  const isHum = squares.some((one, i) => one < leastKept * Math.max(...squares.slice(0, i)));
+  if (reaches < fewestReaches || isHum || noise < leastNoise * resolution ** 2) return 0;
+  const samples = (noise * 4 * 7) / (squares[0]! + squares[1]! + squares[2]!);
+  // It hangs together over half of the reach up to which it grew, at the least.
+  return interval * Math.max(samples, 2 ** reaches);
+}
+
+function rangeOf(block: Float64Array): Volts {
+  let [low, high] = [Infinity, -Infinity];
+  for (const volts of block) {
+    if (volts < low) low = volts;
+    if (volts > high) high = volts;
+  }
+  return high - low;
+}
+
+/** Of second differences that reach over so many samples to either side. */
+function meanSquare(block: Float64Array, lag: number): number {
+  let sum = 0;
+  for (let i = lag; i + lag < block.length; i++)
+    sum += (block[i - lag]! - 2 * block[i]! + block[i + lag]!) ** 2;
+  return sum / (block.length - 2 * lag);
+}
