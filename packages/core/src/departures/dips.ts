@@ -39,6 +39,11 @@ export function findDips(
   const found: Excursion[] = [];
   if (interval > coarse) return found;
   const taken = skip.slice();
+  // A hand that turns round short of a stop, or at one that is not known, turns at an outermost level.
+  const lowest = mean.reduce((least, level) => Math.min(least, level), Infinity);
+  const highest = mean.reduce((most, level) => Math.max(most, level), -Infinity);
+  const closed = Math.max(stops.closed, lowest) + nearStop;
+  const open = Math.min(stops.open, highest) - nearStop;
   for (const length of lengths) {
     const bins = Math.round(length / interval);
     if (bins < fewestBins) continue;
@@ -53,7 +58,7 @@ export function findDips(
         continue;
       const one = dipAt(levels, mean, from, to, beside);
       if (!one) continue;
-      if (one.level < stops.closed + nearStop || one.level > stops.open - nearStop) continue;
+      if (one.level < closed || one.level > open) continue;
       const depth = Math.max(-one.below, one.above);
       const seconds = time[one.to]! - time[one.from]! + 2 * interval;
       if (depth < visible + 2 * noise || (8 * depth) / seconds ** 2 < noHand) continue;

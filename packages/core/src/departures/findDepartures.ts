@@ -39,6 +39,9 @@ const ofRough = 0.9;
 const leastEvidence = 1.5;
 const sureEvidence = 7;
 const leastOfMore = 0.5;
+/** A hand may stop and go on: where nothing else stands out at the place, a dead spot is told from three thousand to one on. */
+const leastOfStand = 8;
+const onePlace = 0.03;
 const slowSampling: Seconds = 4e-3;
 const leastOfSlow = 8;
 
@@ -100,13 +103,22 @@ export function findDepartures(
 
 function isSureAmong(
   departures: readonly Departure[],
-  { interval, visible }: Levels,
+  { mean, interval, visible }: Levels,
 ): (one: Departure) => boolean {
   const isSettled = departures.some(({ evidence = 0 }) => evidence >= sureEvidence);
   const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
   const least = isSettled ? leastOfMore : alone;
-  return ({ kind, depth, evidence = Number.POSITIVE_INFINITY }) =>
-    kind === 'rough'
-      ? Math.abs(depth) >= visible * ofRough
-      : Math.abs(depth) >= visible * (1 + margin) && evidence >= least;
+  const isAlone = (one: Departure): boolean =>
+    !departures.some(
+      (other) =>
+        other !== one &&
+        other.kind === one.kind &&
+        Math.abs(mean[other.from]! - mean[one.from]!) <= onePlace,
+    );
+  return (one) => {
+    const { kind, depth, evidence = Number.POSITIVE_INFINITY } = one;
+    if (kind === 'rough') return Math.abs(depth) >= visible * ofRough;
+    const isSure = evidence >= least && Math.abs(depth) >= visible * (1 + margin);
+    return isSure && (kind !== 'dead-spot' || evidence >= leastOfStand || !isAlone(one));
+  };
 }

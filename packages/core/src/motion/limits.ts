@@ -62,10 +62,10 @@ export const handAcceleration = 100;
 export const startAcceleration = 400;
 
 /**
- * A hand that tries a throttle takes this long for a stroke, or longer; a quick one may take 0.2 s. What is shorter, or holds no more
- * intervals than this, may lie between two strokes: it shows no dead output.
+ * A quick hand takes 0.2 s for a stroke, and lingers at its end. What is shorter than this, or holds no more intervals than that, may lie
+ * between two strokes: it shows no dead output.
  */
-export const handStroke: Seconds = 0.5;
+export const handStroke: Seconds = 0.3;
 export const fewestIntervals = 50;
 
 /** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */

@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import { judgeDuration } from './judgeDuration.js';
 
 test.each([
-  // A stroke by hand takes half a second.
-  [5000, 0.51, 'conforms', 0.5],
-  [5000, 0.49, 'cannot-tell', 0.5],
-  [5000, 2e-9, 'cannot-tell', 0.5],
+  // A quick stroke by hand, and where it ends, take three tenths of a second.
+  [5000, 0.31, 'conforms', 0.3],
+  [5000, 0.29, 'cannot-tell', 0.3],
+  [5000, 2e-9, 'cannot-tell', 0.3],
   // Of an interval of 0.1 s fifty take 5 s.
   [52, 5.1, 'conforms', 5],
   [50, 4.9, 'cannot-tell', 5],
