@@ -215,13 +215,13 @@ export const shortRecording: fc.Arbitrary<RecordedCase> = fc
     few: fc.boolean(),
     count: whole(2, 50),
     many: whole(51, 400),
-    seconds: fc.constantFrom(2e-9, 1e-3, 0.1, 0.49, 5, 1000),
+    seconds: fc.constantFrom(2e-9, 1e-3, 0.1, 0.29, 5, 1000),
     levels: fc.option(fc.array(volts, { minLength: 1, maxLength: 5 }), { nil: undefined }),
     supply: fc.option(fc.constantFrom(4, 5), { nil: undefined }),
   })
   .map(({ from: { sweep, expected }, at, few, count, many, seconds, levels, supply }) => {
     const samples = few ? count : many;
-    const lasts = few ? seconds : Math.min(seconds, 0.49);
+    const lasts = few ? seconds : Math.min(seconds, 0.29);
     const begin = Math.floor(at * (sweep.signal.length - samples));
     const signal = sweep.signal
       .slice(begin, begin + samples)

@@ -337,35 +337,17 @@ export function decode(
     from.accelerationVariance = accelerationVariance;
   };
 
-  const followSound = (from: Hypothesis, mayBreak: boolean): void => {
-    predict(from, from.motion, seconds, ahead);
-    const tryOthers = isOdd();
-    meet(from, from.motion, 0);
-    if (from.motion !== 'hand') {
-      predictNew(from, 'hand');
-      meet(from, 'hand', endsMotion);
-    }
-    if (!tryOthers) return;
-    for (const motion of motions) {
-      if (motion === from.motion) continue;
-      predictNew(from, motion);
-      meet(from, motion, beginningOf(motion, from.motion));
-    }
-    if (Math.abs(from.speed) > thrownSpeed) {
-      predict(
-        from,
-        from.speed < 0 && !isThrown(from.motion) ? 'fall' : from.motion,
-        seconds,
-        ahead,
-      );
+  /** A stop, a hand that catches it, or a stop that lets it go again changes the speed at once. */
+  const meetStop = (from: Hypothesis): void => {
+    const isFast = Math.abs(from.speed) > thrownSpeed;
+    const thrown = isThrown(from.motion);
+    if (isFast) {
+      predict(from, from.speed < 0 && !thrown ? 'fall' : from.motion, seconds, ahead);
       const height = from.speed < 0 ? ahead.level - stops.closed : stops.open - ahead.level;
       if (height < nearStop + Math.abs(ahead.speed) * seconds) hitStop(from);
     }
-    if (
-      Math.abs(from.speed) > thrownSpeed &&
-      from.thrown &&
-      time[bin]! - time[from.thrownSince]! >= shortestFlight
-    ) {
+    const since = time[bin]! - time[from.thrownSince]!;
+    if (isFast && from.thrown && since >= shortestFlight) {
       predictNew(from, 'hand');
       ahead.level -= (from.speed * seconds) / 4;
       ahead.speed /= 2;
@@ -374,22 +356,43 @@ export function decode(
       meet(from, 'hand', catchCost);
     }
     const lies = from.level < stops.closed + nearStop || from.level > stops.open - nearStop;
-    if (lies && !from.thrown && time[bin]! - time[from.thrownSince]! <= longestImpact) {
+    if (lies && !from.thrown && since <= longestImpact) {
       predictNew(from, 'hand');
       strike(ahead, seconds, reboundSpeed);
       meet(from, 'fall', impactCost);
     }
-    if (!isThrown(from.motion)) {
+    land(from, seconds, thrown ? 0 : beginning(rates.fall, seconds));
+  };
+
+  const followSound = (from: Hypothesis, mayBreak: boolean): void => {
+    const thrown = isThrown(from.motion);
+    predict(from, from.motion, seconds, ahead);
+    const tryOthers = isOdd();
+    meet(from, from.motion, 0);
+    if (from.motion !== 'hand') {
+      predictNew(from, 'hand');
+      meet(from, 'hand', endsMotion);
+    }
+    // Between far samples nothing that a fall may have done is odd, a landing neither.
+    if (tryOthers || thrown) meetStop(from);
+    if (!tryOthers) return;
+    for (const motion of motions) {
+      if (motion === from.motion) continue;
+      predictNew(from, motion);
+      meet(from, motion, beginningOf(motion, from.motion));
+    }
+    if (!thrown) {
       predict(from, from.motion, seconds, ahead);
       strike(ahead, seconds, bendSpeed);
       meet(from, from.motion, beginning(rates.bend, seconds));
     }
-    land(from, seconds, isThrown(from.motion) ? 0 : beginning(rates.fall, seconds));
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
     for (const state of broken) breakOff(from, state, beginning(breakRates[state], seconds), true);
-    if (!isThrown(from.motion)) stick(from, beginning(breakRates.stuck, seconds), true);
-    if (!isThrown(from.motion)) predictNew(from, 'hand');
+    if (!thrown) {
+      stick(from, beginning(breakRates.stuck, seconds), true);
+      predictNew(from, 'hand');
+    }
     jump(from, beginning(breakRates.shifting, seconds));
     breakOff(from, 'shifting', beginning(breakRates.shifting, seconds), true);
   };
