@@ -11,11 +11,11 @@ export interface Bins {
   readonly high: Float64Array;
 }
 
-/** Mechanics move nothing within half a millisecond; the extremes of a bin still keep each single sample. */
+/** Mechanics move nothing much within a quarter of a millisecond; the extremes of a bin still keep each single sample. */
 const binLength: Seconds = 0.25e-3;
 
 /**
- * Takes the samples of a sweep together in bins of about half a millisecond, or leaves them single where
+ * Takes the samples of a sweep together in bins of about a quarter of a millisecond, or leaves them single where
  * they are farther apart: then the bins are the sweep's own arrays. A bin ends at a gap in the recording.
  */
 export function binned({ time, signal }: Sweep, interval: Seconds): Bins {

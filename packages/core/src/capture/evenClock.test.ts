@@ -60,8 +60,8 @@ describe('evenClock', () => {
     const stamps = at.map((one) => Math.floor(one * 100 + 1e-9) / 100);
     const { time, clock, moved } = evenClock(stamps, at.map(wave));
     expect(clock).toBe('spread');
-    // The last of fifty rows; where no stamp follows they are spread twice as wide at the most.
-    expect(moved).toBeCloseTo(49 * 4e-4, 6);
+    // The last of fifty rows.
+    expect(moved).toBeCloseTo(49 * 2e-4, 6);
     const misses = time.map((one, i) => Math.abs(one - at[i]!));
     expect(Math.max(...misses.filter((_, i) => i < 400))).toBeLessThan(1e-3);
   });

@@ -77,7 +77,10 @@ function spreadClock(time: Float64Array): ReturnType<typeof evenClock> {
   return { time: spread, clock: 'spread', moved };
 }
 
-/** Rows of one stamp lie evenly between it and the next one, or as far apart as rows usually do where a gap follows. */
+/** So many times what rows usually lie apart is a gap. */
+const longGap = 2;
+
+/** Rows of one stamp lie evenly between it and the next one, or as far apart as rows usually do where a gap follows or nothing. */
 function spreadStamps(time: Float64Array): Float64Array {
   const spread = time.slice();
   const gaps: number[] = [];
@@ -94,9 +97,9 @@ function spreadStamps(time: Float64Array): Float64Array {
   for (let i = 1; i <= time.length; i++) {
     if (i < time.length && time[i] === time[first]) continue;
     const rows = i - first;
-    const whole = i < time.length ? time[i]! - time[first]! : Infinity;
-    const each = Math.min(whole / rows, 2 * usual);
-    for (let k = 1; k < rows; k++) spread[first + k] = time[first]! + k * each;
+    const each = i < time.length ? (time[i]! - time[first]!) / rows : usual;
+    const step = each > longGap * usual ? usual : each;
+    for (let k = 1; k < rows; k++) spread[first + k] = time[first]! + k * step;
     first = i;
   }
   return spread;
@@ -122,7 +125,7 @@ function blocksOff(
   interval: Seconds,
 ): { readonly stray: Seconds; readonly scatter: Seconds } {
   let [low, high] = [Infinity, -Infinity];
-  const scatters: number[] = [];
+  const scatters: number[] = [0];
   const stride = block * Math.max(1, Math.floor(time.length / block / 400));
   for (let from = 0; from + block <= time.length; from += stride) {
     const off = Float64Array.from({ length: block }, (_, k) => {

@@ -18,43 +18,43 @@ export function inOrder(
   TakenStamps,
   'strayed' | 'restarts'
 > {
-  const { time, signal, supply } = sweep;
-  const count = time.length;
+  const { time, signal } = sweep;
   let disordered = 0;
-  let earliest = time[0]!;
-  let latest = earliest;
-  for (let i = 1; i < count; i++) {
-    if (time[i]! < time[i - 1]!) disordered++;
-    if (time[i]! < earliest) earliest = time[i]!;
-    if (time[i]! > latest) latest = time[i]!;
-  }
-  const nothingMended = { disordered, strayed: 0, restarts: 0 };
-  if (disordered === 0) return { sweep, ...nothingMended };
-  const most = (mostIntervals * (latest - earliest)) / (count - 1);
-  const back = time.findIndex((at, i) => i > 0 && time[i - 1]! - at > most);
-  if (back > 0) {
-    const mended = mendedStamps(time, signal);
-    if (mended.time !== time) {
-      const again = inOrder({ ...sweep, time: mended.time });
-      const { strayed, restarts } = mended;
-      return { sweep: again.sweep, disordered, strayed, restarts };
-    }
+  for (let i = 1; i < time.length; i++) if (time[i]! < time[i - 1]!) disordered++;
+  if (disordered === 0) return { sweep, disordered, strayed: 0, restarts: 0 };
+  const back = farBack(time);
+  if (back < 0) return { sweep: sorted(sweep), disordered, strayed: 0, restarts: 0 };
+  const { strayed, restarts, ...mended } = mendedStamps(time, signal);
+  if (strayed + restarts === 0 || farBack(mended.time) >= 0)
     throw new InputError(
       'time-backwards',
       `sweep.time[${back}]`,
       `The time runs backwards from ${time[back - 1]} s to ${time[back]} s at sample ${back}; it must never decrease.`,
     );
+  return { sweep: sorted({ ...sweep, time: mended.time }), disordered, strayed, restarts };
+}
+
+/** The first sample whose time runs back by more than stamps that were written late do, −1 where there is none. */
+function farBack(time: Float64Array): number {
+  let earliest = time[0]!;
+  let latest = earliest;
+  for (const at of time) {
+    if (at < earliest) earliest = at;
+    if (at > latest) latest = at;
   }
+  const most = (mostIntervals * (latest - earliest)) / (time.length - 1);
+  return time.findIndex((at, i) => i > 0 && time[i - 1]! - at > most);
+}
+
+function sorted(sweep: Sweep): Sweep {
+  const { time, signal, supply } = sweep;
   const order = Uint32Array.from(time.keys()).sort((a, b) => time[a]! - time[b]! || a - b);
-  const sorted = (values: Float64Array): Float64Array =>
+  const inTime = (values: Float64Array): Float64Array =>
     Float64Array.from(order, (i) => values[i]!);
   return {
-    sweep: {
-      ...sweep,
-      time: sorted(time),
-      signal: sorted(signal),
-      ...(supply && { supply: sorted(supply) }),
-    },
-    ...nothingMended,
+    ...sweep,
+    time: inTime(time),
+    signal: inTime(signal),
+    ...(supply && { supply: inTime(supply) }),
   };
 }

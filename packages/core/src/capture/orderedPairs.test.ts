@@ -27,6 +27,19 @@ describe('orderedPairs', () => {
     const time = Float64Array.from({ length: 40 }, (_, i) => i);
     expect(orderedPairs(time, time)).toBeUndefined();
   });
+
+  test('leaves rows alone that were sampled one after the other under coarse stamps', () => {
+    const time = Float64Array.from({ length: 4000 }, (_, i) => Math.floor(i / 2));
+    const slowThenQuick = time.map((_, i) =>
+      i < 3900 ? Math.floor(i / 20) : 195 - 2 * (i - 3900),
+    );
+    expect(orderedPairs(time, slowThenQuick)).toBeUndefined();
+  });
+
+  test('orders the first pair by the one after it', () => {
+    const { time, written } = asPairs((at) => 40 - at, 40);
+    expect([...orderedPairs(time, written)!.signal].slice(0, 2)).toEqual([40, 39.1]);
+  });
 });
 
 describe('pairTimes', () => {

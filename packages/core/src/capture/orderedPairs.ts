@@ -5,6 +5,8 @@ const nearlyAll = 0.95;
 /** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved. */
 const fewestStamps = 8;
 const fewestMoving = 8;
+/** Rows that were sampled one after the other have the higher one first where the signal falls: so many pairs that fall tell. */
+const fewestFalling = 3;
 /** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
 const usualApart = 0.9;
 
@@ -26,23 +28,45 @@ export interface OrderedPairs {
  * @returns Nothing where the rows are no such pairs.
  */
 export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedPairs | undefined {
-  let [pairs, groups, lowerFirst] = [0, 0, 0];
+  let [pairs, groups] = [0, 0];
+  // Pairs that differ, of all and of those in which the signal falls from the pair before.
+  let [differ, lowerFirst, falling, fallingLowerFirst] = [0, 0, 0, 0];
   for (let i = 0; i < time.length; ) {
     let to = i + 1;
     while (to < time.length && time[to] === time[i]) to++;
     groups++;
     if (to - i === 2) {
       pairs++;
-      if (signal[i]! <= signal[i + 1]!) lowerFirst++;
+      const [first, second] = [signal[i]!, signal[i + 1]!];
+      const isLower = first < second ? 1 : 0;
+      if (first !== second) {
+        differ++;
+        lowerFirst += isLower;
+        if (i >= 2 && Math.max(first, second) <= Math.min(signal[i - 1]!, signal[i - 2]!)) {
+          falling++;
+          fallingLowerFirst += isLower;
+        }
+      }
     }
     i = to;
   }
-  const areMost = pairs >= nearlyAll * groups && lowerFirst >= nearlyAll * pairs;
+  const areMost =
+    pairs >= nearlyAll * groups &&
+    lowerFirst >= nearlyAll * differ &&
+    falling >= fewestFalling &&
+    fallingLowerFirst >= nearlyAll * falling;
   if (groups < fewestStamps || !areMost) return undefined;
   const ordered = signal.slice();
+  const isPairAt = (i: number): boolean => time[i] === time[i + 1];
+  const nextMiddle = ((signal[2] ?? 0) + (signal[3] ?? 0)) / 2;
+  if (isPairAt(0) && nextMiddle < (signal[0]! + signal[1]!) / 2) {
+    ordered[0] = signal[1]!;
+    ordered[1] = signal[0]!;
+  }
   let [within, whole, moving, before] = [0, 0, 0, 0];
   for (let i = 1; i + 1 < time.length; i++) {
-    if (time[i] !== time[i + 1]) continue;
+    if (i === 1 && isPairAt(0)) continue;
+    if (!isPairAt(i)) continue;
     const [low, high] = [signal[i]!, signal[i + 1]!];
     if (Math.abs(high - ordered[i - 1]!) < Math.abs(low - ordered[i - 1]!)) {
       ordered[i] = high;

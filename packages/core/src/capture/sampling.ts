@@ -36,6 +36,7 @@ export function chanceToLeave(
   every: Seconds,
 ): Fraction {
   if (samples === 0) return 1;
-  if (every > interval) return Math.min(1, Math.max(0, seconds / every - samples + 1));
-  return samples * longestGap <= seconds ? 1 : chanceOfSamples(time, seconds, samples);
+  const asStamped = samples * longestGap <= seconds ? 1 : chanceOfSamples(time, seconds, samples);
+  if (every <= interval) return asStamped;
+  return Math.min(asStamped, Math.max(0, seconds / every - samples + 1));
 }

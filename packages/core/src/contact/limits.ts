@@ -2,7 +2,10 @@ import type { Seconds } from '../units.js';
 
 /** What contacts and leads do. Common practice, no source. */
 
-/** How often each begins in a recording of which nothing is known, per second: once in ten seconds, in a minute, in a hundred seconds. */
+/**
+ * How often each begins in a recording of which nothing is known, per second: an open or dirty wiper once in ten
+ * seconds, one that sticks in twenty, a lead or a foreign pulse in a minute, a crack in a hundred seconds.
+ */
 export const rates = {
   lifted: 0.1,
   supply: 0.02,
@@ -12,7 +15,7 @@ export const rates = {
   stuck: 0.05,
 } as const;
 
-/** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing. */
+/** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing, a standstill. */
 export const dwell = {
   open: 0.1,
   dirt: 0.02,

@@ -1,7 +1,7 @@
 import type { ContactLevels } from './contactLevels.js';
 import { catchesUp, dwell, leastOfVisible, levelScatter, restless } from './limits.js';
 
-/** What a contact or a lead does that is not sound; shifting is the crossing of a crack. */
+/** What a contact or a lead does that is not sound; shifting is the crossing of a crack, stuck a reading that stays while the throttle moves on. */
 export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting' | 'stuck';
 
 /** What a reading of a broken contact is weighed by. */

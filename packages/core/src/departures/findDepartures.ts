@@ -47,7 +47,7 @@ const leastOfSlow = 8;
 
 /**
  * Finds what left the throttle's path: the cheapest explanation of the recording, its events with what speaks for each, and beside
- * them what stands out only over longer than a few samples (standstills that were caught up, gradual excursions).
+ * them what stands out only over longer than a few samples (smooth dips at one place).
  */
 export function findDepartures(
   levels: Levels,

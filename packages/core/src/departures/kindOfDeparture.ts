@@ -1,4 +1,4 @@
-import { handAcceleration } from '../motion/limits.js';
+import { turnAcceleration } from '../motion/limits.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
 import type { Seconds } from '../units.js';
@@ -76,8 +76,8 @@ export function kindOfJump(levels: Levels, from: number, to: number): Jump {
   const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
   const onset = firstAt(time, time[Math.max(0, start - length)]! - onsetOver);
   // What looks like standing may begin while the hand still stops: over half the visible departure.
-  const stopping = time[start]! - time[onset]! + Math.sqrt(visible / handAcceleration);
-  const stopsDead = sign * (level - mean[onset]!) > (handAcceleration * stopping * stopping) / 2;
+  const stopping = time[start]! - time[onset]! + Math.sqrt(visible / turnAcceleration);
+  const stopsDead = sign * (level - mean[onset]!) > (turnAcceleration * stopping * stopping) / 2;
   const stands =
     stood > 2 * interval &&
     moved <= standing * wouldHaveMoved &&

@@ -1,4 +1,4 @@
-import { handAcceleration } from '../motion/limits.js';
+import { turnAcceleration } from '../motion/limits.js';
 import type { Levels } from '../movement/levels.js';
 import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
@@ -53,7 +53,7 @@ function gradual(
     if (i === edge) return undefined;
     // What a hand that speeds up or slows down can do beside a step is no gradual return.
     const gone = Math.abs(time[i]! - time[edge]!);
-    if (Math.abs(depth - residual(i)) <= (handAcceleration * gone * gone) / 2) return undefined;
+    if (Math.abs(depth - residual(i)) <= (turnAcceleration * gone * gone) / 2) return undefined;
     const [from, to] = step > 0 ? [edge, i - 1] : [i + 1, edge];
     return {
       from,

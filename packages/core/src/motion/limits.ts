@@ -30,8 +30,8 @@ export const reboundSpeed = 20;
 export const thrownSpeed = 2;
 
 /**
- * How often each begins, per second. A recording of ten seconds has a few brisk turns and falls; light plates, flicks and knocks are
- * rare.
+ * How often each begins, per second. A recording of ten seconds has a few brisk turns, bends and falls; light plates and
+ * flicks are rare.
  */
 export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, bend: 0.5 } as const;
 
@@ -55,22 +55,22 @@ export const beyondStopCost = 4;
 /** Recorded again after so long, the throttle may be anywhere. */
 export const shortestGap: Seconds = 0.03;
 
-/** The acceleration of a quick hand, by which a turn is told from a departure that is gradual: 5.8/(0.24 s)². */
-export const handAcceleration = 100;
+/** The acceleration of a quick hand's turn, by which the path is smoothed and edges are told from a hand that stops: 5.8/(0.24 s)². */
+export const turnAcceleration = 100;
 
 /** A hand that does not throw a throttle sets it off with this at the most, spans per second squared: nearly three times that of a stroke in 0.2 s. */
 export const startAcceleration = 400;
 
 /**
- * A quick hand takes 0.2 s for a stroke, and lingers at its end. What is shorter than this, or holds no more intervals than that, may lie
+ * A quick hand takes 0.2 s for a stroke, and lingers at its end. What is shorter than this, or holds fewer intervals than that, may lie
  * between two strokes: it shows no dead output.
  */
-export const handStroke: Seconds = 0.3;
+export const shortestRecording: Seconds = 0.3;
 export const fewestIntervals = 50;
 
 /** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */
 export function unseenHand(departure: number): Seconds {
-  return Math.sqrt((2 * departure) / handAcceleration);
+  return Math.sqrt((2 * departure) / turnAcceleration);
 }
 
 /** Rests this close to the outermost one are at the same stop. */

@@ -56,7 +56,6 @@ function predictHand(
   const { level, speed, acceleration, levelVariance: ll, covariance: lv, speedVariance: vv } = from;
   const { levelAcceleration: la, speedAcceleration: va } = from;
   const own = handAccelerations[motion] ** 2;
-  // What a motion that was another one's until now may do at once.
   const aa = from.accelerationVariance;
   const t = seconds;
   const step = stepOver(t);
@@ -89,28 +88,37 @@ interface Step {
   readonly va: number;
   readonly aa: number;
 }
+/** The last one: bins follow each other evenly. Times are rounded, so that what differs by the clock's own rounding gives one step. */
 let lastStep: Step | undefined;
 
-function stepOver(seconds: Seconds): Step {
-  if (lastStep && Math.abs(lastStep.seconds - seconds) < 1e-6 * seconds) return lastStep;
+/** Below this part of the time that an acceleration lasts, series of two terms: differences of nearly equal numbers say little there. */
+const short = 0.02;
+
+function stepOver(time: Seconds): Step {
+  const seconds = Math.fround(time);
+  if (lastStep?.seconds === seconds) return lastStep;
   const lasts = accelerationLasts;
   const x = seconds / lasts;
   const fade = Math.exp(-x);
-  const isShort = x < 0.1;
   const square = fade * fade;
+  const isShort = x < short;
   lastStep = {
     seconds,
     fade,
-    toSpeed: lasts * (1 - fade),
-    toLevel: isShort ? seconds * seconds * (1 / 2 - x / 6) : lasts * lasts * (x - 1 + fade),
+    toSpeed: -lasts * Math.expm1(-x),
+    toLevel: lasts ** 2 * (isShort ? x ** 2 / 2 - x ** 3 / 6 : x - 1 + fade),
     ll:
       lasts ** 4 *
-      (isShort ? x ** 5 / 10 : 1 - square + 2 * x + (2 * x ** 3) / 3 - 2 * x * x - 4 * x * fade),
-    lv: lasts ** 3 * (isShort ? x ** 4 / 4 : square + 1 - 2 * fade + 2 * x * fade - 2 * x + x * x),
-    la: lasts ** 2 * (isShort ? x ** 3 / 3 : 1 - square - 2 * x * fade),
-    vv: lasts ** 2 * (isShort ? (2 * x ** 3) / 3 : 4 * fade - 3 - square + 2 * x),
-    va: lasts * (isShort ? x * x : square + 1 - 2 * fade),
-    aa: isShort ? 2 * x : 1 - square,
+      (isShort
+        ? x ** 5 / 10 - x ** 6 / 18
+        : 1 - square + 2 * x + (2 * x ** 3) / 3 - 2 * x * x - 4 * x * fade),
+    lv:
+      lasts ** 3 *
+      (isShort ? x ** 4 / 4 - x ** 5 / 6 : square + 1 - 2 * fade + 2 * x * fade - 2 * x + x * x),
+    la: lasts ** 2 * (isShort ? x ** 3 / 3 - x ** 4 / 3 : 1 - square - 2 * x * fade),
+    vv: lasts ** 2 * (isShort ? (2 * x ** 3) / 3 - x ** 4 / 2 : 4 * fade - 3 - square + 2 * x),
+    va: lasts * (isShort ? x * x - x ** 3 : square + 1 - 2 * fade),
+    aa: -Math.expm1(-2 * x),
   };
   return lastStep;
 }

@@ -45,7 +45,7 @@ export interface RawEvent {
 /** The cheapest explanation of a recording. */
 export interface Decoded {
   readonly events: readonly RawEvent[];
-  /** First and last bin of each stretch in which a spring, a throw, a knock or a stop was at work. */
+  /** First and last bin of each stretch in which a spring, a throw or a stop was at work. */
   readonly thrown: readonly (readonly [number, number])[];
   /** −ln of its likelihood, nats. */
   readonly cost: number;
@@ -145,7 +145,7 @@ export function decode(
     one.since = from.since;
     one.struck = false;
     one.thrown = from.thrown;
-    one.thrownSince = from.thrownSince;
+    one.turnedAt = from.turnedAt;
     one.history = from.history;
     one.change = change;
     return one;
@@ -346,7 +346,7 @@ export function decode(
       const height = from.speed < 0 ? ahead.level - stops.closed : stops.open - ahead.level;
       if (height < nearStop + Math.abs(ahead.speed) * seconds) hitStop(from);
     }
-    const since = time[bin]! - time[from.thrownSince]!;
+    const since = from.turnedAt < 0 ? Infinity : time[bin]! - time[from.turnedAt]!;
     if (isFast && from.thrown && since >= shortestFlight) {
       predictNew(from, 'hand');
       ahead.level -= (from.speed * seconds) / 4;
@@ -501,7 +501,7 @@ function remember(one: Hypothesis, bin: number): void {
   one.struck = false;
   if (thrown === one.thrown) return;
   one.thrown = thrown;
-  one.thrownSince = bin;
+  one.turnedAt = bin;
   one.history = { before: one.history, bin, change: thrown ? 'thrown' : 'in-hand' };
 }
 

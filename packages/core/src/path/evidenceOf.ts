@@ -27,5 +27,7 @@ export function evidenceOf(
   while (until < mean.length && time[until]! - time[event.to]! < seconds) until++;
   const cost = (soundFrom: number, soundTo: number): number =>
     decode(levels, contact, stops, { from, until, soundFrom, soundTo }).cost;
-  return Math.min(most, cost(event.from, event.to) - cost(until, until));
+  // What was caught up is no jump either.
+  const last = event.state === 'stuck' ? event.to + 1 : event.to;
+  return Math.min(most, cost(event.from, last) - cost(until, until));
 }

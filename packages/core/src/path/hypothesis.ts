@@ -17,7 +17,7 @@ export interface Hypothesis extends MotionState {
   cost: number;
   motion: Motion;
   contact: BrokenState | 'sound';
-  /** Reading before, as far off the path as the bin went, and the bin at which the contact broke. */
+  /** Reading before, as far off the path as the bin went, or the level at which it stuck; and the bin at which the contact broke. */
   last: number;
   /** The reading before that one, in a contact that broke; NaN where there is none. */
   beforeLast: number;
@@ -25,8 +25,8 @@ export interface Hypothesis extends MotionState {
   /** A stop, or whatever throws the throttle, was at work. */
   struck: boolean;
   thrown: boolean;
-  /** The bin since which it is thrown. */
-  thrownSince: number;
+  /** The bin since which it is thrown, or in hand again; −1 where it began so. */
+  turnedAt: number;
   history: History | undefined;
   /** What the bin changed; it joins the history if the hypothesis is kept. */
   change: Change | undefined;
@@ -51,7 +51,7 @@ export function newHypothesis(): Hypothesis {
     since: 0,
     struck: false,
     thrown: false,
-    thrownSince: 0,
+    turnedAt: -1,
     history: undefined,
     change: undefined,
   };

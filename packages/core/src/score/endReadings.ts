@@ -117,6 +117,7 @@ export function scatterOfReading({ quality, movement }: EndEvidence): Volts {
       ? ((resolution / Math.PI) * Math.exp((-2 * Math.PI ** 2 * own) / resolution ** 2)) /
         Math.SQRT2
       : rounding;
+  if (movement.rests.length === 0) return Math.hypot(Math.min(rounding, left), noise);
   const resting = movement.rests.reduce((sum, { start, end }) => sum + end - start, 0);
   const effective = Math.max(1, resting / movement.rests.length / correlation);
   return Math.hypot(Math.min(rounding, left), noise / Math.sqrt(effective));
@@ -191,6 +192,7 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     first.end - first.start >= shortestReturn &&
     first.end <= (strokes[0]?.end ?? 0) &&
     strokes[0]?.direction === 'opening' &&
+    ways.flat().length > 0 &&
     ways.flat().every((volts) => (volts - lay!) * scale.span > 0);
   return { ways, hanging, ...(isNearer && { before: lay! }) };
 }

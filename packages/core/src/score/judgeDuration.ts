@@ -1,5 +1,5 @@
 import type { CaptureQuality } from '../capture/captureQuality.js';
-import { fewestIntervals, handStroke } from '../motion/limits.js';
+import { fewestIntervals, shortestRecording } from '../motion/limits.js';
 import type { Check } from './score.js';
 
 /**
@@ -10,7 +10,7 @@ export function judgeDuration({
   duration,
   samples,
 }: Pick<CaptureQuality, 'duration' | 'samples'>): Check {
-  const lowLimit = Math.max(handStroke, (fewestIntervals * duration) / (samples - 1));
+  const lowLimit = Math.max(shortestRecording, (fewestIntervals * duration) / (samples - 1));
   return {
     check: 'duration',
     outcome: duration >= lowLimit ? 'conforms' : 'cannot-tell',

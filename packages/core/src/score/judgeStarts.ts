@@ -15,9 +15,9 @@ const begin = 0.03;
 const behind = 0.55;
 /** It gains no speed where the first part takes no longer than this many times the next, and loses it where that behind takes so much longer. */
 const gains = 1.1;
+const loses = 1.6;
 /** It begins at rest where the throttle stood for so long before. */
 const stood: Seconds = 0.03;
-const loses = 1.6;
 /** More of the strokes than this, of two or more either way, are no chance. */
 const most = 0.5;
 const fewestStrokes = 2;
@@ -80,6 +80,8 @@ export function startsAtOnce(
   const two = when(least + part);
   const three = when(least + 2 * part);
   if (bin - first < fewestSamples) return false;
+  // A stroke that the recording's beginning cuts may have begun before.
+  if (one - time[0]! <= stood) return false;
   for (let i = first - 1; i >= 0 && one - time[i]! <= stood; i--)
     if (Math.abs(path[i]! - from) > least * Math.abs(height)) return false;
   const four = when(behind);

@@ -36,7 +36,7 @@ export interface Finding {
   readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
   /**
    * How much likelier the recording is with it than with the best explanation by movement alone: the logarithm of the odds, nats, 1000 at
-   * the most. Left out for what stands out over longer only, a standstill or a gradual bump.
+   * the most. Left out for a bump without edges that stands out by its place alone.
    */
   readonly evidence?: number;
   /** What the throttle did. */

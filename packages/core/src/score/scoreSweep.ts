@@ -22,6 +22,7 @@ import { followThrottle } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
+import type { Seconds } from '../units.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { chanceOfDepartures, confidence } from './confidence.js';
@@ -104,16 +105,16 @@ export function scoreSweep(
   const inPairs = orderedPairs(kept.time, kept.signal);
   const signal = inPairs?.signal ?? kept.signal;
   const { time: at, ...clock } = evenClock(kept.time, signal);
+  const inTime = inPairs ? pairTimes(kept.time, at, inPairs.apart) : at;
+  const moved = inPairs ? farthestApart(inTime, kept.time) : clock.moved;
   const judged = { ...kept, time: at, signal };
   const { draft, ...capture } = prepared(judged, scale, recorder, criteria, {
     disordered,
-    stamps: { ...asMended, ...clock, pairs: inPairs?.pairs ?? 0 },
+    stamps: { ...asMended, ...clock, moved, pairs: inPairs?.pairs ?? 0 },
   });
   const { quality } = capture;
   const levels =
-    inPairs && capture.levels.perBin === 1
-      ? { ...capture.levels, time: pairTimes(kept.time, at, inPairs.apart) }
-      : capture.levels;
+    inPairs && capture.levels.perBin === 1 ? { ...capture.levels, time: inTime } : capture.levels;
   const { path, departures, movement } = followThrottle(
     levels,
     draft,
@@ -255,6 +256,10 @@ function prepared(
     taken,
   );
   return { quality, clipped, levels: levelsOf({ bins, path, quality }, scale), draft: path };
+}
+
+function farthestApart(a: Float64Array, b: Float64Array): Seconds {
+  return a.reduce((most, at, i) => Math.max(most, Math.abs(at - b[i]!)), 0);
 }
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];
