@@ -6,10 +6,10 @@
 export const calibration = {
   causes: { power: 0.9 },
   grounds: {
-    pass: [1.01, -0.35, -3.85, 0.82],
-    fail: [-2.21, 0.59, 3.79, -2.02, -1.34],
-    marginal: [0.75, 0.28],
+    pass: [0.57, -0.35, -3.54, 1.05],
+    fail: [-1.63, 0.57, 3.23, -2.62, -3.17],
+    marginal: [0.45, 0.35],
     'closed-rest': [1.87],
-    level: [3.86],
+    level: [3.87],
   },
 };
