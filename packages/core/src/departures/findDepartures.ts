@@ -39,8 +39,8 @@ const ofRough = 0.9;
 const leastEvidence = 1.5;
 const sureEvidence = 7;
 const leastOfMore = 0.5;
-/** A hand may stop and go on: where nothing else stands out at the place, a dead spot is told from three thousand to one on. */
-const leastOfStand = 8;
+/** A hand may stop and go on: where nothing else stands out at the place, a dead spot is told from three million to one on. */
+const leastOfStand = 15;
 const onePlace = 0.03;
 const slowSampling: Seconds = 4e-3;
 const leastOfSlow = 8;
