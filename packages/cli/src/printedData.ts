@@ -4,6 +4,7 @@ import type {
   Score,
   SimulatedEvent,
   SweepComparison,
+  TextPlace,
   Verdict,
 } from '@truesweep/core';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
@@ -26,11 +27,21 @@ export interface PrintedData {
   readonly simulate: SimulatedRecording;
 }
 
-/** A recording, how it was read, and its score. */
-export interface ScoredFile {
-  readonly file: string;
-  readonly reading: DelimitedReading | SoundReading;
-  readonly score: Score;
+/** A recording with how it was read and its score, or with why it could not be judged. */
+export type ScoredFile =
+  | {
+      readonly file: string;
+      readonly reading: DelimitedReading | SoundReading;
+      readonly score: Score;
+    }
+  | { readonly file: string; readonly refused: Refusal };
+
+/** Why an input was refused: a code, where in the input, and a sentence that says what would be right. */
+export interface Refusal {
+  readonly code: string;
+  readonly path: string;
+  readonly place?: TextPlace;
+  readonly sentence: string;
 }
 
 /** Where a report was written to, and the verdicts in it. */

@@ -1,7 +1,8 @@
+import { existsSync } from 'node:fs';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { simulateSweep } from '@truesweep/core';
+import { type Score, simulateSweep } from '@truesweep/core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from './run.js';
 
@@ -154,8 +155,8 @@ describe('exit codes', () => {
     'missing.csv',
     'still.csv',
     '.',
-  ])('2 for %s, with nothing printed but what was wrong', async (file) => {
-    const { code, out, err } = await score(at('sound.csv'), at(file), '--exit-by-verdict');
+  ])('2 for %s alone, with nothing printed but what was wrong', async (file) => {
+    const { code, out, err } = await score(at(file), '--exit-by-verdict');
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toMatch(/^truesweep: .*\. \([a-z-]+\)\n$/);
     expect(err).toContain(at(file));
@@ -179,6 +180,72 @@ describe('exit codes', () => {
       expect(out).not.toBe('');
       for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
     }
+  });
+});
+
+describe('a bad file among good ones', () => {
+  const files = ['sound.csv', 'words.csv', 'flat.csv', 'slow.csv'];
+  const verdicts = ['PASS', 'NOT JUDGED', 'FAIL', 'INCONCLUSIVE'];
+
+  test('has its line among the others, which are judged as they are alone', async () => {
+    const { code, out, err } = await score('--short', ...files.map(at));
+    const places = files.map((file, i) => out.indexOf(`${at(file)}\n  ${verdicts[i]}: `));
+    expect(Math.min(...places)).toBeGreaterThanOrEqual(0);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    for (const file of ['sound.csv', 'flat.csv', 'slow.csv']) {
+      const alone = (await score('--short', at(file))).out;
+      expect(out).toContain(alone.slice(0, alone.indexOf('\n\n')));
+    }
+    expect(out.match(/Before you connect or refit anything/g)).toHaveLength(1);
+    expect(err).toBe(`truesweep: 1 of 4 recordings was not judged: ${at('words.csv')}.\n`);
+    expect(code).toBe(2);
+  });
+
+  test('leaves with 2 whatever the verdicts of the others are, and wherever it stands', async () => {
+    for (const order of [files, [...files].reverse()]) {
+      expect((await score('--exit-by-verdict', ...order.map(at))).code).toBe(2);
+    }
+  });
+
+  test('stands in the data with what was wrong', async () => {
+    const { code, out, err } = await score('--json', ...files.map(at));
+    const data = JSON.parse(out);
+    expect(data.map(({ score: one }: { score?: Score }) => one?.verdict)).toEqual([
+      'pass',
+      undefined,
+      'fail',
+      'inconclusive',
+    ]);
+    expect(data[1]).toMatchObject({ file: at('words.csv'), refused: { code: 'no-numbers' } });
+    expect(err).toContain('1 of 4 recordings was not judged');
+    expect(code).toBe(2);
+  });
+
+  test('more bad ones are each told', async () => {
+    const { code, out, err } = await score(at('one.csv'), at('missing.csv'));
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toMatch(/^truesweep: .*one\.csv.*\)\ntruesweep: .*missing\.csv.*\)\n$/);
+  });
+
+  test('what the job lists is answered alike', async () => {
+    const listed = { ...benchJob, recordings: [{ file: 'gone.csv' }, { file: 'sound.csv' }] };
+    await writeFile(at('gone.json'), JSON.stringify(listed));
+    const { code, out } = await truesweep('score', '--short', '--job', at('gone.json'));
+    expect(code).toBe(2);
+    expect(out).toMatch(/gone\.csv\n {2}NOT JUDGED: .*\(missing-file\)\n\n.*sound\.csv\n {2}PASS/s);
+  });
+
+  test('a report and a comparison are made of all of them or not at all', async () => {
+    const out = at('partly.html');
+    const job = ['--job', at('job.json')];
+    const refused = await truesweep('report', ...job, at('sound.csv'), at('one.csv'), '--out', out);
+    expect(refused).toMatchObject({ code: 2, out: '' });
+    expect(refused.err).toContain(at('one.csv'));
+    expect(existsSync(out)).toBe(false);
+    expect(await truesweep('compare', ...job, at('sound.csv'), at('one.csv'))).toMatchObject({
+      code: 2,
+      out: '',
+    });
   });
 });
 

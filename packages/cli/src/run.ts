@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { commandHelp, refusalSentence } from '@truesweep/wording';
+import { commandHelp } from '@truesweep/wording';
 import { Command, CommanderError } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
 import { compareCommand } from './compareCommand.js';
@@ -8,18 +8,14 @@ import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
 import { planCommand } from './planCommand.js';
+import { refusalOf } from './refusalOf.js';
 import { reopenCommand } from './reopenCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
 import { setClosedCommand } from './setClosedCommand.js';
 import { simulateCommand } from './simulateCommand.js';
-import type { Terminal } from './terminal.js';
+import type { Output } from './terminal.js';
 import { terminalsCommand } from './terminalsCommand.js';
-
-/** Where the command line writes to. */
-export interface Output extends Terminal {
-  readonly printError: (text: string) => void;
-}
 
 /**
  * Runs the command line.
@@ -69,8 +65,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : badInputCode;
     if (!(error instanceof InputError)) throw error;
-    const { path, place, message, code } = error;
-    printError(`truesweep: ${refusalSentence({ path, place, sentence: message, code })}\n`);
+    printError(`truesweep: ${refusalOf(error)}\n`);
     return badInputCode;
   }
 }

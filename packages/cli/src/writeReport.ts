@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
 import { howRead, writtenSentence } from '@truesweep/wording';
+import { allJudged } from './allJudged.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
 
@@ -17,7 +18,8 @@ export async function writeReport(
   },
 ): Promise<string> {
   const { job: jobPath, out, markdown, overwrite, json } = options;
-  const { job, judged } = await judgeFiles(files, jobPath);
+  const { job, answers } = await judgeFiles(files, jobPath);
+  const judged = await allJudged(answers);
   const report: Report = {
     job,
     writtenAt: new Date().toISOString(),

@@ -137,9 +137,12 @@ Verdicts:
 Exit codes:
   0   the work was done, whatever the verdict
   1   truesweep itself failed
-  2   an input was wrong; nothing is printed but what was wrong
+  2   an input was wrong: of several recordings each one that can't be judged
+      says so in its place, and the others are judged; else nothing is printed
+      but what was wrong
 with --exit-by-verdict, for scripts (of several files the worst verdict
-counts: fail, then inconclusive, then marginal, then pass):
+counts: fail, then inconclusive, then marginal, then pass; 2 where one of them
+could not be judged):
   0   pass      10  marginal      11  fail      12  inconclusive
 `,
 } as const satisfies Record<string, string>;
@@ -179,6 +182,24 @@ export const standardInputName = 'standard input';
  */
 export const oneInputSentence =
   'The standard input can be read only once; name files for all inputs but one.';
+
+/**
+ * Stands where the verdict of a recording would stand that could not be judged.
+ *
+ * @example
+ * notJudgedLabel // => 'NOT JUDGED'
+ */
+export const notJudgedLabel = 'NOT JUDGED';
+
+/**
+ * Said beside the verdicts of several recordings where some have none.
+ *
+ * @example
+ * notJudgedSentence(['b.csv'], 4) // => '1 of 4 recordings was not judged: b.csv.'
+ */
+export function notJudgedSentence(files: readonly string[], count: number): string {
+  return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${files.join(', ')}.`;
+}
 
 /** Where a person at a terminal gives the options that the library speaks of. */
 const optionsHint = 'Options stand in the job, with the recording: "text": { … }.';

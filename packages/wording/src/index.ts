@@ -29,6 +29,8 @@ export { closedSettingSentences } from './closedSettingSentences.js';
 export {
   commandHelp,
   nothingToScoreSentence,
+  notJudgedLabel,
+  notJudgedSentence,
   oneInputSentence,
   plotWords,
   refusalSentence,
