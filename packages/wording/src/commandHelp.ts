@@ -140,6 +140,7 @@ Exit codes:
   2   an input was wrong: of several recordings each one that can't be judged
       says so in its place, and the others are judged; else nothing is printed
       but what was wrong
+  3   the output took no more: a reader that left, or a full disk
 with --exit-by-verdict, for scripts (of several files the worst verdict
 counts: fail, then inconclusive, then marginal, then pass; 2 where one of them
 could not be judged):
@@ -199,6 +200,16 @@ export const notJudgedLabel = 'NOT JUDGED';
  */
 export function notJudgedSentence(files: readonly string[], count: number): string {
   return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${files.join(', ')}.`;
+}
+
+/**
+ * Said where the standard output takes no more.
+ *
+ * @example
+ * brokenOutputSentence('ENOSPC').includes('(ENOSPC)') // => true
+ */
+export function brokenOutputSentence(reason: string): string {
+  return `What was to be printed could not be written (${reason}); make room, or print elsewhere.`;
 }
 
 /** Where a person at a terminal gives the options that the library speaks of. */

@@ -27,6 +27,7 @@ export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } fro
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
 export {
+  brokenOutputSentence,
   commandHelp,
   nothingToScoreSentence,
   notJudgedLabel,
