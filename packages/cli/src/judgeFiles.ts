@@ -17,6 +17,8 @@ import { readInput, readJobInput, standardInput } from './readInput.js';
 /** A job, and what becomes of its recordings, each judged when it is asked for. */
 export interface JobAnswers {
   readonly job: Job;
+  /** The files that are read and those that the job lists: nothing may be written over them. */
+  readonly inputs: readonly string[];
   /** How many recordings there are. */
   readonly count: number;
   readonly answers: AsyncIterable<FileAnswer>;
@@ -35,9 +37,11 @@ export async function judgeFiles(files: readonly string[], jobPath: string): Pro
     const read = await readJobInput(jobPath);
     return { job: read, expected: jobExpectation(read) };
   });
-  const recordings = recordingsOf(files, job, jobPath);
+  const listed = listedIn(job, jobPath);
+  const recordings = recordingsOf(files, listed, jobPath);
   const answers = answersOf(recordings, { job, expected, criteria: jobCriteria(job) });
-  return { job, count: recordings.length, answers };
+  const inputs = [jobPath, ...[...recordings, ...listed].map(({ file }) => file)];
+  return { job, inputs, count: recordings.length, answers };
 }
 
 /** What all recordings of a job are judged by. */
@@ -82,17 +86,21 @@ async function judge(
   return { file, ...identity, sweep, reading, recorder, score, criteria };
 }
 
-/** The recordings to judge, with what the job knows of how they are written. */
-function recordingsOf(
-  files: readonly string[],
-  job: Job,
-  jobPath: string,
-): readonly JobRecording[] {
+/** The recordings of a job, their paths from the working directory. */
+function listedIn(job: Job, jobPath: string): readonly JobRecording[] {
   const folder = dirname(jobPath);
-  const listed = (job.recordings ?? []).map((one) => ({
+  return (job.recordings ?? []).map((one) => ({
     ...one,
     file: resolve(folder, one.file) === resolve(one.file) ? one.file : join(folder, one.file),
   }));
+}
+
+/** The recordings to judge, with what the job knows of how they are written. */
+function recordingsOf(
+  files: readonly string[],
+  listed: readonly JobRecording[],
+  jobPath: string,
+): readonly JobRecording[] {
   const wanted =
     files.length === 0
       ? listed

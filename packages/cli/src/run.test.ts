@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFile, link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { type Score, simulateSweep } from '@truesweep/core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from './run.js';
@@ -376,6 +376,47 @@ describe('the commands around the score', () => {
     expect(again.out).toContain('sound.csv: Pass; scored again with the same verdict.');
     expect((await truesweep('reopen', out, at('flat.csv'))).err).toContain('(not-in-report)');
     expect((await truesweep('reopen', at('sound.csv'))).err).toContain('(no-report)');
+  });
+
+  describe('a report never replaces what it is made from', () => {
+    const refused = async (out: string, ...more: string[]) => {
+      const bytes = await readFile(at('mine.csv'));
+      const jobText = await readFile(at('mine.json'));
+      const { code, err } = await truesweep(
+        ...['report', at('mine.csv'), '--job', at('mine.json'), '--overwrite', '--out', out],
+        ...more,
+      );
+      expect(code).toBe(2);
+      expect(err).toContain('(output-is-input)');
+      expect(await readFile(at('mine.csv'))).toEqual(bytes);
+      expect(await readFile(at('mine.json'))).toEqual(jobText);
+    };
+
+    beforeAll(async () => {
+      await copyFile(at('sound.csv'), at('mine.csv'));
+      const listed = { ...benchJob, recordings: [{ file: 'slow.csv' }] };
+      await writeFile(at('mine.json'), JSON.stringify(listed));
+      await symlink(at('mine.csv'), at('mine-linked.csv'));
+      await link(at('mine.json'), at('mine-again.json'));
+    });
+
+    test.each([
+      ['the recording', 'mine.csv'],
+      ['the job', 'mine.json'],
+      ['the recording by another way', '../NAME/mine.csv'],
+      ['a link to the recording', 'mine-linked.csv'],
+      ['another name of the job', 'mine-again.json'],
+      ['a recording that the job lists', 'slow.csv'],
+    ])('%s', async (_, out) => {
+      await refused(at(out.replace('NAME', basename(folder))));
+      await refused(at(out.replace('NAME', basename(folder))), '--markdown');
+    });
+
+    test('and says so before it judges', async () => {
+      const args = ['--job', at('mine.json'), '--overwrite', '--out', at('mine.csv')];
+      const { err } = await truesweep('report', at('mine.csv'), at('one.csv'), ...args);
+      expect(err).toContain('(output-is-input)');
+    });
   });
 
   test.each(['bash', 'zsh', 'fish'])('the completion of %s knows every command', async (shell) => {

@@ -5,6 +5,7 @@ import { howRead, writtenSentence } from '@truesweep/wording';
 import { allJudged } from './allJudged.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
+import { refuseInput } from './refuseInput.js';
 
 /** Judges recordings by a job and writes the report; tells what was written. */
 export async function writeReport(
@@ -18,7 +19,8 @@ export async function writeReport(
   },
 ): Promise<string> {
   const { job: jobPath, out, markdown, overwrite, json } = options;
-  const { job, answers } = await judgeFiles(files, jobPath);
+  const { job, inputs, answers } = await judgeFiles(files, jobPath);
+  await refuseInput(out, inputs);
   const judged = await allJudged(answers);
   const report: Report = {
     job,

@@ -42,7 +42,7 @@ export const commandHelp = {
   report: 'Judge recorded sweeps and write the report: one HTML file, or Markdown.',
   out: 'the file to write',
   markdown: 'write Markdown for a work order instead of HTML',
-  overwrite: 'replace a file of that name',
+  overwrite: 'replace a plain file of that name; never the job or a recording',
   reopen: 'Open a report, and score again what is at hand of its recordings.',
   reportFile: 'the report, an HTML file',
   recheckFiles: 'recordings that the report was made from, where it keeps no samples of them',
@@ -200,6 +200,16 @@ export const notJudgedLabel = 'NOT JUDGED';
  */
 export function notJudgedSentence(files: readonly string[], count: number): string {
   return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${files.join(', ')}.`;
+}
+
+/**
+ * Refused: to write over what is read.
+ *
+ * @example
+ * outputIsInputSentence('port.csv').includes('port.csv') // => true
+ */
+export function outputIsInputSentence(input: string): string {
+  return `Nothing was written: this is ${input}, which the report is made from; name another file to write.`;
 }
 
 /**

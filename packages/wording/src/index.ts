@@ -33,6 +33,7 @@ export {
   notJudgedLabel,
   notJudgedSentence,
   oneInputSentence,
+  outputIsInputSentence,
   plotWords,
   refusalSentence,
   standardInputName,
