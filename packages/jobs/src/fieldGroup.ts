@@ -3,7 +3,8 @@ import { nearestName } from './nearestName.js';
 import { refusal, shown } from './refusal.js';
 
 /**
- * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered.
+ * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered, before what a mistyped name
+ * leaves missing.
  *
  * @param what What the group describes, for refusals: `a sensor`.
  */
@@ -15,16 +16,22 @@ export function fieldGroup<Entries extends v.ObjectEntries>(what: string, entrie
     v.custom<Record<string, unknown>>(isGroup, ({ input }) =>
       refusal('not-a-group', `is ${shown(input)}; it must be ${what}: { "${names[0]}": … }.`),
     ),
-    v.strictObject(entries, ({ expected, path }) => {
-      const name = String(path?.[0]?.key);
-      if (expected !== 'never') {
-        return refusal('missing', `is missing; ${what} needs the field “${name}”.`);
-      }
-      const nearest = nearestName(name, names);
+    v.rawCheck<Record<string, unknown>>(({ dataset, addIssue }) => {
+      if (!dataset.typed) return;
+      const input = dataset.value;
+      const key = Object.keys(input).find((name) => !Object.hasOwn(entries, name));
+      if (key === undefined) return;
+      const nearest = nearestName(key, names);
       const right = nearest
         ? `it may be meant to be “${nearest}”`
         : `${what} has the fields ${names.join(', ')}`;
-      return refusal('unknown-field', `is not known; ${right}.`);
+      addIssue({
+        message: refusal('unknown-field', `is not known; ${right}.`),
+        path: [{ type: 'object', origin: 'key', input, key, value: input[key] }],
+      });
     }),
+    v.strictObject(entries, ({ path }) =>
+      refusal('missing', `is missing; ${what} needs the field “${String(path?.[0]?.key)}”.`),
+    ),
   );
 }

@@ -9,9 +9,8 @@ export function refusal(code: string, predicate: string): string {
   return `${code}\n${predicate}`;
 }
 
-/** The issue that is most use to a person, as an error: a mistyped name comes before the field it leaves missing. */
-export function inputErrorOf(issues: readonly BaseIssue<unknown>[]): InputError {
-  const issue = issues.find(({ message }) => message.startsWith('unknown-field')) ?? issues[0]!;
+/** A schema's issue as an error. */
+export function inputErrorOf(issue: BaseIssue<unknown>): InputError {
   const path = pathOf(issue);
   const [code = '', predicate] = issue.message.split('\n');
   return new InputError(code, path, `${path} ${predicate}`);
@@ -19,7 +18,7 @@ export function inputErrorOf(issues: readonly BaseIssue<unknown>[]): InputError 
 
 function pathOf({ path }: BaseIssue<unknown>): string {
   const steps = (path ?? []).map(({ key }) =>
-    typeof key === 'number' ? `[${key}]` : `.${String(key)}`,
+    typeof key === 'number' ? `[${key}]` : `.${clipped(String(key))}`,
   );
   return `job${steps.join('')}`;
 }
@@ -30,6 +29,10 @@ export function shown(value: unknown): string {
   if (typeof value === 'number') return String(value).replace('-', '−');
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'a group of fields';
-  const text = JSON.stringify(value) ?? String(value);
+  return clipped(JSON.stringify(value) ?? String(value));
+}
+
+/** The beginning of a text that no line would hold. */
+export function clipped(text: string): string {
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }
