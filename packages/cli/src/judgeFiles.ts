@@ -1,4 +1,4 @@
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve, sep } from 'node:path';
 import { type Criteria, type Expectation, InputError, scoreSweep } from '@truesweep/core';
 import {
   checkRecording,
@@ -89,10 +89,13 @@ async function judge(
 /** The recordings of a job, their paths from the working directory. */
 function listedIn(job: Job, jobPath: string): readonly JobRecording[] {
   const folder = dirname(jobPath);
-  return (job.recordings ?? []).map((one) => ({
-    ...one,
-    file: resolve(folder, one.file) === resolve(one.file) ? one.file : join(folder, one.file),
-  }));
+  return (job.recordings ?? []).map((one) => ({ ...one, file: fromHere(folder, one.file) }));
+}
+
+function fromHere(folder: string, file: string): string {
+  const path = resolve(folder, file) === resolve(file) ? file : join(folder, file);
+  // Only who calls the program can mean the standard input.
+  return path === standardInput ? `.${sep}${path}` : path;
 }
 
 /** The recordings to judge, with what the job knows of how they are written. */
