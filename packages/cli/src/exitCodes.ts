@@ -1,5 +1,8 @@
 import type { Verdict } from '@truesweep/core';
 
+/** The program itself failed. */
+export const failedCode = 1;
+
 /** An input was wrong. */
 export const badInputCode = 2;
 

@@ -1,4 +1,5 @@
 import { notJudgedSentence } from '@truesweep/wording';
+import { errorLine } from './errorLine.js';
 import type { RefusedFile } from './judgedFile.js';
 import { refusalOf } from './refusalOf.js';
 
@@ -13,5 +14,5 @@ export function notJudgedText(refused: readonly RefusedFile[], count: number): s
           ),
         ]
       : refused.map(({ refusal }) => refusalOf(refusal));
-  return lines.map((line) => `truesweep: ${line}\n`).join('');
+  return lines.map(errorLine).join('');
 }

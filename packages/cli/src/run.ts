@@ -1,9 +1,10 @@
 import { InputError } from '@truesweep/core';
-import { commandHelp } from '@truesweep/wording';
+import { commandHelp, visibleText } from '@truesweep/wording';
 import { Command, CommanderError } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
 import { compareCommand } from './compareCommand.js';
 import { completionCommand } from './completionCommand.js';
+import { errorLine } from './errorLine.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
@@ -54,7 +55,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
       .exitOverride()
       .configureOutput({
         writeOut: print,
-        writeErr: printError,
+        writeErr: (text) => printError(visibleText(text, '\n')),
         getOutHelpWidth: () => width,
         getErrHelpWidth: () => width,
       });
@@ -65,7 +66,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : badInputCode;
     if (!(error instanceof InputError)) throw error;
-    printError(`truesweep: ${refusalOf(error)}\n`);
+    printError(errorLine(refusalOf(error)));
     return badInputCode;
   }
 }

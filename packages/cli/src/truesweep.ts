@@ -1,4 +1,6 @@
 #!/usr/bin/env node
+import { visibleText } from '@truesweep/wording';
+import { failedCode } from './exitCodes.js';
 import { leaveUnprinted } from './leaveUnprinted.js';
 import { printTo } from './printTo.js';
 import { run } from './run.js';
@@ -8,8 +10,13 @@ process.stdout.on('error', leaveUnprinted);
 // Who can't be told what was wrong still gets the exit code.
 process.stderr.on('error', () => {});
 
+const printError = (text: string) => process.stderr.write(text);
+
 process.exitCode = await run(process.argv.slice(2), {
   ...terminalOf(process.stdout, process.env),
   print: printTo(process.stdout, leaveUnprinted),
-  printError: (text) => process.stderr.write(text),
+  printError,
+}).catch((error: unknown) => {
+  printError(visibleText(`${error instanceof Error ? error.stack : error}\n`, '\n'));
+  return failedCode;
 });

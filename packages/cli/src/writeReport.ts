@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
-import { howRead, writtenSentence } from '@truesweep/wording';
+import { howRead, visibleText, writtenSentence } from '@truesweep/wording';
 import { allJudged } from './allJudged.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
@@ -38,5 +38,7 @@ export async function writeReport(
   const text = markdown ? reportMarkdown(report) : reportHtml(report);
   await writeFileAtomically(out, text, { overwrite: overwrite ?? false });
   const verdicts = judged.map(({ file, score }) => ({ file, verdict: score.verdict }));
-  return json ? jsonText('report', { out, recordings: verdicts }) : `${writtenSentence(out)}\n`;
+  return json
+    ? jsonText('report', { out, recordings: verdicts })
+    : `${visibleText(writtenSentence(out))}\n`;
 }

@@ -163,6 +163,7 @@ export {
 export { stampsSentence } from './stampsSentence.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
+export { visibleText } from './visibleText.js';
 export {
   type RefitAnswer,
   type RefitEntry,
