@@ -1,10 +1,10 @@
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
 import { identifyRecording, type Job, readJobRecording } from '@truesweep/jobs';
-import { readFileBytes } from '@truesweep/jobs/node';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
+import { oneInputSentence, standardInputName } from '@truesweep/wording';
 import { inFile } from './inFile.js';
-import { readInput } from './readInput.js';
+import { readInput, standardInput } from './readInput.js';
 
 /** A report that was opened: its job and what became of its recordings. */
 export interface OpenedReport {
@@ -19,19 +19,25 @@ export interface OpenedReport {
  * @throws InputError where the file is no report, or a named recording isn't the one that was judged.
  */
 export async function reopenReport(path: string, files: readonly string[]): Promise<OpenedReport> {
+  if ([path, ...files].filter((one) => one === standardInput).length > 1) {
+    throw new InputError('one-input', standardInput, oneInputSentence);
+  }
+  const name = path === standardInput ? standardInputName : path;
   const html = new TextDecoder().decode(await readInput(path));
-  const report = readReport(html, path);
+  const report = await inFile(name, async () => readReport(html, name));
   const given = new Map<string, Sweep>();
   for (const file of files) {
-    const bytes = await readFileBytes(file);
+    const bytes = await readInput(file);
     const { sha256 } = await identifyRecording(bytes);
-    if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, path);
+    if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, name);
     given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
   }
   return {
     title: report.job.title,
     writtenAt: report.writtenAt,
-    recordings: recheckReport(report, ({ sha256 }) => given.get(sha256)),
+    recordings: await inFile(name, async () =>
+      recheckReport(report, ({ sha256 }) => given.get(sha256)),
+    ),
   };
 }
 

@@ -378,6 +378,33 @@ describe('the commands around the score', () => {
     expect((await truesweep('reopen', at('sound.csv'))).err).toContain('(no-report)');
   });
 
+  describe('a report that was damaged is refused by its name', () => {
+    const damaged = async (from: string | RegExp, to: string) => {
+      const out = at('whole.html');
+      await truesweep('report', ...job(), at('slow.csv'), '--out', out, '--overwrite');
+      const text = await readFile(out, 'utf8');
+      const begin = text.indexOf('id="truesweep-report"');
+      const data = text.slice(begin).replace(from, to);
+      expect(data).not.toBe(text.slice(begin));
+      await writeFile(at('damaged.html'), text.slice(0, begin) + data);
+      return truesweep('reopen', at('damaged.html'));
+    };
+
+    test.each<[string, string | RegExp, string, string]>([
+      ['job', '"limiter":1000', '"limiter":-1', 'damaged.html: job.hookUp.limiter'],
+      ['samples', /"time":"[^"]{11}/, '"time":"', 'damaged.html, slow.csv'],
+      ['no samples', /"time":"[^"]*"/, '"time":""', 'damaged.html: sweep.time'],
+      ['verdict', '"verdict":"inconclusive"', '"verdict":"good"', 'damaged.html: '],
+      ['stretches', '"envelope":', '"stretches":[{}],"envelope":', 'damaged.html: '],
+      ['nothing but the beginning', /"envelope".*/s, '', 'damaged.html: '],
+    ])('%s', async (_, from, to, where) => {
+      const { code, out, err } = await damaged(from, to);
+      expect({ code, out }).toEqual({ code: 2, out: '' });
+      expect(err).toContain(where);
+      expect(err).toMatch(/^truesweep: .*\. \([a-z-]+\)\n$/);
+    });
+  });
+
   describe('a report never replaces what it is made from', () => {
     const refused = async (out: string, ...more: string[]) => {
       const bytes = await readFile(at('mine.csv'));
