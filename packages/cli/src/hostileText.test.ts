@@ -100,6 +100,7 @@ describe('no text of others acts on the terminal', () => {
       const { out, err } = await said(...args, '--json');
       expect(out + err, JSON.stringify(args)).not.toMatch(acted);
     }
+    expect((await said('score', ...job(), '--json-lines')).out).not.toMatch(acted);
     const { out } = await said('expect', ...job(), '--json');
     expect(JSON.parse(out).title).toBe(evil);
   });

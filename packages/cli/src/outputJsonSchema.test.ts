@@ -54,3 +54,19 @@ describe('what the commands print is what the published definition says', () => 
     expect(isRight({ another: data })).toBe(false);
   });
 });
+
+test('a line of --json-lines is a scored file of that definition', async () => {
+  const isRight = schema.compile({ $ref: 'output#/definitions/ScoredFile' });
+  for (const file of [recording, 'examples/recordings/none.csv']) {
+    let out = '';
+    await run(['score', file, ...job, '--json-lines'], {
+      print: (text) => {
+        out += text;
+      },
+      printError: () => {},
+      width: 80,
+      colour: false,
+    });
+    expect(isRight(JSON.parse(out)), JSON.stringify(isRight.errors)).toBe(true);
+  }
+});

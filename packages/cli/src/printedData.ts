@@ -18,6 +18,7 @@ export interface PrintedData {
   readonly terminals: PinFinding;
   readonly plan: HookUpPlan;
   readonly expect: ExpectedReadings;
+  /** With `--json-lines` each entry is a line. */
   readonly score: readonly ScoredFile[];
   readonly compare: SweepComparison;
   readonly instruments: JobAdvice;

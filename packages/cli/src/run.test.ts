@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { copyFileSync, existsSync, rmSync } from 'node:fs';
 import { copyFile, link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
@@ -301,6 +301,43 @@ describe('what is judged', () => {
     for (const { file, score: one } of data)
       expect(out).toContain(`${file}\n  ${one.verdict.toUpperCase()}: `);
     expect(data.map(({ score: one }) => one.verdict)).toEqual(['pass', 'inconclusive']);
+  });
+
+  test('--json-lines tells the same as --json, a line for each', async () => {
+    const files = [at('sound.csv'), at('words.csv'), at('slow.csv')];
+    const { code, out, err } = await score('--json-lines', ...files);
+    const lines = out.split('\n');
+    expect(lines.pop()).toBe('');
+    const whole = await score('--json', ...files);
+    expect(lines.map((line) => JSON.parse(line))).toEqual(JSON.parse(whole.out));
+    expect({ code, err }).toEqual({ code: 2, err: whole.err });
+  });
+
+  test.each(['--json-lines', '--short'])('with %s each is printed as it is done', async (form) => {
+    const printed: string[] = [];
+    const code = await run(
+      ['score', '--job', at('job.json'), form, at('sound.csv'), at('later.csv')],
+      {
+        width: 80,
+        colour: false,
+        // The second recording is there only once the first was printed.
+        print: (text) => {
+          if (printed.length === 0) copyFileSync(at('slow.csv'), at('later.csv'));
+          printed.push(text);
+        },
+        printError: (text) => printed.push(text),
+      },
+    );
+    rmSync(at('later.csv'));
+    expect(printed[0]).not.toContain('later.csv');
+    expect(printed[1]).toContain('later.csv');
+    expect(code).toBe(0);
+  });
+
+  test('data are wanted in one form only', async () => {
+    const { code, out, err } = await score('--json', '--json-lines', at('sound.csv'));
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('--json');
   });
 
   test('the cautions close the text, once, short or not', async () => {

@@ -1,6 +1,6 @@
 import type { Verdict } from '@truesweep/core';
 import { commandHelp } from '@truesweep/wording';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import type { AnswerWriter } from './answerWriter.js';
 import { badInputCode, exitCodeOf } from './exitCodes.js';
 import type { RefusedFile } from './judgedFile.js';
@@ -11,6 +11,7 @@ interface ScoreOptions {
   readonly short?: true;
   readonly plot?: true;
   readonly json?: true;
+  readonly jsonLines?: true;
   readonly exitByVerdict?: true;
 }
 
@@ -23,6 +24,7 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .option('--short', commandHelp.short)
     .option('--plot', commandHelp.plot)
     .option('--json', commandHelp.json)
+    .addOption(new Option('--json-lines', commandHelp.jsonLines).conflicts('json'))
     .option('--exit-by-verdict', commandHelp.exitByVerdict)
     .addHelpText('after', commandHelp.scoreMore)
     .action(async (files: string[], options: ScoreOptions) => {
@@ -48,10 +50,11 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
 }
 
 async function writerOf(
-  { short, plot, json }: ScoreOptions,
+  { short, plot, json, jsonLines }: ScoreOptions,
   terminal: Terminal,
 ): Promise<AnswerWriter> {
   if (json) return (await import('./jsonAnswers.js')).jsonAnswers(terminal);
+  if (jsonLines) return (await import('./jsonLinesAnswers.js')).jsonLinesAnswers(terminal);
   const { textAnswers } = await import('./textAnswers.js');
   if (!plot) return textAnswers(terminal, { short: short ?? false });
   const { plotSweep } = await import('./plotSweep.js');

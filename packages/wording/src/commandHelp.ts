@@ -56,6 +56,7 @@ export const commandHelp = {
   completion: 'Print the completion of commands and options for a shell.',
   shell: 'bash, zsh or fish',
   json: 'print everything as JSON data instead of text',
+  jsonLines: 'print each recording as a line of JSON data as soon as it is judged',
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',
   version: 'show the version',
@@ -127,6 +128,10 @@ shut. You write sensor, hook-up and logger into outboard.job.json and save
 the recording as port-side.csv:
 
   truesweep score port-side.csv --job outboard.job.json
+
+Many recordings at once, each told as soon as it is judged:
+
+  truesweep score *.csv --job outboard.job.json --json-lines
 
 Verdicts:
   pass          nothing speaks against the sensor; it may go back
