@@ -104,13 +104,9 @@ function recordingsOf(
   listed: readonly JobRecording[],
   jobPath: string,
 ): readonly JobRecording[] {
+  const known = new Map(listed.toReversed().map((one) => [resolve(one.file), one]));
   const wanted =
-    files.length === 0
-      ? listed
-      : files.map((file) => ({
-          ...listed.find((one) => resolve(one.file) === resolve(file)),
-          file,
-        }));
+    files.length === 0 ? listed : files.map((file) => ({ ...known.get(resolve(file)), file }));
   if (wanted.length > 0) return wanted;
   throw new InputError('nothing-to-score', jobPath, nothingToScoreSentence);
 }

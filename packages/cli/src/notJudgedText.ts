@@ -1,10 +1,9 @@
-import { notJudgedSentence } from '@truesweep/wording';
+import { notJudgedSentence, refusalSentence } from '@truesweep/wording';
 import { errorLine } from './errorLine.js';
-import type { RefusedFile } from './judgedFile.js';
-import { refusalOf } from './refusalOf.js';
+import type { UnjudgedFile } from './printedData.js';
 
 /** What the error output says of recordings that could not be judged: where others were, which; else each with its reason. */
-export function notJudgedText(refused: readonly RefusedFile[], count: number): string {
+export function notJudgedText(refused: readonly UnjudgedFile[], count: number): string {
   const lines =
     refused.length < count
       ? [
@@ -13,6 +12,6 @@ export function notJudgedText(refused: readonly RefusedFile[], count: number): s
             count,
           ),
         ]
-      : refused.map(({ refusal }) => refusalOf(refusal));
+      : refused.map((one) => refusalSentence(one.refused));
   return lines.map(errorLine).join('');
 }

@@ -35,7 +35,13 @@ export type ScoredFile =
       readonly reading: DelimitedReading | SoundReading;
       readonly score: Score;
     }
-  | { readonly file: string; readonly refused: Refusal };
+  | UnjudgedFile;
+
+/** A recording that could not be judged. */
+export interface UnjudgedFile {
+  readonly file: string;
+  readonly refused: Refusal;
+}
 
 /** Why an input was refused: a code, where in the input, and a sentence that says what would be right. */
 export interface Refusal {

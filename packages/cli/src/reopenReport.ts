@@ -4,19 +4,23 @@ import { identifyRecording, type Job, readJobRecording } from '@truesweep/jobs';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
 import { oneInputSentence, standardInputName } from '@truesweep/wording';
 import { inFile } from './inFile.js';
+import type { UnjudgedFile } from './printedData.js';
 import { readInput, standardInput } from './readInput.js';
+import { unjudgedFile } from './unjudgedFile.js';
 
 /** A report that was opened: its job and what became of its recordings. */
 export interface OpenedReport {
   readonly title: string;
   readonly writtenAt: string;
   readonly recordings: readonly Recheck[];
+  /** Files that are no recordings of the report, or can't be read. */
+  readonly refused: readonly UnjudgedFile[];
 }
 
 /**
  * Opens a report and scores its recordings again: those whose samples it keeps, and those among the files.
  *
- * @throws InputError where the file is no report, or a named recording isn't the one that was judged.
+ * @throws InputError where the file is no report.
  */
 export async function reopenReport(path: string, files: readonly string[]): Promise<OpenedReport> {
   if ([path, ...files].filter((one) => one === standardInput).length > 1) {
@@ -26,11 +30,17 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
   const html = new TextDecoder().decode(await readInput(path));
   const report = await inFile(name, async () => readReport(html, name));
   const given = new Map<string, Sweep>();
+  const refused: UnjudgedFile[] = [];
   for (const file of files) {
-    const bytes = await readInput(file);
-    const { sha256 } = await identifyRecording(bytes);
-    if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, name);
-    given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+    try {
+      const bytes = await readInput(file);
+      const { sha256 } = await identifyRecording(bytes);
+      if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, name);
+      given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+    } catch (refusal) {
+      if (!(refusal instanceof InputError)) throw refusal;
+      refused.push(unjudgedFile({ file, refusal }));
+    }
   }
   return {
     title: report.job.title,
@@ -38,6 +48,7 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
     recordings: await inFile(name, async () =>
       recheckReport(report, ({ sha256 }) => given.get(sha256)),
     ),
+    refused,
   };
 }
 

@@ -427,6 +427,24 @@ describe('the commands around the score', () => {
       return truesweep('reopen', at('damaged.html'));
     };
 
+    test('a file that is not in it is told, beside what became of the others', async () => {
+      const out = at('two.html');
+      await truesweep('report', ...job(), at('slow.csv'), at('flat.csv'), '--out', out);
+      const files = [at('slow.csv'), at('none.csv'), at('sound.csv'), at('flat.csv')];
+      const again = await truesweep('reopen', out, ...files);
+      expect(again.code).toBe(2);
+      expect(again.out).toContain('slow.csv: Inconclusive; scored again with the same verdict.');
+      expect(again.out).toContain('flat.csv: Fail; scored again with the same verdict.');
+      expect(again.out).toMatch(/none\.csv\n {2}NOT JUDGED: .*\(missing-file\)/s);
+      expect(again.out).toMatch(/sound\.csv\n {2}NOT JUDGED: .*\(not-in-report\)/s);
+      expect(again.err).toContain('2 of 4 recordings were not judged: ');
+      const data = JSON.parse((await truesweep('reopen', out, ...files, '--json')).out);
+      expect(data.refused).toMatchObject([
+        { file: at('none.csv'), refused: { code: 'missing-file' } },
+        { file: at('sound.csv'), refused: { code: 'not-in-report' } },
+      ]);
+    });
+
     test.each<[string, string | RegExp, string, string]>([
       ['job', '"limiter":1000', '"limiter":-1', 'damaged.html: job.hookUp.limiter'],
       ['samples', /"time":"[^"]{11}/, '"time":"', 'damaged.html, slow.csv'],

@@ -27,9 +27,9 @@ import { terminalsCommand } from './terminalsCommand.js';
 export async function run(args: readonly string[], output: Output): Promise<number> {
   const { print, printError, width } = output;
   let exitCode = 0;
-  const score = scoreCommand(output, (code) => {
+  const leaveWith = (code: number) => {
     exitCode = code;
-  });
+  };
   const program = new Command('truesweep')
     .description(commandHelp.program)
     .version(manifest.version, '--version', commandHelp.version)
@@ -39,12 +39,12 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     terminalsCommand(output),
     planCommand(output),
     expectCommand(output),
-    score,
+    scoreCommand(output, leaveWith),
     compareCommand(output),
     instrumentsCommand(output),
     setClosedCommand(output),
     reportCommand(output),
-    reopenCommand(output),
+    reopenCommand(output, leaveWith),
     simulateCommand(output),
     completionCommand(output, program),
   ];

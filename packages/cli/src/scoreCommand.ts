@@ -3,7 +3,7 @@ import { commandHelp } from '@truesweep/wording';
 import { Command, Option } from 'commander';
 import type { AnswerWriter } from './answerWriter.js';
 import { badInputCode, exitCodeOf } from './exitCodes.js';
-import type { RefusedFile } from './judgedFile.js';
+import type { UnjudgedFile } from './printedData.js';
 import type { Output, Terminal } from './terminal.js';
 
 interface ScoreOptions {
@@ -30,12 +30,13 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .action(async (files: string[], options: ScoreOptions) => {
       const { judgeFiles } = await import('./judgeFiles.js');
       const { notJudgedText } = await import('./notJudgedText.js');
+      const { unjudgedFile } = await import('./unjudgedFile.js');
       const { count, answers } = await judgeFiles(files, options.job);
       const writer = await writerOf(options, output);
       const verdicts: Verdict[] = [];
-      const refused: RefusedFile[] = [];
+      const refused: UnjudgedFile[] = [];
       for await (const answer of answers) {
-        if ('refusal' in answer) refused.push(answer);
+        if ('refusal' in answer) refused.push(unjudgedFile(answer));
         else verdicts.push(answer.score.verdict);
         writer.write(answer);
       }

@@ -1,12 +1,12 @@
-import { notJudgedLabel } from '@truesweep/wording';
 import type { AnswerWriter } from './answerWriter.js';
-import type { JudgedFile, RefusedFile } from './judgedFile.js';
+import type { JudgedFile } from './judgedFile.js';
 import { layOut } from './layOut.js';
 import { printCautions } from './printCautions.js';
 import { printScore } from './printScore.js';
-import { refusalOf } from './refusalOf.js';
+import { printUnjudged } from './printUnjudged.js';
 import type { Terminal } from './terminal.js';
-import { paragraph, type TextPart } from './textPart.js';
+import type { TextPart } from './textPart.js';
+import { unjudgedFile } from './unjudgedFile.js';
 
 /** What is printed beside the score itself. */
 interface Wishes {
@@ -16,13 +16,14 @@ interface Wishes {
 
 /** Writes answers as text, the cautions below them; nothing where no recording could be judged. */
 export function textAnswers(terminal: Terminal, { short, plot }: Wishes): AnswerWriter {
-  let waiting: readonly TextPart[] = [];
+  let waiting: TextPart[] = [];
   let isBegun = false;
   return {
     write(answer) {
-      const parts = 'refusal' in answer ? notJudged(answer) : printScore(answer, { short });
+      const parts =
+        'refusal' in answer ? printUnjudged(unjudgedFile(answer)) : printScore(answer, { short });
       const drawn = plot && !('refusal' in answer) ? ['', ...plot(answer)] : [];
-      waiting = [...waiting, ...parts, ...drawn, ''];
+      waiting.push(...parts, ...drawn, '');
       isBegun ||= !('refusal' in answer);
       if (!isBegun) return;
       terminal.print(layOut(waiting, terminal));
@@ -32,8 +33,4 @@ export function textAnswers(terminal: Terminal, { short, plot }: Wishes): Answer
       if (isBegun) terminal.print(layOut(printCautions(), terminal));
     },
   };
-}
-
-function notJudged({ file, refusal }: RefusedFile): readonly TextPart[] {
-  return [file, paragraph(refusalOf(refusal), `  ${notJudgedLabel}: `)];
 }

@@ -197,14 +197,20 @@ export const oneInputSentence =
  */
 export const notJudgedLabel = 'NOT JUDGED';
 
+/** So many files are named in a sentence. */
+const mostNamed = 5;
+
 /**
- * Said beside the verdicts of several recordings where some have none.
+ * Said beside the verdicts of several recordings where some have none; names the first of them.
  *
  * @example
  * notJudgedSentence(['b.csv'], 4) // => '1 of 4 recordings was not judged: b.csv.'
+ * notJudgedSentence(['a', 'b', 'c', 'd', 'e', 'f'], 9) // => '6 of 9 recordings were not judged: a, b, c, d, e and 1 more.'
  */
 export function notJudgedSentence(files: readonly string[], count: number): string {
-  return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${files.join(', ')}.`;
+  const more = files.length - mostNamed;
+  const names = files.slice(0, mostNamed).join(', ') + (more > 0 ? ` and ${more} more` : '');
+  return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${names}.`;
 }
 
 /**

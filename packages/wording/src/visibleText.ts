@@ -19,6 +19,8 @@ export function visibleText(text: string, kept = ''): string {
 }
 
 function writtenOut(character: string): string {
-  const units = Array.from({ length: character.length }, (_, i) => character.charCodeAt(i));
-  return units.map((unit) => `\\u${unit.toString(16).padStart(4, '0')}`).join('');
+  let text = '';
+  for (let i = 0; i < character.length; i++)
+    text += `\\u${character.charCodeAt(i).toString(16).padStart(4, '0')}`;
+  return text;
 }
