@@ -12,24 +12,23 @@ export function fieldGroup<Entries extends v.ObjectEntries>(what: string, entrie
   const names = Object.keys(entries);
   const isGroup = (value: unknown) =>
     typeof value === 'object' && value !== null && !Array.isArray(value);
+  const unknownName = (value: unknown) =>
+    Object.keys(value as object).find((name) => !Object.hasOwn(entries, name));
   return v.pipe(
     v.custom<Record<string, unknown>>(isGroup, ({ input }) =>
       refusal('not-a-group', `is ${shown(input)}; it must be ${what}: { "${names[0]}": … }.`),
     ),
-    v.rawCheck<Record<string, unknown>>(({ dataset, addIssue }) => {
-      if (!dataset.typed) return;
-      const input = dataset.value;
-      const key = Object.keys(input).find((name) => !Object.hasOwn(entries, name));
-      if (key === undefined) return;
-      const nearest = nearestName(key, names);
-      const right = nearest
-        ? `it may be meant to be “${nearest}”`
-        : `${what} has the fields ${names.join(', ')}`;
-      addIssue({
-        message: refusal('unknown-field', `is not known; ${right}.`),
-        path: [{ type: 'object', origin: 'key', input, key, value: input[key] }],
-      });
-    }),
+    v.custom<Record<string, unknown>>(
+      (value) => unknownName(value) === undefined,
+      ({ input }) => {
+        const name = unknownName(input) as string;
+        const nearest = nearestName(name, names);
+        const right = nearest
+          ? `it may be meant to be “${nearest}”`
+          : `${what} has the fields ${names.join(', ')}`;
+        return refusal('unknown-field', `is not known; ${right}.`, name);
+      },
+    ),
     v.strictObject(entries, ({ path }) =>
       refusal('missing', `is missing; ${what} needs the field “${String(path?.[0]?.key)}”.`),
     ),

@@ -12,6 +12,8 @@ export interface JsonFault {
  */
 export function findJsonFault(text: string): JsonFault | undefined {
   const atoms = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
+  /** From the space on all but quotation mark and backslash, or an escape. */
+  const pieces = /[ !#-[\]-\uffff]+|\\(?:["\\/bfnrt]|u[\da-fA-F]{4})/y;
   let at = 0;
   let depth = 0;
   let twice: string | undefined;
@@ -25,18 +27,21 @@ export function findJsonFault(text: string): JsonFault | undefined {
     at++;
     return true;
   };
-  const atom = (): boolean => {
-    skipSpace();
-    atoms.lastIndex = at;
-    if (!atoms.test(text)) return false;
-    at = atoms.lastIndex;
+  const match = (pattern: RegExp): boolean => {
+    pattern.lastIndex = at;
+    if (!pattern.test(text)) return false;
+    at = pattern.lastIndex;
     return true;
   };
   const string = (): boolean => {
-    skipSpace();
-    const end = stringEnd(text, at);
-    at = end ?? at;
-    return end !== undefined;
+    const begun = at;
+    // Piece by piece: of a text of some megabytes one expression with alternatives runs out of stack.
+    if (take('"')) {
+      while (match(pieces));
+      if (text[at] === '"') return take('"');
+    }
+    at = begun;
+    return false;
   };
   const list = (end: string, item: () => boolean): boolean => {
     if (take(end)) return true;
@@ -65,27 +70,12 @@ export function findJsonFault(text: string): JsonFault | undefined {
   const value = (): boolean => {
     if (take('[')) return list(']', value);
     if (take('{')) return group();
-    return string() || atom();
+    skipSpace();
+    return string() || match(atoms);
   };
 
   const whole = value();
   skipSpace();
   if (whole && at === text.length) return undefined;
   return twice === undefined ? { at } : { at, twice };
-}
-
-/** Where a string that begins at an offset has ended; undefined where none begins there or it isn't whole. */
-function stringEnd(text: string, from: number): number | undefined {
-  if (text[from] !== '"') return undefined;
-  // A loop: on a text of some megabytes a regular expression with alternatives runs out of stack.
-  for (let at = from + 1; at < text.length; at++) {
-    const sign = text[at]!;
-    if (sign === '"') return at + 1;
-    if (sign < ' ') return undefined;
-    if (sign !== '\\') continue;
-    at++;
-    if (text[at] === 'u' && /^[\da-fA-F]{4}$/.test(text.slice(at + 1, at + 5))) at += 4;
-    else if (!'"\\/bfnrt'.includes(text[at] ?? 'x')) return undefined;
-  }
-  return undefined;
 }

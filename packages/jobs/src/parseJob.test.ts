@@ -267,6 +267,16 @@ describe('a job that is wrong is refused', () => {
     expect(error.message).toContain('“limiter”');
   });
 
+  test('a quantity of two lines, with all of its sentence', () => {
+    const error = refused(changed('hookUp.limiter', '4\nk'));
+    expect(error.message).toMatch(/^job\.hookUp\.limiter can't be read: .*“4\nk”.*\.$/s);
+  });
+
+  test('a field whose name has lines', () => {
+    const error = refused({ ...least, 'a\nb': 1 });
+    expect(error).toMatchObject({ code: 'unknown-field', path: 'job.a\nb' });
+  });
+
   test('a field that is like none, with the known ones listed', () => {
     expect(refused({ ...least, colour: 'red' }).message).toContain('version, title, sensor');
   });

@@ -3,16 +3,18 @@ import type { BaseIssue } from 'valibot';
 
 /**
  * A refusal as the message of a schema's issue: its code and what is to be said after the field's path. The
- * path is known only once the whole job was read, so the sentence is finished by {@link inputErrorOf}.
+ * path is known only once the job was read, so the sentence is finished by {@link inputErrorOf}.
+ *
+ * @param name The field of the group that is refused, where it isn't the whole of it.
  */
-export function refusal(code: string, predicate: string): string {
-  return `${code}\n${predicate}`;
+export function refusal(code: string, predicate: string, name?: string): string {
+  return JSON.stringify([code, predicate, name]);
 }
 
 /** A schema's issue as an error. */
 export function inputErrorOf(issue: BaseIssue<unknown>): InputError {
-  const path = pathOf(issue);
-  const [code = '', predicate] = issue.message.split('\n');
+  const [code, predicate, name] = JSON.parse(issue.message);
+  const path = pathOf(issue) + (name === null ? '' : `.${clipped(name)}`);
   return new InputError(code, path, `${path} ${predicate}`);
 }
 
