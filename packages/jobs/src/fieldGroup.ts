@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { nearestName } from './nearestName.js';
-import { refusal, shown } from './refusal.js';
+import { clipped, refusal, shown } from './refusal.js';
 
 /**
  * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered, before what a mistyped name
@@ -21,8 +21,8 @@ export function fieldGroup<Entries extends v.ObjectEntries>(what: string, entrie
     v.custom<Record<string, unknown>>(
       (value) => unknownName(value) === undefined,
       ({ input }) => {
-        const name = unknownName(input) as string;
-        const nearest = nearestName(name, names);
+        const name = unknownName(input)!;
+        const nearest = nearestName(clipped(name), names);
         const right = nearest
           ? `it may be meant to be “${nearest}”`
           : `${what} has the fields ${names.join(', ')}`;

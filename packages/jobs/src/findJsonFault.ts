@@ -58,13 +58,10 @@ export function findJsonFault(text: string): JsonFault | undefined {
       const from = at;
       if (!string()) return false;
       const name = JSON.parse(text.slice(from, at));
-      if (names.has(name)) {
-        twice = name;
-        at = from;
-        return false;
-      }
-      names.add(name);
-      return take(':') && value();
+      if (!names.has(name)) return names.add(name) && take(':') && value();
+      twice = name;
+      at = from;
+      return false;
     });
   };
   const value = (): boolean => {

@@ -2,16 +2,10 @@
 export function nearestName(typed: string, known: readonly string[]): string | undefined {
   const wanted = typed.toLowerCase();
   const [nearest] = known
-    .filter((name) => Math.abs(name.length - typed.length) <= most(name))
     .map((name) => ({ name, edits: editsBetween(wanted, name.toLowerCase()) }))
-    .filter(({ name, edits }) => edits <= most(name))
+    .filter(({ name, edits }) => edits <= Math.max(1, name.length / 3))
     .sort((a, b) => a.edits - b.edits);
   return nearest?.name;
-}
-
-/** So many edits of a name are a slip. */
-function most(name: string): number {
-  return Math.max(1, name.length / 3);
 }
 
 /** Levenshtein distance: how many letters must be put in, taken out or changed. */

@@ -20,7 +20,7 @@ export function inputErrorOf(issue: BaseIssue<unknown>): InputError {
 
 function pathOf({ path }: BaseIssue<unknown>): string {
   const steps = (path ?? []).map(({ key }) =>
-    typeof key === 'number' ? `[${key}]` : `.${clipped(String(key))}`,
+    typeof key === 'number' ? `[${key}]` : `.${String(key)}`,
   );
   return `job${steps.join('')}`;
 }
