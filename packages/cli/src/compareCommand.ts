@@ -19,11 +19,12 @@ export function compareCommand(terminal: Terminal): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.compareMore)
     .action(async (before: string, after: string, { job, json }: CompareOptions) => {
+      const { allJudged } = await import('./allJudged.js');
       const { judgeFiles } = await import('./judgeFiles.js');
       const { compareSweeps } = await import('@truesweep/core');
       const { printComparison } = await import('./printComparison.js');
-      const { judged } = await judgeFiles([before, after], job);
-      const [first, second] = judged;
+      const { answers } = await judgeFiles([before, after], job);
+      const [first, second] = await allJudged(answers);
       const comparison = compareSweeps(first!.score, second!.score);
       terminal.print(
         json

@@ -1,7 +1,13 @@
 import type { Verdict } from '@truesweep/core';
 
+/** The program itself failed. */
+export const failedCode = 1;
+
 /** An input was wrong. */
 export const badInputCode = 2;
+
+/** What was to be printed could not be written: no verdict's code, so that no script takes it for one. */
+export const brokenOutputCode = 3;
 
 /** What `--exit-by-verdict` leaves with, the best verdict first. */
 const verdictCodes: readonly (readonly [Verdict, number])[] = [

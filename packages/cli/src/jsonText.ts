@@ -1,3 +1,4 @@
+import { visibleText } from '@truesweep/wording';
 import type { PrintedData } from './printedData.js';
 
 /** Data as a command prints it with `--json`. */
@@ -5,5 +6,5 @@ export function jsonText<Name extends keyof PrintedData>(
   _command: Name,
   data: PrintedData[Name],
 ): string {
-  return `${JSON.stringify(data, undefined, 2)}\n`;
+  return `${visibleText(JSON.stringify(data, undefined, 2), '\n')}\n`;
 }

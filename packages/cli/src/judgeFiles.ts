@@ -1,5 +1,5 @@
-import { dirname, join, resolve } from 'node:path';
-import { InputError, scoreSweep } from '@truesweep/core';
+import { dirname, join, resolve, sep } from 'node:path';
+import { type Criteria, type Expectation, InputError, scoreSweep } from '@truesweep/core';
 import {
   checkRecording,
   identifyRecording,
@@ -11,18 +11,25 @@ import {
 } from '@truesweep/jobs';
 import { nothingToScoreSentence, oneInputSentence, standardInputName } from '@truesweep/wording';
 import { inFile } from './inFile.js';
-import type { JudgedFile } from './judgedFile.js';
+import type { FileAnswer, JudgedFile } from './judgedFile.js';
 import { readInput, readJobInput, standardInput } from './readInput.js';
 
+/** A job, and what becomes of its recordings, each judged when it is asked for. */
+export interface JobAnswers {
+  readonly job: Job;
+  /** The files that are read and those that the job lists: nothing may be written over them. */
+  readonly inputs: readonly string[];
+  /** How many recordings there are. */
+  readonly count: number;
+  readonly answers: AsyncIterable<FileAnswer>;
+}
+
 /**
- * Judges recordings by a job; those that the job lists where no file is named.
+ * Judges recordings by a job; those that the job lists where no file is named. Each is answered by itself.
  *
- * @throws InputError for the first input that is wrong, its path beginning with the name of the file.
+ * @throws InputError for a job that is wrong or gives nothing to judge.
  */
-export async function judgeFiles(
-  files: readonly string[],
-  jobPath: string,
-): Promise<{ readonly job: Job; readonly judged: readonly JudgedFile[] }> {
+export async function judgeFiles(files: readonly string[], jobPath: string): Promise<JobAnswers> {
   if ([...files, jobPath].filter((path) => path === standardInput).length > 1) {
     throw new InputError('one-input', standardInput, oneInputSentence);
   }
@@ -30,44 +37,76 @@ export async function judgeFiles(
     const read = await readJobInput(jobPath);
     return { job: read, expected: jobExpectation(read) };
   });
-  const criteria = jobCriteria(job);
-  const judged: JudgedFile[] = [];
-  for (const { file: path, ...listedHere } of recordingsOf(files, job, jobPath)) {
-    const file = path === standardInput ? standardInputName : path;
-    const one = await inFile(file, async () => {
-      const content = await readInput(path);
-      const identity = await identifyRecording(content);
-      // A job that a page saved tells names without folders: what it says goes by the hash.
-      const sameBytes = job.recordings?.find(({ sha256 }) => sha256 === identity.sha256);
-      const listed = Object.keys(listedHere).length > 0 ? listedHere : sameBytes;
-      checkRecording({ ...listed, file }, identity);
-      const { sweep, reading, recorder } = readJobRecording(content, { ...listed, file }, job);
-      const score = scoreSweep(sweep, expected, recorder, criteria);
-      return { file, ...identity, sweep, reading, recorder, score, criteria };
-    });
-    judged.push(one);
+  const listed = listedIn(job, jobPath);
+  const recordings = recordingsOf(files, listed, jobPath);
+  const answers = answersOf(recordings, { job, expected, criteria: jobCriteria(job) });
+  const inputs = [jobPath, ...[...recordings, ...listed].map(({ file }) => file)];
+  return { job, inputs, count: recordings.length, answers };
+}
+
+/** What all recordings of a job are judged by. */
+interface Measures {
+  readonly job: Job;
+  readonly expected: Expectation;
+  readonly criteria: Criteria;
+}
+
+async function* answersOf(
+  recordings: readonly JobRecording[],
+  measures: Measures,
+): AsyncGenerator<FileAnswer> {
+  for (const recording of recordings) yield await answerOf(recording, measures);
+}
+
+async function answerOf(recording: JobRecording, measures: Measures): Promise<FileAnswer> {
+  const { file: path } = recording;
+  const file = path === standardInput ? standardInputName : path;
+  try {
+    return await inFile(file, async () =>
+      judge(await readInput(path), { ...recording, file }, measures),
+    );
+  } catch (refusal) {
+    if (refusal instanceof InputError) return { file, refusal };
+    throw refusal;
   }
-  return { job, judged };
+}
+
+async function judge(
+  content: Uint8Array,
+  { file, ...listedHere }: JobRecording,
+  { job, expected, criteria }: Measures,
+): Promise<JudgedFile> {
+  const identity = await identifyRecording(content);
+  // A job that a page saved tells names without folders: what it says goes by the hash.
+  const sameBytes = job.recordings?.find(({ sha256 }) => sha256 === identity.sha256);
+  const listed = Object.keys(listedHere).length > 0 ? listedHere : sameBytes;
+  checkRecording({ ...listed, file }, identity);
+  const { sweep, reading, recorder } = readJobRecording(content, { ...listed, file }, job);
+  const score = scoreSweep(sweep, expected, recorder, criteria);
+  return { file, ...identity, sweep, reading, recorder, score, criteria };
+}
+
+/** The recordings of a job, their paths from the working directory. */
+function listedIn(job: Job, jobPath: string): readonly JobRecording[] {
+  const folder = dirname(jobPath);
+  return (job.recordings ?? []).map((one) => ({ ...one, file: fromHere(folder, one.file) }));
+}
+
+function fromHere(folder: string, file: string): string {
+  const path = resolve(folder, file) === resolve(file) ? file : join(folder, file);
+  // Only who calls the program can mean the standard input.
+  return path === standardInput ? `.${sep}${path}` : path;
 }
 
 /** The recordings to judge, with what the job knows of how they are written. */
 function recordingsOf(
   files: readonly string[],
-  job: Job,
+  listed: readonly JobRecording[],
   jobPath: string,
 ): readonly JobRecording[] {
-  const folder = dirname(jobPath);
-  const listed = (job.recordings ?? []).map((one) => ({
-    ...one,
-    file: resolve(folder, one.file) === resolve(one.file) ? one.file : join(folder, one.file),
-  }));
+  const known = new Map(listed.toReversed().map((one) => [resolve(one.file), one]));
   const wanted =
-    files.length === 0
-      ? listed
-      : files.map((file) => ({
-          ...listed.find((one) => resolve(one.file) === resolve(file)),
-          file,
-        }));
+    files.length === 0 ? listed : files.map((file) => ({ ...known.get(resolve(file)), file }));
   if (wanted.length > 0) return wanted;
   throw new InputError('nothing-to-score', jobPath, nothingToScoreSentence);
 }

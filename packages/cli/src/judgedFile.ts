@@ -1,4 +1,4 @@
-import type { Criteria, Recorder, Score, Sweep } from '@truesweep/core';
+import type { Criteria, InputError, Recorder, Score, Sweep } from '@truesweep/core';
 import type { RecordingIdentity } from '@truesweep/jobs';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
 
@@ -11,3 +11,12 @@ export interface JudgedFile extends RecordingIdentity {
   readonly score: Score;
   readonly criteria: Criteria;
 }
+
+/** A recording that could not be judged, and why. */
+export interface RefusedFile {
+  readonly file: string;
+  readonly refusal: InputError;
+}
+
+/** What became of a recording. */
+export type FileAnswer = JudgedFile | RefusedFile;

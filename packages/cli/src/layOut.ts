@@ -1,4 +1,5 @@
 import type { Verdict } from '@truesweep/core';
+import { visibleText } from '@truesweep/wording';
 import { alignColumns } from './alignColumns.js';
 import type { Terminal } from './terminal.js';
 import type { Paragraph, Table, TextPart } from './textPart.js';
@@ -17,13 +18,23 @@ const colours: Readonly<Record<Verdict, string>> = {
   inconclusive: '1;35',
 };
 
-/** What a command prints, as lines that fit the terminal. */
+/** What a command prints, as lines that fit the terminal. Nothing in them acts on it but the verdict's colour. */
 export function layOut(parts: readonly TextPart[], looks: Looks): string {
-  const lines = parts.flatMap((part) => {
+  const lines = parts.map(visiblePart).flatMap((part) => {
     if (typeof part === 'string') return [part];
     return part.kind === 'table' ? tableLines(part, looks) : paragraphLines(part, looks);
   });
   return `${lines.join('\n')}\n`;
+}
+
+/** Names, headings and titles come from files: see {@link visibleText}. */
+function visiblePart(part: TextPart): TextPart {
+  if (typeof part === 'string') return visibleText(part);
+  if (part.kind === 'paragraph') {
+    return { ...part, first: visibleText(part.first), text: visibleText(part.text) };
+  }
+  const cells = (row: readonly string[]) => row.map((cell) => visibleText(cell));
+  return { ...part, head: cells(part.head), rows: part.rows.map(cells) };
 }
 
 function paragraphLines({ text, first, verdict }: Paragraph, looks: Looks): readonly string[] {

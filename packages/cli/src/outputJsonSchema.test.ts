@@ -15,7 +15,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const schema = new Ajv({ strict: true, allowUnionTypes: true });
 schema.addSchema(outputJsonSchema() as AnySchemaObject, 'output');
 
-async function printed(args: readonly string[]): Promise<unknown> {
+async function printed(args: readonly string[], wanted: number): Promise<unknown> {
   let out = '';
   const code = await run([...args, '--json'], {
     print: (text) => {
@@ -25,16 +25,17 @@ async function printed(args: readonly string[]): Promise<unknown> {
     width: 80,
     colour: false,
   });
-  expect(code).toBe(0);
+  expect(code).toBe(wanted);
   return JSON.parse(out);
 }
 
 describe('what the commands print is what the published definition says', () => {
-  test.each<[string, readonly string[]]>([
+  test.each<[string, readonly string[], number?]>([
     ['terminals', ['terminals', 'A,B=5k/5k', 'A,C=1k/4.5k', 'B,C=4.5k/1k']],
     ['plan', ['plan', ...job]],
     ['expect', ['expect', ...job]],
     ['score', ['score', ...job]],
+    ['score', ['score', recording, 'examples/recordings/none.csv', ...job], 2],
     ['compare', ['compare', 'examples/recordings/sound.csv', recording, ...job]],
     [
       'set-closed',
@@ -44,12 +45,28 @@ describe('what the commands print is what the published definition says', () => 
     ['report', ['report', recording, ...job, '--out', report]],
     ['reopen', ['reopen', report]],
     ['simulate', ['simulate', ...job, '--worn-at', '30 %', '--interval', '20 ms']],
-  ])('%s', async (name, args) => {
+  ])('%s', async (name, args, code = 0) => {
     const isRight = schema.compile({
       $ref: `output#/definitions/PrintedData/properties/${name}`,
     });
-    const data = await printed(args);
+    const data = await printed(args, code);
     expect(isRight(data), JSON.stringify(isRight.errors, undefined, 1)).toBe(true);
     expect(isRight({ another: data })).toBe(false);
   });
+});
+
+test('a line of --json-lines is a scored file of that definition', async () => {
+  const isRight = schema.compile({ $ref: 'output#/definitions/ScoredFile' });
+  for (const file of [recording, 'examples/recordings/none.csv']) {
+    let out = '';
+    await run(['score', file, ...job, '--json-lines'], {
+      print: (text) => {
+        out += text;
+      },
+      printError: () => {},
+      width: 80,
+      colour: false,
+    });
+    expect(isRight(JSON.parse(out)), JSON.stringify(isRight.errors)).toBe(true);
+  }
 });

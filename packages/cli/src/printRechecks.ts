@@ -1,9 +1,11 @@
 import { recheckSentence, verdictLabels } from '@truesweep/wording';
+import { printUnjudged } from './printUnjudged.js';
 import type { OpenedReport } from './reopenReport.js';
 import { paragraph, type TextPart } from './textPart.js';
 
 /** What became of a report's recordings, as lines of text. */
-export function printRechecks({ title, writtenAt, recordings }: OpenedReport): readonly TextPart[] {
+export function printRechecks(opened: OpenedReport): readonly TextPart[] {
+  const { title, writtenAt, recordings, refused } = opened;
   return [
     paragraph(`${title} (${writtenAt})`),
     ...recordings.map(({ name, stated, again }) =>
@@ -12,5 +14,6 @@ export function printRechecks({ title, writtenAt, recordings }: OpenedReport): r
         `  ${name}: `,
       ),
     ),
+    ...refused.flatMap(printUnjudged),
   ];
 }

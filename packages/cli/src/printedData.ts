@@ -4,6 +4,7 @@ import type {
   Score,
   SimulatedEvent,
   SweepComparison,
+  TextPlace,
   Verdict,
 } from '@truesweep/core';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
@@ -17,6 +18,7 @@ export interface PrintedData {
   readonly terminals: PinFinding;
   readonly plan: HookUpPlan;
   readonly expect: ExpectedReadings;
+  /** With `--json-lines` each entry is a line. */
   readonly score: readonly ScoredFile[];
   readonly compare: SweepComparison;
   readonly instruments: JobAdvice;
@@ -26,11 +28,27 @@ export interface PrintedData {
   readonly simulate: SimulatedRecording;
 }
 
-/** A recording, how it was read, and its score. */
-export interface ScoredFile {
+/** A recording with how it was read and its score, or with why it could not be judged. */
+export type ScoredFile =
+  | {
+      readonly file: string;
+      readonly reading: DelimitedReading | SoundReading;
+      readonly score: Score;
+    }
+  | UnjudgedFile;
+
+/** A recording that could not be judged. */
+export interface UnjudgedFile {
   readonly file: string;
-  readonly reading: DelimitedReading | SoundReading;
-  readonly score: Score;
+  readonly refused: Refusal;
+}
+
+/** Why an input was refused: a code, where in the input, and a sentence that says what would be right. */
+export interface Refusal {
+  readonly code: string;
+  readonly path: string;
+  readonly place?: TextPlace;
+  readonly sentence: string;
 }
 
 /** Where a report was written to, and the verdicts in it. */

@@ -1,37 +1,54 @@
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
 import { identifyRecording, type Job, readJobRecording } from '@truesweep/jobs';
-import { readFileBytes } from '@truesweep/jobs/node';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
+import { oneInputSentence, standardInputName } from '@truesweep/wording';
 import { inFile } from './inFile.js';
-import { readInput } from './readInput.js';
+import type { UnjudgedFile } from './printedData.js';
+import { readInput, standardInput } from './readInput.js';
+import { unjudgedFile } from './unjudgedFile.js';
 
 /** A report that was opened: its job and what became of its recordings. */
 export interface OpenedReport {
   readonly title: string;
   readonly writtenAt: string;
   readonly recordings: readonly Recheck[];
+  /** Files that are no recordings of the report, or can't be read. */
+  readonly refused: readonly UnjudgedFile[];
 }
 
 /**
  * Opens a report and scores its recordings again: those whose samples it keeps, and those among the files.
  *
- * @throws InputError where the file is no report, or a named recording isn't the one that was judged.
+ * @throws InputError where the file is no report.
  */
 export async function reopenReport(path: string, files: readonly string[]): Promise<OpenedReport> {
+  if ([path, ...files].filter((one) => one === standardInput).length > 1) {
+    throw new InputError('one-input', standardInput, oneInputSentence);
+  }
+  const name = path === standardInput ? standardInputName : path;
   const html = new TextDecoder().decode(await readInput(path));
-  const report = readReport(html, path);
+  const report = await inFile(name, async () => readReport(html, name));
   const given = new Map<string, Sweep>();
+  const refused: UnjudgedFile[] = [];
   for (const file of files) {
-    const bytes = await readFileBytes(file);
-    const { sha256 } = await identifyRecording(bytes);
-    if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, path);
-    given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+    try {
+      const bytes = await readInput(file);
+      const { sha256 } = await identifyRecording(bytes);
+      if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, name);
+      given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+    } catch (refusal) {
+      if (!(refusal instanceof InputError)) throw refusal;
+      refused.push(unjudgedFile({ file, refusal }));
+    }
   }
   return {
     title: report.job.title,
     writtenAt: report.writtenAt,
-    recordings: recheckReport(report, ({ sha256 }) => given.get(sha256)),
+    recordings: await inFile(name, async () =>
+      recheckReport(report, ({ sha256 }) => given.get(sha256)),
+    ),
+    refused,
   };
 }
 

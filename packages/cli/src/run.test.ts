@@ -1,7 +1,8 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFileSync, existsSync, rmSync } from 'node:fs';
+import { copyFile, link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { simulateSweep } from '@truesweep/core';
+import { basename, join } from 'node:path';
+import { type Score, simulateSweep } from '@truesweep/core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from './run.js';
 
@@ -154,8 +155,8 @@ describe('exit codes', () => {
     'missing.csv',
     'still.csv',
     '.',
-  ])('2 for %s, with nothing printed but what was wrong', async (file) => {
-    const { code, out, err } = await score(at('sound.csv'), at(file), '--exit-by-verdict');
+  ])('2 for %s alone, with nothing printed but what was wrong', async (file) => {
+    const { code, out, err } = await score(at(file), '--exit-by-verdict');
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toMatch(/^truesweep: .*\. \([a-z-]+\)\n$/);
     expect(err).toContain(at(file));
@@ -179,6 +180,72 @@ describe('exit codes', () => {
       expect(out).not.toBe('');
       for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
     }
+  });
+});
+
+describe('a bad file among good ones', () => {
+  const files = ['sound.csv', 'words.csv', 'flat.csv', 'slow.csv'];
+  const verdicts = ['PASS', 'NOT JUDGED', 'FAIL', 'INCONCLUSIVE'];
+
+  test('has its line among the others, which are judged as they are alone', async () => {
+    const { code, out, err } = await score('--short', ...files.map(at));
+    const places = files.map((file, i) => out.indexOf(`${at(file)}\n  ${verdicts[i]}: `));
+    expect(Math.min(...places)).toBeGreaterThanOrEqual(0);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    for (const file of ['sound.csv', 'flat.csv', 'slow.csv']) {
+      const alone = (await score('--short', at(file))).out;
+      expect(out).toContain(alone.slice(0, alone.indexOf('\n\n')));
+    }
+    expect(out.match(/Before you connect or refit anything/g)).toHaveLength(1);
+    expect(err).toBe(`truesweep: 1 of 4 recordings was not judged: ${at('words.csv')}.\n`);
+    expect(code).toBe(2);
+  });
+
+  test('leaves with 2 whatever the verdicts of the others are, and wherever it stands', async () => {
+    for (const order of [files, [...files].reverse()]) {
+      expect((await score('--exit-by-verdict', ...order.map(at))).code).toBe(2);
+    }
+  });
+
+  test('stands in the data with what was wrong', async () => {
+    const { code, out, err } = await score('--json', ...files.map(at));
+    const data = JSON.parse(out);
+    expect(data.map(({ score: one }: { score?: Score }) => one?.verdict)).toEqual([
+      'pass',
+      undefined,
+      'fail',
+      'inconclusive',
+    ]);
+    expect(data[1]).toMatchObject({ file: at('words.csv'), refused: { code: 'no-numbers' } });
+    expect(err).toContain('1 of 4 recordings was not judged');
+    expect(code).toBe(2);
+  });
+
+  test('more bad ones are each told', async () => {
+    const { code, out, err } = await score(at('one.csv'), at('missing.csv'));
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toMatch(/^truesweep: .*one\.csv.*\)\ntruesweep: .*missing\.csv.*\)\n$/);
+  });
+
+  test('what the job lists is answered alike', async () => {
+    const listed = { ...benchJob, recordings: [{ file: 'gone.csv' }, { file: 'sound.csv' }] };
+    await writeFile(at('gone.json'), JSON.stringify(listed));
+    const { code, out } = await truesweep('score', '--short', '--job', at('gone.json'));
+    expect(code).toBe(2);
+    expect(out).toMatch(/gone\.csv\n {2}NOT JUDGED: .*\(missing-file\)\n\n.*sound\.csv\n {2}PASS/s);
+  });
+
+  test('a report and a comparison are made of all of them or not at all', async () => {
+    const out = at('partly.html');
+    const job = ['--job', at('job.json')];
+    const refused = await truesweep('report', ...job, at('sound.csv'), at('one.csv'), '--out', out);
+    expect(refused).toMatchObject({ code: 2, out: '' });
+    expect(refused.err).toContain(at('one.csv'));
+    expect(existsSync(out)).toBe(false);
+    expect(await truesweep('compare', ...job, at('sound.csv'), at('one.csv'))).toMatchObject({
+      code: 2,
+      out: '',
+    });
   });
 });
 
@@ -234,6 +301,43 @@ describe('what is judged', () => {
     for (const { file, score: one } of data)
       expect(out).toContain(`${file}\n  ${one.verdict.toUpperCase()}: `);
     expect(data.map(({ score: one }) => one.verdict)).toEqual(['pass', 'inconclusive']);
+  });
+
+  test('--json-lines tells the same as --json, a line for each', async () => {
+    const files = [at('sound.csv'), at('words.csv'), at('slow.csv')];
+    const { code, out, err } = await score('--json-lines', ...files);
+    const lines = out.split('\n');
+    expect(lines.pop()).toBe('');
+    const whole = await score('--json', ...files);
+    expect(lines.map((line) => JSON.parse(line))).toEqual(JSON.parse(whole.out));
+    expect({ code, err }).toEqual({ code: 2, err: whole.err });
+  });
+
+  test.each(['--json-lines', '--short'])('with %s each is printed as it is done', async (form) => {
+    const printed: string[] = [];
+    const code = await run(
+      ['score', '--job', at('job.json'), form, at('sound.csv'), at('later.csv')],
+      {
+        width: 80,
+        colour: false,
+        // The second recording is there only once the first was printed.
+        print: (text) => {
+          if (printed.length === 0) copyFileSync(at('slow.csv'), at('later.csv'));
+          printed.push(text);
+        },
+        printError: (text) => printed.push(text),
+      },
+    );
+    rmSync(at('later.csv'));
+    expect(printed[0]).not.toContain('later.csv');
+    expect(printed[1]).toContain('later.csv');
+    expect(code).toBe(0);
+  });
+
+  test('data are wanted in one form only', async () => {
+    const { code, out, err } = await score('--json', '--json-lines', at('sound.csv'));
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('--json');
   });
 
   test('the cautions close the text, once, short or not', async () => {
@@ -309,6 +413,92 @@ describe('the commands around the score', () => {
     expect(again.out).toContain('sound.csv: Pass; scored again with the same verdict.');
     expect((await truesweep('reopen', out, at('flat.csv'))).err).toContain('(not-in-report)');
     expect((await truesweep('reopen', at('sound.csv'))).err).toContain('(no-report)');
+  });
+
+  describe('a report that was damaged is refused by its name', () => {
+    const damaged = async (from: string | RegExp, to: string) => {
+      const out = at('whole.html');
+      await truesweep('report', ...job(), at('slow.csv'), '--out', out, '--overwrite');
+      const text = await readFile(out, 'utf8');
+      const begin = text.indexOf('id="truesweep-report"');
+      const data = text.slice(begin).replace(from, to);
+      expect(data).not.toBe(text.slice(begin));
+      await writeFile(at('damaged.html'), text.slice(0, begin) + data);
+      return truesweep('reopen', at('damaged.html'));
+    };
+
+    test('a file that is not in it is told, beside what became of the others', async () => {
+      const out = at('two.html');
+      await truesweep('report', ...job(), at('slow.csv'), at('flat.csv'), '--out', out);
+      const files = [at('slow.csv'), at('none.csv'), at('sound.csv'), at('flat.csv')];
+      const again = await truesweep('reopen', out, ...files);
+      expect(again.code).toBe(2);
+      expect(again.out).toContain('slow.csv: Inconclusive; scored again with the same verdict.');
+      expect(again.out).toContain('flat.csv: Fail; scored again with the same verdict.');
+      expect(again.out).toMatch(/none\.csv\n {2}NOT JUDGED: .*\(missing-file\)/s);
+      expect(again.out).toMatch(/sound\.csv\n {2}NOT JUDGED: .*\(not-in-report\)/s);
+      expect(again.err).toContain('2 of 4 recordings were not judged: ');
+      const data = JSON.parse((await truesweep('reopen', out, ...files, '--json')).out);
+      expect(data.refused).toMatchObject([
+        { file: at('none.csv'), refused: { code: 'missing-file' } },
+        { file: at('sound.csv'), refused: { code: 'not-in-report' } },
+      ]);
+    });
+
+    test.each<[string, string | RegExp, string, string]>([
+      ['job', '"limiter":1000', '"limiter":-1', 'damaged.html: job.hookUp.limiter'],
+      ['samples', /"time":"[^"]{11}/, '"time":"', 'damaged.html, slow.csv'],
+      ['no samples', /"time":"[^"]*"/, '"time":""', 'damaged.html: sweep.time'],
+      ['verdict', '"verdict":"inconclusive"', '"verdict":"good"', 'damaged.html: '],
+      ['stretches', '"envelope":', '"stretches":[{}],"envelope":', 'damaged.html: '],
+      ['nothing but the beginning', /"envelope".*/s, '', 'damaged.html: '],
+    ])('%s', async (_, from, to, where) => {
+      const { code, out, err } = await damaged(from, to);
+      expect({ code, out }).toEqual({ code: 2, out: '' });
+      expect(err).toContain(where);
+      expect(err).toMatch(/^truesweep: .*\. \([a-z-]+\)\n$/);
+    });
+  });
+
+  describe('a report never replaces what it is made from', () => {
+    const refused = async (out: string, ...more: string[]) => {
+      const bytes = await readFile(at('mine.csv'));
+      const jobText = await readFile(at('mine.json'));
+      const { code, err } = await truesweep(
+        ...['report', at('mine.csv'), '--job', at('mine.json'), '--overwrite', '--out', out],
+        ...more,
+      );
+      expect(code).toBe(2);
+      expect(err).toContain('(output-is-input)');
+      expect(await readFile(at('mine.csv'))).toEqual(bytes);
+      expect(await readFile(at('mine.json'))).toEqual(jobText);
+    };
+
+    beforeAll(async () => {
+      await copyFile(at('sound.csv'), at('mine.csv'));
+      const listed = { ...benchJob, recordings: [{ file: 'slow.csv' }] };
+      await writeFile(at('mine.json'), JSON.stringify(listed));
+      await symlink(at('mine.csv'), at('mine-linked.csv'));
+      await link(at('mine.json'), at('mine-again.json'));
+    });
+
+    test.each([
+      ['the recording', 'mine.csv'],
+      ['the job', 'mine.json'],
+      ['the recording by another way', '../NAME/mine.csv'],
+      ['a link to the recording', 'mine-linked.csv'],
+      ['another name of the job', 'mine-again.json'],
+      ['a recording that the job lists', 'slow.csv'],
+    ])('%s', async (_, out) => {
+      await refused(at(out.replace('NAME', basename(folder))));
+      await refused(at(out.replace('NAME', basename(folder))), '--markdown');
+    });
+
+    test('and says so before it judges', async () => {
+      const args = ['--job', at('mine.json'), '--overwrite', '--out', at('mine.csv')];
+      const { err } = await truesweep('report', at('mine.csv'), at('one.csv'), ...args);
+      expect(err).toContain('(output-is-input)');
+    });
   });
 
   test.each(['bash', 'zsh', 'fish'])('the completion of %s knows every command', async (shell) => {

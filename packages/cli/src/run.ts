@@ -1,25 +1,22 @@
 import { InputError } from '@truesweep/core';
-import { commandHelp, refusalSentence } from '@truesweep/wording';
+import { commandHelp, visibleText } from '@truesweep/wording';
 import { Command, CommanderError } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
 import { compareCommand } from './compareCommand.js';
 import { completionCommand } from './completionCommand.js';
+import { errorLine } from './errorLine.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
 import { planCommand } from './planCommand.js';
+import { refusalOf } from './refusalOf.js';
 import { reopenCommand } from './reopenCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
 import { setClosedCommand } from './setClosedCommand.js';
 import { simulateCommand } from './simulateCommand.js';
-import type { Terminal } from './terminal.js';
+import type { Output } from './terminal.js';
 import { terminalsCommand } from './terminalsCommand.js';
-
-/** Where the command line writes to. */
-export interface Output extends Terminal {
-  readonly printError: (text: string) => void;
-}
 
 /**
  * Runs the command line.
@@ -30,9 +27,9 @@ export interface Output extends Terminal {
 export async function run(args: readonly string[], output: Output): Promise<number> {
   const { print, printError, width } = output;
   let exitCode = 0;
-  const score = scoreCommand(output, (code) => {
+  const leaveWith = (code: number) => {
     exitCode = code;
-  });
+  };
   const program = new Command('truesweep')
     .description(commandHelp.program)
     .version(manifest.version, '--version', commandHelp.version)
@@ -42,12 +39,12 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     terminalsCommand(output),
     planCommand(output),
     expectCommand(output),
-    score,
+    scoreCommand(output, leaveWith),
     compareCommand(output),
     instrumentsCommand(output),
     setClosedCommand(output),
     reportCommand(output),
-    reopenCommand(output),
+    reopenCommand(output, leaveWith),
     simulateCommand(output),
     completionCommand(output, program),
   ];
@@ -58,7 +55,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
       .exitOverride()
       .configureOutput({
         writeOut: print,
-        writeErr: printError,
+        writeErr: (text) => printError(visibleText(text, '\n')),
         getOutHelpWidth: () => width,
         getErrHelpWidth: () => width,
       });
@@ -69,8 +66,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : badInputCode;
     if (!(error instanceof InputError)) throw error;
-    const { path, place, message, code } = error;
-    printError(`truesweep: ${refusalSentence({ path, place, sentence: message, code })}\n`);
+    printError(errorLine(refusalOf(error)));
     return badInputCode;
   }
 }

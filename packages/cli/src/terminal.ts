@@ -7,3 +7,9 @@ export interface Terminal {
   /** Whether the verdict is coloured; it is always in words as well. */
   readonly colour: boolean;
 }
+
+/** Where the command line writes to. */
+export interface Output extends Terminal {
+  /** Writes to the error output. */
+  readonly printError: (text: string) => void;
+}

@@ -1,14 +1,22 @@
 #!/usr/bin/env node
+import { visibleText } from '@truesweep/wording';
+import { failedCode } from './exitCodes.js';
+import { leaveUnprinted } from './leaveUnprinted.js';
+import { printTo } from './printTo.js';
 import { run } from './run.js';
 import { terminalOf } from './terminalOf.js';
 
-// The reader of a pipe may leave early, as `head` does.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? 0 : 1);
-});
+process.stdout.on('error', leaveUnprinted);
+// Who can't be told what was wrong still gets the exit code.
+process.stderr.on('error', () => {});
+
+const printError = (text: string) => process.stderr.write(text);
 
 process.exitCode = await run(process.argv.slice(2), {
   ...terminalOf(process.stdout, process.env),
-  print: (text) => process.stdout.write(text),
-  printError: (text) => process.stderr.write(text),
+  print: printTo(process.stdout, leaveUnprinted),
+  printError,
+}).catch((error: unknown) => {
+  printError(visibleText(`${error instanceof Error ? error.stack : error}\n`, '\n'));
+  return failedCode;
 });

@@ -1,9 +1,11 @@
 import { basename } from 'node:path';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
-import { howRead, writtenSentence } from '@truesweep/wording';
+import { howRead, visibleText, writtenSentence } from '@truesweep/wording';
+import { allJudged } from './allJudged.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
+import { refuseInput } from './refuseInput.js';
 
 /** Judges recordings by a job and writes the report; tells what was written. */
 export async function writeReport(
@@ -17,7 +19,9 @@ export async function writeReport(
   },
 ): Promise<string> {
   const { job: jobPath, out, markdown, overwrite, json } = options;
-  const { job, judged } = await judgeFiles(files, jobPath);
+  const { job, inputs, answers } = await judgeFiles(files, jobPath);
+  await refuseInput(out, inputs);
+  const judged = await allJudged(answers);
   const report: Report = {
     job,
     writtenAt: new Date().toISOString(),
@@ -34,5 +38,7 @@ export async function writeReport(
   const text = markdown ? reportMarkdown(report) : reportHtml(report);
   await writeFileAtomically(out, text, { overwrite: overwrite ?? false });
   const verdicts = judged.map(({ file, score }) => ({ file, verdict: score.verdict }));
-  return json ? jsonText('report', { out, recordings: verdicts }) : `${writtenSentence(out)}\n`;
+  return json
+    ? jsonText('report', { out, recordings: verdicts })
+    : `${visibleText(writtenSentence(out))}\n`;
 }

@@ -1,9 +1,10 @@
 import * as v from 'valibot';
 import { nearestName } from './nearestName.js';
-import { refusal, shown } from './refusal.js';
+import { clipped, refusal, shown } from './refusal.js';
 
 /**
- * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered.
+ * A JSON object with exactly these fields: an unknown one is refused and the nearest known one offered, before what a mistyped name
+ * leaves missing.
  *
  * @param what What the group describes, for refusals: `a sensor`.
  */
@@ -11,20 +12,25 @@ export function fieldGroup<Entries extends v.ObjectEntries>(what: string, entrie
   const names = Object.keys(entries);
   const isGroup = (value: unknown) =>
     typeof value === 'object' && value !== null && !Array.isArray(value);
+  const unknownName = (value: unknown) =>
+    Object.keys(value as object).find((name) => !Object.hasOwn(entries, name));
   return v.pipe(
     v.custom<Record<string, unknown>>(isGroup, ({ input }) =>
       refusal('not-a-group', `is ${shown(input)}; it must be ${what}: { "${names[0]}": … }.`),
     ),
-    v.strictObject(entries, ({ expected, path }) => {
-      const name = String(path?.[0]?.key);
-      if (expected !== 'never') {
-        return refusal('missing', `is missing; ${what} needs the field “${name}”.`);
-      }
-      const nearest = nearestName(name, names);
-      const right = nearest
-        ? `it may be meant to be “${nearest}”`
-        : `${what} has the fields ${names.join(', ')}`;
-      return refusal('unknown-field', `is not known; ${right}.`);
-    }),
+    v.custom<Record<string, unknown>>(
+      (value) => unknownName(value) === undefined,
+      ({ input }) => {
+        const name = unknownName(input)!;
+        const nearest = nearestName(clipped(name), names);
+        const right = nearest
+          ? `it may be meant to be “${nearest}”`
+          : `${what} has the fields ${names.join(', ')}`;
+        return refusal('unknown-field', `is not known; ${right}.`, name);
+      },
+    ),
+    v.strictObject(entries, ({ path }) =>
+      refusal('missing', `is missing; ${what} needs the field “${String(path?.[0]?.key)}”.`),
+    ),
   );
 }

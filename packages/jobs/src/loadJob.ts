@@ -7,7 +7,7 @@ import { readJob } from './readJob.js';
  * Reads a job from its file.
  *
  * @param path Path of the file, from the working directory.
- * @throws InputError `missing-file`, `not-a-file`, `unreadable-file`, `not-utf-8`, `not-json`, or what `parseJob`
+ * @throws InputError `missing-file`, `not-a-file`, `unreadable-file`, `not-utf-8`, `not-json`, `field-twice`, or what `parseJob`
  * refuses.
  *
  * @example

@@ -267,8 +267,53 @@ describe('a job that is wrong is refused', () => {
     expect(error.message).toContain('“limiter”');
   });
 
+  test('a quantity of two lines, with all of its sentence', () => {
+    const error = refused(changed('hookUp.limiter', '4\nk'));
+    expect(error.message).toMatch(/^job\.hookUp\.limiter can't be read: .*“4\nk”.*\.$/s);
+  });
+
+  test('a field whose name has lines', () => {
+    const error = refused({ ...least, 'a\nb': 1 });
+    expect(error).toMatchObject({ code: 'unknown-field', path: 'job.a\nb' });
+  });
+
   test('a field that is like none, with the known ones listed', () => {
     expect(refused({ ...least, colour: 'red' }).message).toContain('version, title, sensor');
+  });
+
+  test('a mistyped field of an inner group too, before the one that it leaves missing', () => {
+    const { name, ...rest } = least.sensor;
+    const error = refused({ ...least, sensor: { ...rest, nmae: name } });
+    expect(error).toMatchObject({ code: 'unknown-field', path: 'job.sensor.nmae' });
+  });
+
+  test('a field whose name is longer than any line, shown by its beginning', () => {
+    const error = refused({ ...least, [`limiter${'r'.repeat(20_000_000)}`]: 1 });
+    expect(error.code).toBe('unknown-field');
+    expect(error.path).toMatch(/^job\.limiterr+…$/);
+    expect(error.message.length).toBeLessThan(250);
+  });
+
+  const entries = 200_000;
+  const timeOf = (recording: (i: number) => unknown): number => {
+    const recordings = Array.from({ length: entries }, (_, i) => recording(i));
+    const begun = performance.now();
+    try {
+      parseJob({ ...least, recordings });
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+    }
+    return performance.now() - begun;
+  };
+
+  test.each<[string, (i: number) => unknown]>([
+    ['no groups', (i) => i],
+    ['with wrong values', () => ({ file: 5 })],
+    ['with unknown names', (i) => ({ file: 'a.csv', [`delimiter${i}`]: ',' })],
+    ['with missing ones', () => ({})],
+  ])('many wrong entries, %s, are refused sooner than as many right ones are read', (_, wrong) => {
+    const right = timeOf((i) => ({ file: `${i}.csv` }));
+    expect(timeOf(wrong)).toBeLessThan(right);
   });
 
   test('a tolerance of a pull-down that is not there', () => {

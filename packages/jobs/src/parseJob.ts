@@ -29,9 +29,9 @@ export function parseJob(json: unknown): Job {
   const version = versionOf(json);
   if (version > 2) refuseNewer(version);
   const schema = version === 1 ? jobSchemaOfVersion1 : jobSchema;
-  const result = v.safeParse(schema, json, { abortPipeEarly: true });
+  const result = v.safeParse(schema, json, { abortEarly: true });
   if (result.success) return result.output;
-  throw inputErrorOf(result.issues);
+  throw inputErrorOf(result.issues[0]);
 }
 
 /** The version that a job says, or 0 where it says none. */

@@ -29,3 +29,24 @@ test.each([
     expect.objectContaining({ code: 'not-json', path: 'spare.json', place: { line, column } }),
   );
 });
+
+test('a field that stands twice is refused, with its place', () => {
+  const twice = text.replace('"limiter": "1k"', '"limiter": "1k", "limiter": "10k"');
+  expect(() => readJob(twice, 'spare.json')).toThrow(
+    expect.objectContaining({
+      code: 'field-twice',
+      path: 'spare.json',
+      place: { line: 5, column: 58 },
+      message: expect.stringContaining('"limiter" stands twice'),
+    }),
+  );
+});
+
+test('a text of 20 MB is read, and refused for what it is where it is wrong', () => {
+  const notes = 'n'.repeat(20_000_000);
+  const long = text.replace('"version": 1', `"notes": "${notes}", "version": 1`);
+  expect(readJob(long).notes).toBe(notes);
+  expect(() => readJob(long.replace('nn"', 'nn'))).toThrow(
+    expect.objectContaining({ code: 'not-json' }),
+  );
+});

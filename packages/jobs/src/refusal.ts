@@ -3,17 +3,18 @@ import type { BaseIssue } from 'valibot';
 
 /**
  * A refusal as the message of a schema's issue: its code and what is to be said after the field's path. The
- * path is known only once the whole job was read, so the sentence is finished by {@link inputErrorOf}.
+ * path is known only once the job was read, so the sentence is finished by {@link inputErrorOf}.
+ *
+ * @param name The field of the group that is refused, where it isn't the whole of it.
  */
-export function refusal(code: string, predicate: string): string {
-  return `${code}\n${predicate}`;
+export function refusal(code: string, predicate: string, name?: string): string {
+  return JSON.stringify([code, predicate, name]);
 }
 
-/** The issue that is most use to a person, as an error: a mistyped name comes before the field it leaves missing. */
-export function inputErrorOf(issues: readonly BaseIssue<unknown>[]): InputError {
-  const issue = issues.find(({ message }) => message.startsWith('unknown-field')) ?? issues[0]!;
-  const path = pathOf(issue);
-  const [code = '', predicate] = issue.message.split('\n');
+/** A schema's issue as an error. */
+export function inputErrorOf(issue: BaseIssue<unknown>): InputError {
+  const [code, predicate, name] = JSON.parse(issue.message);
+  const path = pathOf(issue) + (name === null ? '' : `.${clipped(name)}`);
   return new InputError(code, path, `${path} ${predicate}`);
 }
 
@@ -30,6 +31,10 @@ export function shown(value: unknown): string {
   if (typeof value === 'number') return String(value).replace('-', '−');
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'a group of fields';
-  const text = JSON.stringify(value) ?? String(value);
+  return clipped(JSON.stringify(value) ?? String(value));
+}
+
+/** The beginning of a text that no line would hold. */
+export function clipped(text: string): string {
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }

@@ -1,8 +1,24 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import {
+  link,
+  lstat,
+  mkdtemp,
+  readdir,
+  readFile,
+  rm,
+  symlink,
+  utimes,
+  writeFile,
+} from 'node:fs/promises';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { writeFileAtomically } from './writeFileAtomically.js';
+
+vi.mock('node:fs/promises', async (importOriginal) => {
+  const real = await importOriginal<typeof import('node:fs/promises')>();
+  return { ...real, link: vi.fn(real.link) };
+});
 
 let folder: string;
 const at = (name: string) => join(folder, name);
@@ -39,4 +55,70 @@ test.each([
   await expect(
     writeFileAtomically(name === '.' ? folder : at(name), 'new', { overwrite: true }),
   ).rejects.toMatchObject({ code: 'cannot-write', message: expect.stringContaining(sentence) });
+});
+
+describe.skipIf(process.platform === 'win32')(
+  'what is no plain file is neither replaced nor written to',
+  () => {
+    test.each([
+      ['link', 'a link'],
+      ['dangling', 'a link'],
+      ['socket', 'no plain file'],
+    ])('%s', async (name, what) => {
+      await writeFile(at('behind.txt'), 'old');
+      const server = createServer();
+      if (name === 'socket') await new Promise<void>((done) => server.listen(at(name), done));
+      else await symlink(at(name === 'link' ? 'behind.txt' : 'nothing.txt'), at(name));
+      const before = await lstat(at(name));
+      for (const overwrite of [true, false]) {
+        await expect(writeFileAtomically(at(name), 'new', { overwrite })).rejects.toMatchObject({
+          code: 'cannot-write',
+          path: at(name),
+          message: expect.stringContaining(what),
+        });
+      }
+      expect(await lstat(at(name))).toMatchObject({ ino: before.ino, mode: before.mode });
+      expect(await readFile(at('behind.txt'), 'utf8')).toBe('old');
+      server.close();
+    });
+  },
+);
+
+describe('where files cannot have a second name', () => {
+  const withoutLinks = (code: string) =>
+    vi.mocked(link).mockRejectedValue(Object.assign(new Error(code), { code }));
+  afterEach(() => vi.mocked(link).mockReset());
+
+  test.each(['EPERM', 'ENOTSUP', 'ENOSYS', 'EMLINK', 'EISDIR'])(
+    'a first save is done (%s), and nothing is replaced unasked',
+    async (code) => {
+      withoutLinks(code);
+      const path = at(`fat-${code}.txt`);
+      await writeFileAtomically(path, 'first');
+      expect(await readFile(path, 'utf8')).toBe('first');
+      await expect(writeFileAtomically(path, 'second')).rejects.toMatchObject({
+        code: 'file-exists',
+      });
+      expect(await readFile(path, 'utf8')).toBe('first');
+      await writeFileAtomically(path, 'third', { overwrite: true });
+      expect(await readFile(path, 'utf8')).toBe('third');
+    },
+  );
+});
+
+describe('what killed saves left', () => {
+  const left = (name: string) => at(`${name}.truesweep-0123456789ab.part`);
+
+  test('is removed by the next save in that folder, what is being written is not', async () => {
+    for (const name of ['long-ago.txt', 'just-now.txt']) await writeFile(left(name), 'ha');
+    const hourAgo = new Date(Date.now() - 3_600_000);
+    await utimes(left('long-ago.txt'), hourAgo, hourAgo);
+    await writeFile(at('somebodys.part'), 'theirs');
+    await utimes(at('somebodys.part'), hourAgo, hourAgo);
+    await writeFileAtomically(at('another.txt'), 'whole');
+    const names = await readdir(folder);
+    expect(names).not.toContain('long-ago.txt.truesweep-0123456789ab.part');
+    expect(names).toContain('just-now.txt.truesweep-0123456789ab.part');
+    expect(names).toContain('somebodys.part');
+  });
 });

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import { link, open, rename, rm } from 'node:fs/promises';
+import { link, lstat, open, rename, rm } from 'node:fs/promises';
 import { InputError } from '@truesweep/core';
+import { removeAbandoned } from './removeAbandoned.js';
 
 const wrongs: Readonly<Record<string, string>> = {
   EEXIST: 'There is a file of this name already; choose another name, or ask to overwrite it.',
@@ -17,10 +18,11 @@ const wrongs: Readonly<Record<string, string>> = {
 
 /**
  * Writes a whole file, or leaves what was there as it was: the data goes to a new file beside it, to the disk, and only then under
- * its name. A program that is stopped in between leaves the old file or the new one, never a half.
+ * its name. A program that is stopped in between leaves the old file or the new one, never a half (on a file system without second
+ * names a first write may leave an empty file); what it leaves beside it the next write to that folder removes.
  *
  * @param path Path of the file, from the working directory.
- * @param overwrite Whether a file of that name may be replaced; when left out nothing is.
+ * @param overwrite Whether a plain file of that name may be replaced; when left out nothing is. A link, a device or a pipe never is.
  * @throws InputError `file-exists` or `cannot-write`, with the path and what to do.
  *
  * @example
@@ -32,15 +34,27 @@ export async function writeFileAtomically(
   data: string | Uint8Array,
   { overwrite = false }: { readonly overwrite?: boolean } = {},
 ): Promise<void> {
-  const partial = `${path}.${randomBytes(6).toString('hex')}.part`;
+  await refuseWhatIsNoFile(path);
+  const partial = `${path}.truesweep-${randomBytes(6).toString('hex')}.part`;
   try {
     await writeWhole(partial, data);
-    await (overwrite ? rename(partial, path) : link(partial, path));
+    await removeAbandoned(partial);
+    await (overwrite ? rename(partial, path) : renameToNew(partial, path));
   } catch (error) {
     throw refusal(path, error);
   } finally {
     await rm(partial, { force: true }).catch(() => {});
   }
+}
+
+/** What would be lost by a rename over it, without being the file that was meant. */
+async function refuseWhatIsNoFile(path: string): Promise<void> {
+  const there = await lstat(path).catch(() => undefined);
+  if (!there || there.isFile() || there.isDirectory()) return;
+  const sentence = there.isSymbolicLink()
+    ? 'This is a link; name the file itself.'
+    : 'This is no plain file but a device, a pipe or a socket; name a file.';
+  throw new InputError('cannot-write', path, `Nothing was written. ${sentence}`);
 }
 
 async function writeWhole(path: string, data: string | Uint8Array): Promise<void> {
@@ -53,8 +67,27 @@ async function writeWhole(path: string, data: string | Uint8Array): Promise<void
   }
 }
 
+/** Gives a file a name that no other file has. */
+async function renameToNew(partial: string, path: string): Promise<void> {
+  try {
+    await link(partial, path);
+  } catch (error) {
+    if (reasonOf(error) === 'EEXIST') throw error;
+    // The file system may know no second names (FAT, many network shares): an empty file takes the name first.
+    await (await open(path, 'wx')).close();
+    await rename(partial, path).catch(async (failure) => {
+      await rm(path, { force: true });
+      throw failure;
+    });
+  }
+}
+
+function reasonOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : String(error);
+}
+
 function refusal(path: string, error: unknown): InputError {
-  const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+  const reason = reasonOf(error);
   const code = reason === 'EEXIST' ? 'file-exists' : 'cannot-write';
   const sentence = wrongs[reason] ?? `The system refused it (${reason}); write to another place.`;
   return new InputError(code, path, `Nothing was written. ${sentence}`);

@@ -14,6 +14,12 @@ test('a job that was written is read to the same job', async () => {
   expect(readJob(writeJob(job))).toEqual(job);
 });
 
+test('whatever its texts hold, a saved job is read back', async () => {
+  const every = String.fromCharCode(...Array.from({ length: 0x3000 }, (_, code) => code));
+  const job = { ...(await loadJob(example)), title: `${every}\ud83d \udca9 "\\`, notes: '\u009b' };
+  expect(readJob(writeJob(job))).toEqual(job);
+});
+
 test('a job is saved, and nothing is overwritten without being asked to', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'truesweep-job-'));
   const path = join(folder, 'one.job.json');

@@ -11,6 +11,7 @@ export function toBase64(values: Float64Array): string {
 /** The numbers that {@link toBase64} wrote; throws where the text is none. */
 export function fromBase64(text: string): Float64Array {
   const decoded = atob(text);
+  if (decoded.length % 8 !== 0) throw new RangeError('The last number is not whole.');
   const view = new DataView(new ArrayBuffer(decoded.length));
   for (let i = 0; i < decoded.length; i++) view.setUint8(i, decoded.charCodeAt(i));
   return Float64Array.from({ length: decoded.length / 8 }, (_, i) => view.getFloat64(8 * i, true));

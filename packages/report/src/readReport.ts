@@ -1,7 +1,11 @@
 import { InputError } from '@truesweep/core';
 import { parseJob } from '@truesweep/jobs';
 import { dataId } from './dataId.js';
+import { findStoredFault } from './findStoredFault.js';
 import type { StoredReport } from './report.js';
+
+/** The element itself: a text of a page can't look like it, for its < is written &lt;. */
+const storedData = new RegExp(`<script(?: type="application/json")? id="${dataId}">`);
 
 /** The newest version of a report that this version reads. */
 const newest = 1;
@@ -11,7 +15,7 @@ const newest = 1;
  *
  * @param html The whole file.
  * @param path Name of the file, for errors.
- * @throws InputError `no-report` where the file holds none, `newer-version` where a newer program wrote it, and what
+ * @throws InputError `no-report` where the file holds none or a damaged one, `newer-version` where a newer program wrote it, and what
  * `parseJob` throws for a job that is none.
  *
  * @example
@@ -20,21 +24,24 @@ const newest = 1;
  * readReport(html).job.title // => 'Spare sensor'
  */
 export function readReport(html: string, path = 'report'): StoredReport {
-  const start = html.indexOf(`id="${dataId}"`);
-  const from = html.indexOf('>', start) + 1;
+  const start = storedData.exec(html);
+  if (!start) refuseOther(path);
+  const from = start.index + start[0].length;
   const to = html.indexOf('</script>', from);
-  if (start < 0 || from === 0 || to < 0) refuse(path);
+  if (to < 0) refuseOther(path);
   const data = parsed(html.slice(from, to), path);
-  if (!isRecord(data) || data.kind !== 'truesweep-report') refuse(path);
-  if (typeof data.version !== 'number' || data.version > newest) {
+  if (!isRecord(data) || data.kind !== 'truesweep-report') refuseOther(path);
+  const { version } = data;
+  if (!Number.isInteger(version) || (version as number) < 1) refuseDamaged('version', path);
+  if ((version as number) > newest) {
     throw new InputError(
       'newer-version',
       path,
-      `The report is of version ${data.version}, this program reads up to ${newest}; use a newer one.`,
+      `The report is of version ${version}, this program reads up to ${newest}; use a newer one.`,
     );
   }
-  const { recordings } = data;
-  if (!Array.isArray(recordings) || !recordings.every(isRecording)) refuse(path);
+  const fault = findStoredFault(data);
+  if (fault !== undefined) refuseDamaged(fault, path);
   return { ...(data as unknown as StoredReport), job: parseJob(data.job) };
 }
 
@@ -42,7 +49,7 @@ function parsed(text: string, path: string): unknown {
   try {
     return JSON.parse(text);
   } catch {
-    refuse(path);
+    refuseOther(path);
   }
 }
 
@@ -50,20 +57,18 @@ function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function isRecording(value: unknown): boolean {
-  return (
-    isRecord(value) &&
-    typeof value.name === 'string' &&
-    typeof value.sha256 === 'string' &&
-    isRecord(value.score) &&
-    isRecord(value.envelope)
-  );
-}
-
-function refuse(path: string): never {
+function refuseOther(path: string): never {
   throw new InputError(
     'no-report',
     path,
     'The file holds no report of this program, or what it holds was changed; open the HTML file as it was written.',
+  );
+}
+
+function refuseDamaged(field: string, path: string): never {
+  throw new InputError(
+    'no-report',
+    path,
+    `What the report holds in ${field} is missing or not what this program writes there; open the HTML file as it was written.`,
   );
 }

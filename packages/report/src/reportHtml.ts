@@ -1,3 +1,4 @@
+import { visibleText } from '@truesweep/wording';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { dataId } from './dataId.js';
@@ -23,7 +24,7 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'";
  */
 export function reportHtml(report: Report): string {
   const data = JSON.stringify(storeReport(report)).replaceAll('<', '\\u003c');
-  return `<!doctype html>
+  const page = `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -38,6 +39,8 @@ ${renderToString(h(ReportPage, report))}
 </body>
 </html>
 `;
+  // As well in the data, where what is written out is read back as it was.
+  return visibleText(page, '\t\r\n');
 }
 
 function escaped(text: string): string {

@@ -9,6 +9,7 @@ import {
   scoreSentences,
   verdictLabels,
   verdictMeanings,
+  visibleText,
 } from '@truesweep/wording';
 import { conditionRows } from './conditionRows.js';
 import type { Report, ReportRecording } from './report.js';
@@ -35,7 +36,7 @@ export function reportMarkdown({ job, writtenAt, recordings }: Report): string {
     `## ${scoreLabels.cautions}`,
     list(Object.values(cautions)),
   ];
-  return `${parts.join('\n\n')}\n`;
+  return `${visibleText(parts.join('\n\n'), '\n')}\n`;
 }
 
 function recordingParts(
@@ -84,5 +85,5 @@ function table(rows: readonly (readonly string[])[]): string {
 
 /** Text that Markdown leaves as it is: one line, no markup. */
 function plain(text: string): string {
-  return text.replace(/[\r\n]+/g, ' ').replace(/[\\`*_[\]<>|#&]/g, '\\$&');
+  return text.replace(/[\r\n\t]+/g, ' ').replace(/[\\`*_[\]<>|#&]/g, '\\$&');
 }

@@ -42,7 +42,7 @@ export const commandHelp = {
   report: 'Judge recorded sweeps and write the report: one HTML file, or Markdown.',
   out: 'the file to write',
   markdown: 'write Markdown for a work order instead of HTML',
-  overwrite: 'replace a file of that name',
+  overwrite: 'replace a plain file of that name; never the job or a recording',
   reopen: 'Open a report, and score again what is at hand of its recordings.',
   reportFile: 'the report, an HTML file',
   recheckFiles: 'recordings that the report was made from, where it keeps no samples of them',
@@ -56,6 +56,7 @@ export const commandHelp = {
   completion: 'Print the completion of commands and options for a shell.',
   shell: 'bash, zsh or fish',
   json: 'print everything as JSON data instead of text',
+  jsonLines: 'print each recording as a line of JSON data as soon as it is judged',
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',
   version: 'show the version',
@@ -128,6 +129,10 @@ the recording as port-side.csv:
 
   truesweep score port-side.csv --job outboard.job.json
 
+Many recordings at once, each told as soon as it is judged:
+
+  truesweep score *.csv --job outboard.job.json --json-lines
+
 Verdicts:
   pass          nothing speaks against the sensor; it may go back
   marginal      something shows that a second recording must settle
@@ -137,9 +142,13 @@ Verdicts:
 Exit codes:
   0   the work was done, whatever the verdict
   1   truesweep itself failed
-  2   an input was wrong; nothing is printed but what was wrong
+  2   an input was wrong: of several recordings each one that can't be judged
+      says so in its place, and the others are judged; else nothing is printed
+      but what was wrong
+  3   the output took no more: a reader that left, or a full disk
 with --exit-by-verdict, for scripts (of several files the worst verdict
-counts: fail, then inconclusive, then marginal, then pass):
+counts: fail, then inconclusive, then marginal, then pass; 2 where one of them
+could not be judged):
   0   pass      10  marginal      11  fail      12  inconclusive
 `,
 } as const satisfies Record<string, string>;
@@ -179,6 +188,50 @@ export const standardInputName = 'standard input';
  */
 export const oneInputSentence =
   'The standard input can be read only once; name files for all inputs but one.';
+
+/**
+ * Stands where the verdict of a recording would stand that could not be judged.
+ *
+ * @example
+ * notJudgedLabel // => 'NOT JUDGED'
+ */
+export const notJudgedLabel = 'NOT JUDGED';
+
+/** So many files are named in a sentence. */
+const mostNamed = 5;
+
+/**
+ * Said beside the verdicts of several recordings where some have none; names the first of them.
+ *
+ * @example
+ * notJudgedSentence(['b.csv'], 4) // => '1 of 4 recordings was not judged: b.csv.'
+ * notJudgedSentence(['a', 'b', 'c', 'd', 'e', 'f'], 9) // => '6 of 9 recordings were not judged: a, b, c, d, e and 1 more.'
+ */
+export function notJudgedSentence(files: readonly string[], count: number): string {
+  const more = files.length - mostNamed;
+  const names = files.slice(0, mostNamed).join(', ') + (more > 0 ? ` and ${more} more` : '');
+  return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${names}.`;
+}
+
+/**
+ * Refused: to write over what is read.
+ *
+ * @example
+ * outputIsInputSentence('port.csv').includes('port.csv') // => true
+ */
+export function outputIsInputSentence(input: string): string {
+  return `Nothing was written: this is ${input}, which the report is made from; name another file to write.`;
+}
+
+/**
+ * Said where the standard output takes no more.
+ *
+ * @example
+ * brokenOutputSentence('ENOSPC').includes('(ENOSPC)') // => true
+ */
+export function brokenOutputSentence(reason: string): string {
+  return `What was to be printed could not be written (${reason}); make room, or print elsewhere.`;
+}
 
 /** Where a person at a terminal gives the options that the library speaks of. */
 const optionsHint = 'Options stand in the job, with the recording: "text": { … }.';

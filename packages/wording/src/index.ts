@@ -27,9 +27,13 @@ export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } fro
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
 export {
+  brokenOutputSentence,
   commandHelp,
   nothingToScoreSentence,
+  notJudgedLabel,
+  notJudgedSentence,
   oneInputSentence,
+  outputIsInputSentence,
   plotWords,
   refusalSentence,
   standardInputName,
@@ -159,6 +163,7 @@ export {
 export { stampsSentence } from './stampsSentence.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
+export { visibleText } from './visibleText.js';
 export {
   type RefitAnswer,
   type RefitEntry,
