@@ -37,7 +37,7 @@ for (const { name, firstSeed, casesInTest } of sets) {
       console.log(print(name, measured));
       if (name === 'tuning') console.log(`wrong cases: ${saveWrongCases(judged)}`);
       expect(measured.inadequatePassed.hits).toBe(0);
-      expect(floors(measured).filter((floor) => !holds(floor))).toEqual([]);
+      expect(floors(measured, name).filter((floor) => !holds(floor))).toEqual([]);
     },
     cases * 1000,
   );

@@ -12,36 +12,41 @@ export interface Floor {
   readonly holds: number;
 }
 
-/** Figures that miss their floors, and the values that they hold. */
-const held: Readonly<Record<string, number>> = {
-  'sound judged marginal': 0.03,
-  'cause right': 0.91,
-  'recall of dropout': 0.92,
-  'recall of step': 0.91,
-  'recall of rough': 0.88,
-  'precision of spike': 0.4,
-  'precision of step': 0.82,
-  'precision of rough': 0.82,
-  'findings below visibility': 0.01,
-  '95th percentile of travel error': 0.16,
+/** A set of cases of the corpus. */
+export type CaseSet = 'tuning' | 'held-back';
+
+/** Figures that miss their floors, and the values that they hold in each set. */
+const held: Readonly<Record<string, Readonly<Record<CaseSet, number>>>> = {
+  'sound judged marginal': { tuning: 0.01, 'held-back': 0.02 },
+  'cause right': { tuning: 0.91, 'held-back': 0.91 },
+  'recall of dropout': { tuning: 0.92, 'held-back': 0.92 },
+  'recall of step': { tuning: 0.91, 'held-back': 0.91 },
+  'recall of rough': { tuning: 0.93, 'held-back': 0.9 },
+  'precision of spike': { tuning: 0.4, 'held-back': 0.88 },
+  'precision of step': { tuning: 0.85, 'held-back': 0.75 },
+  'precision of dead-spot': { tuning: 0.9, 'held-back': 0.82 },
+  'precision of rough': { tuning: 0.9, 'held-back': 0.9 },
+  'findings below visibility': { tuning: 0, 'held-back': 0.005 },
+  'median travel error': { tuning: 0.006, 'held-back': 0.005 },
+  '95th percentile of travel error': { tuning: 0.16, 'held-back': 0.06 },
 };
 
 /** The figures that the corpus must reach. */
-export function floors(measured: Measured): readonly Floor[] {
+export function floors(measured: Measured, set: CaseSet): readonly Floor[] {
   const of = (name: string, rate: Rate, side: Floor['side'], limit: number): Floor => ({
     name,
     rate,
     value: rate.of === 0 ? (side === 'most' ? 0 : 1) : rate.hits / rate.of,
     side,
     limit,
-    holds: held[name] ?? limit,
+    holds: held[name]?.[set] ?? limit,
   });
   const ofTravel = (name: string, value: number, limit: number): Floor => ({
     name,
     value,
     side: 'most',
     limit,
-    holds: held[name] ?? limit,
+    holds: held[name]?.[set] ?? limit,
   });
   const { median, percentile95 } = measured.travelError;
   return [

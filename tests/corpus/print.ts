@@ -1,13 +1,13 @@
 import { clopperPearson } from './clopperPearson.js';
-import { type Floor, floors, reaches } from './floors.js';
+import { type CaseSet, type Floor, floors, reaches } from './floors.js';
 import { kinds, type Measured, type Rate, type Table, verdicts } from './measure.js';
 
 /** All figures of a measurement as text. */
-export function print(title: string, measured: Measured): string {
+export function print(title: CaseSet, measured: Measured): string {
   const { undecided, undecidedBy } = measured;
   return [
     `${title}: ${measured.cases} cases`,
-    ...floors(measured).map(floorLine),
+    ...floors(measured, title).map(floorLine),
     '',
     rateLine('poor recording passed', measured.inadequatePassed),
     rateLine('found during a snap', measured.recallInSnaps),
