@@ -40,16 +40,16 @@ th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px s
   body { font-size: 7.6pt; line-height: 1.28; }
   main { max-width: none; padding: 0; }
   h1 { font-size: 13pt; }
-  h2 { font-size: 10.5pt; margin: 8pt 0 3pt; }
+  h2 { font-size: 10.5pt; margin: 6pt 0 2pt; }
   h3 { font-size: 8.5pt; margin: 5pt 0 2pt; }
   .recording + .recording { break-before: page; }
   .verdict, .drawing, .conditions .pairs, .signature { break-inside: avoid; }
   tr { break-inside: avoid; }
   .table { overflow: visible; margin-top: 4pt; }
   th, td { padding: 0.6pt 7pt 0.6pt 0; }
-  .trace-drawing { max-height: 54mm; }
-  .travel-map-drawing { max-height: 46mm; }
-  .drawings .drawing { max-height: 56mm; }
+  .trace-drawing { max-height: 50mm; }
+  .travel-map-drawing { max-height: 42mm; }
+  .drawings .drawing { max-height: 51mm; }
   .cautions { columns: 2; column-gap: 6mm; }
   .cautions h2 { column-span: all; }
   .cautions ul { margin: 0; padding-left: 1.2em; }
