@@ -5,7 +5,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runInThisContext } from 'node:vm';
-import { build } from 'vite';
+import { bundledScript } from './bundledScript.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const score = join(root, 'packages', 'core', 'src', 'score');
@@ -39,36 +39,15 @@ export function weighCauses(evidence) {
 }`,
 };
 
-const { output } = await build({
-  configFile: false,
-  logLevel: 'silent',
-  root,
-  resolve: { alias: { '@truesweep/core': join(score, '..', 'index.ts') } },
-  build: {
-    write: false,
-    minify: false,
-    target: 'esnext',
-    modulePreload: false,
-    rolldownOptions: {
-      input: 'virtual:entry',
-      preserveEntrySignatures: 'strict',
-      output: { format: 'iife', name: 'core' },
-    },
+const script = await bundledScript('core', {
+  resolveId(id, importer = '') {
+    if (id === 'virtual:entry') return entry;
+    const isScorers = importer.replaceAll('\\', '/').endsWith('score/scoreSweep.ts');
+    return id === './weighCauses.js' && isScorers ? spied : null;
   },
-  plugins: [
-    {
-      name: 'entry',
-      enforce: 'pre',
-      resolveId(id, importer = '') {
-        if (id === 'virtual:entry') return entry;
-        const isScorers = importer.replaceAll('\\', '/').endsWith('score/scoreSweep.ts');
-        return id === './weighCauses.js' && isScorers ? spied : null;
-      },
-      load: (id) => modules[id] ?? null,
-    },
-  ],
+  load: (id) => modules[id] ?? null,
 });
-runInThisContext(output[0].code);
+runInThisContext(script);
 const { InputError, scoreSweep, fairWorlds, calibration } = globalThis.core;
 const { chanceOfDepartures, confidence, groundsOf, sharesOf, weighCauses } = globalThis.core;
 

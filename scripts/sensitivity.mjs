@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runInThisContext } from 'node:vm';
-import { build } from 'vite';
+import { bundledScript } from './bundledScript.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const source = join(root, 'packages', 'core', 'src');
@@ -107,41 +107,18 @@ function withPlaceholders(file) {
   return text;
 }
 
-/** A script that leaves in a global what the entry exports. */
-async function bundled(entry, global, changed) {
-  const { output } = await build({
-    configFile: false,
-    logLevel: 'silent',
-    root,
-    resolve: { alias: { '@truesweep/core': join(source, 'index.ts') } },
-    build: {
-      write: false,
-      minify: false,
-      target: 'esnext',
-      modulePreload: false,
-      rolldownOptions: {
-        input: 'virtual:entry',
-        preserveEntrySignatures: 'strict',
-        output: { format: 'iife', name: global },
-      },
+/** A script that leaves in a global what the entry exports, with placeholders for the constants where they are to be changed. */
+const bundled = (entry, global, changed) =>
+  bundledScript(global, {
+    resolveId: (id) => (id === 'virtual:entry' ? '\0virtual:entry' : null),
+    load(id) {
+      if (id === '\0virtual:entry') return entry;
+      const file = id.startsWith(source) && id.slice(source.length + 1).replaceAll('\\', '/');
+      return changed && file && folders.some((folder) => file.startsWith(`${folder}/`))
+        ? withPlaceholders(file)
+        : null;
     },
-    plugins: [
-      {
-        name: 'entry',
-        enforce: 'pre',
-        resolveId: (id) => (id === 'virtual:entry' ? '\0virtual:entry' : null),
-        load(id) {
-          if (id === '\0virtual:entry') return entry;
-          const file = id.startsWith(source) && id.slice(source.length + 1).replaceAll('\\', '/');
-          return changed && file && folders.some((folder) => file.startsWith(`${folder}/`))
-            ? withPlaceholders(file)
-            : null;
-        },
-      },
-    ],
   });
-  return output[0].code;
-}
 
 const corpus = (path) => JSON.stringify(join(root, 'tests', 'corpus', path));
 const players = await bundled(

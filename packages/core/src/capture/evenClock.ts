@@ -125,7 +125,7 @@ function blocksOff(
   interval: Seconds,
 ): { readonly stray: Seconds; readonly scatter: Seconds } {
   let [low, high] = [Infinity, -Infinity];
-  const scatters: number[] = [0];
+  const scatters: number[] = [];
   const stride = block * Math.max(1, Math.floor(time.length / block / 400));
   for (let from = 0; from + block <= time.length; from += stride) {
     const off = Float64Array.from({ length: block }, (_, k) => {
@@ -137,7 +137,8 @@ function blocksOff(
     low = Math.min(low, middle);
     high = Math.max(high, middle);
   }
-  return { stray: high - low, scatter: median(Float64Array.from(scatters)) };
+  const scatter = scatters.length > 0 ? median(Float64Array.from(scatters)) : 0;
+  return { stray: high - low, scatter };
 }
 
 /** Whether samples that change lie nearer to straight lines over their number than over their stamps. */

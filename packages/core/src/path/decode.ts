@@ -27,7 +27,7 @@ import {
   thrownSpeed,
   usualRestitution,
 } from '../motion/limits.js';
-import { isThrown, type Motion, predict, strike } from '../motion/predict.js';
+import { isThrown, type Motion, type MotionState, predict, strike } from '../motion/predict.js';
 import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { beam, hopeless } from './beam.js';
@@ -152,17 +152,8 @@ export function decode(
   };
 
   /** Sets where the throttle is to a reading, with a speed that is known so well. */
-  const setTo = (one: Hypothesis, speed: number, speedVariance: number): void => {
-    one.level = level;
-    one.speed = speed;
-    one.levelVariance = variance;
-    one.covariance = 0;
-    one.speedVariance = speedVariance;
-    one.acceleration = 0;
-    one.levelAcceleration = 0;
-    one.speedAcceleration = 0;
-    one.accelerationVariance = accelerationOf(one.motion);
-  };
+  const setTo = (one: Hypothesis, speed: number, speedVariance: number): void =>
+    setState(one, { level, variance }, speed, speedVariance, one.motion);
 
   /** Sound contact: the state predicted in `ahead` meets the reading (Kalman filter, update step). */
   const meet = (from: Hypothesis, motion: Motion, extra: number, change?: Change): void => {
@@ -306,15 +297,7 @@ export function decode(
   /** After a gap the throttle may be anywhere, and move or not. */
   const resume = (from: Hypothesis): void => {
     for (const motion of ['hand', 'fall'] as const) {
-      ahead.level = anywhere.level;
-      ahead.speed = 0;
-      ahead.levelVariance = anywhere.variance;
-      ahead.covariance = 0;
-      ahead.speedVariance = speedAtFirst[motion] ** 2;
-      ahead.acceleration = 0;
-      ahead.levelAcceleration = 0;
-      ahead.speedAcceleration = 0;
-      ahead.accelerationVariance = accelerationOf(motion);
+      setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
       const change = from.contact === 'sound' ? undefined : 'sound';
       meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
     }
@@ -453,9 +436,7 @@ export function decode(
       };
       const cost = beginsBroken + readingCost(state, reading, contact, 0);
       const one = follow(newHypothesis(), cost, 'hand');
-      setTo(one, 0, speedAtFirst.hand ** 2);
-      one.level = anywhere.level;
-      one.levelVariance = anywhere.variance;
+      setState(one, anywhere, 0, speedAtFirst.hand ** 2, 'hand');
       one.contact = state;
       one.since = part.from;
       one.history = { before: undefined, bin: part.from, change: state };
@@ -538,6 +519,25 @@ function shiftsFrom({ before, bin }: NonNullable<Hypothesis['history']>): number
   let node = before;
   while (node && (node.change === 'thrown' || node.change === 'in-hand')) node = node.before;
   return node?.change === 'shifting' ? node.bin : bin;
+}
+
+/** Places a state within a variance, with a speed that is known so well and any acceleration of its motion. */
+function setState(
+  state: MotionState,
+  { level, variance }: { readonly level: number; readonly variance: number },
+  speed: number,
+  speedVariance: number,
+  motion: Motion,
+): void {
+  state.level = level;
+  state.speed = speed;
+  state.acceleration = 0;
+  state.levelVariance = variance;
+  state.covariance = 0;
+  state.speedVariance = speedVariance;
+  state.levelAcceleration = 0;
+  state.speedAcceleration = 0;
+  state.accelerationVariance = accelerationOf(motion);
 }
 
 /** Variance of the acceleration of what was just taken in hand. */

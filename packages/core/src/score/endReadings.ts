@@ -117,9 +117,8 @@ export function scatterOfReading({ quality, movement }: EndEvidence): Volts {
       ? ((resolution / Math.PI) * Math.exp((-2 * Math.PI ** 2 * own) / resolution ** 2)) /
         Math.SQRT2
       : rounding;
-  if (movement.rests.length === 0) return Math.hypot(Math.min(rounding, left), noise);
   const resting = movement.rests.reduce((sum, { start, end }) => sum + end - start, 0);
-  const effective = Math.max(1, resting / movement.rests.length / correlation);
+  const effective = Math.max(1, resting / Math.max(1, movement.rests.length) / correlation);
   return Math.hypot(Math.min(rounding, left), noise / Math.sqrt(effective));
 }
 
