@@ -1,4 +1,5 @@
 import type { Levels } from '../movement/levels.js';
+import { findStrokes } from '../movement/movement.js';
 import type { Stops } from '../movement/stopsOf.js';
 import type { Seconds } from '../units.js';
 import type { Excursion } from './departure.js';
@@ -15,6 +16,8 @@ const onLine = 0.1;
 /** Dips at one place lie this near to each other, and are so many; fewer may be the hand's. */
 const onePlace = 0.02;
 const fewest = 3;
+/** Dirt that shows smoothly does so on this part of the passes over it at the least; a hand's haste comes and goes. */
+const leastShare = 0.5;
 /** The throttle moves beside it; a throttle that rests may have been tapped, spans per second. */
 const moving = 0.05;
 /** Nearer to a stop a throttle that lands on it, or leaves it, turns as quickly. */
@@ -66,8 +69,20 @@ export function findDips(
       taken.fill(1, from - 1, to + 2);
     }
   }
-  const isRepeated = (one: Excursion): boolean =>
-    found.filter(({ level }) => Math.abs(level - one.level) <= onePlace).length >= fewest;
+  if (found.length < fewest) return [];
+  const strokes = findStrokes(time, mean);
+  const isRepeated = (one: Excursion): boolean => {
+    const alike = found.filter(({ level }) => Math.abs(level - one.level) <= onePlace);
+    if (alike.length < fewest) return false;
+    const over = strokes.filter(
+      ({ from, to }) =>
+        Math.min(from, to) < one.level - onePlace && Math.max(from, to) > one.level + onePlace,
+    );
+    const showing = over.filter(({ start, end }) =>
+      alike.some(({ from, to }) => time[to]! >= start && time[from]! <= end),
+    );
+    return showing.length >= leastShare * over.length;
+  };
   return found.filter(isRepeated).sort((a, b) => a.from - b.from);
 }
 

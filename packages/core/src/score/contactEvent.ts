@@ -3,6 +3,9 @@ import type { Fraction, Seconds, Travel } from '../units.js';
 /** Foreign pulses last hardly longer than this. */
 export const longestPulse: Seconds = 8e-3;
 
+/** Departures this near to each other may be of one burst. */
+export const longestBurst: Seconds = 0.1;
+
 /** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
 export type Contact = 'wiper' | 'supply' | 'ground';
 
@@ -22,6 +25,8 @@ export interface ContactEvent {
   /** A step or a dead spot, which hardly anything but a track makes; a rough patch, which foreign bursts look like. */
   readonly jump: boolean;
   readonly scatter?: boolean;
+  /** A jump that others surround: bursts end anywhere. */
+  readonly amid?: boolean;
   /** Which broken contact's level it went to, or toward. */
   readonly goals: Goals;
   /** Whether it surely lasted longer than foreign pulses do, or surely shorter; left out where samples do not tell. */

@@ -10,6 +10,7 @@ import {
   type ContactEvent,
   type ContactEvidence,
   type Goals,
+  longestBurst,
   longestPulse,
   type Pass,
 } from './contactEvent.js';
@@ -55,6 +56,7 @@ export function contactEvidence(
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
       jump: one.kind === 'step' || one.kind === 'dead-spot',
       ...(one.kind === 'rough' && { scatter: true }),
+      ...(findings.some((other) => other !== one && isNear(one, other)) && { amid: true }),
       goals: goals[i]!,
       ...lasting(one.end - one.start, levels.interval),
       ...doneMeanwhile(stretches, middle),
@@ -73,6 +75,10 @@ export function contactEvidence(
       tapped: secondsOf(stretches, 'housing-tapped'),
     },
   };
+}
+
+function isNear(one: Finding, other: Finding): boolean {
+  return one.start - other.end <= longestBurst && other.start - one.end <= longestBurst;
 }
 
 function doneMeanwhile(

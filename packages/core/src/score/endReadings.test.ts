@@ -28,6 +28,23 @@ describe('endReading', () => {
     expect(reading?.volts).toBeCloseTo(1 + 4 * ((2 * 1 + 0.1 * 0.96) / 2.1), 9);
   });
 
+  test('is a stop where the throttle came back to where it lay at first, or three times to one level', () => {
+    const window = { nominal: 1.2, low: 1.1, high: 1.3 };
+    const opening = (start: number) =>
+      ({ direction: 'opening', start, end: start + 0.5, from: 0, to: 1 }) as const;
+    const closing = (start: number) =>
+      ({ direction: 'closing', start, end: start + 0.5, from: 1, to: 0 }) as const;
+    const strokes = [opening(1), closing(2), opening(3)];
+    const isStop = (...found: readonly Rest[]) =>
+      endReading('closed', window, evidence(found, strokes))?.atStop;
+    expect(isStop(rest(0, 1, 0), rest(2.5, 3, 0.001))).toBe(true);
+    expect(isStop(rest(0, 1, 0.03), rest(2.5, 3, 0))).toBe(false);
+    expect(isStop(rest(2.5, 3, 0))).toBe(false);
+    const thrice = [...strokes, closing(4), opening(5), closing(6)];
+    const arrived = [rest(2.5, 3, 0), rest(4.5, 5, 0.001), rest(6.5, 7, 0)];
+    expect(endReading('closed', window, evidence(arrived, thrice))?.atStop).toBe(true);
+  });
+
   test('is none where the outermost rests lie at the end of the range, whatever a short one beside them says', () => {
     const clipped = evidence(rests, [], { high: 5 });
     expect(endReading('open', { nominal: 6, low: 5.9, high: 6.1 }, clipped)).toBeUndefined();

@@ -30,11 +30,15 @@ const arrival: Seconds = 0.3;
 const sameLevel = 0.003;
 const sameLevelOfVisible = 0.1;
 
+/** So many arrivals at one level are a stop's and no hand's; fewer where it lay there before anything moved it. */
+const fewestArrivals = 3;
+const fewestWhereItLay = 1;
+
 /**
  * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
  * range hides it. Its uncertainty combines the instrument's (type B) with the deviation of the mean of three or more
  * rests (type A; JCGM 100:2008, 4.2.3) and with what noise and rounding leave in one. The stop was surely reached
- * where the spring closed the throttle or where three arrivals agree.
+ * where the spring closed the throttle or where three arrivals agree, or one with where it lay at first.
  */
 export function endReading(
   end: 'closed' | 'open',
@@ -54,6 +58,8 @@ export function endReading(
   const apart = Math.max(sameLevel, unsure / Math.abs(scale.span));
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
+  const layThere = end === 'closed' && agreeing.some((rest) => isBefore(rest, movement.strokes));
+  const needed = layThere ? fewestWhereItLay : fewestArrivals;
   return {
     volts: scale.closed + level * scale.span,
     instrument,
@@ -63,7 +69,7 @@ export function endReading(
       scatterOfReading(evidence),
     ),
     atStop:
-      (arrivals(end, agreeing, movement.strokes) >= 3 || bySpring) &&
+      (arrivals(end, agreeing, movement.strokes) >= needed || bySpring) &&
       beyond * Math.abs(scale.span) <= 2 * visible,
   };
 }
@@ -96,6 +102,11 @@ function arrivals(
     (stroke) => stroke.direction === direction && rests.some((rest) => leadsTo(stroke, rest)),
   );
   return led.length;
+}
+
+/** Whether a throttle lay at a rest before it was first opened. */
+function isBefore({ start, end }: Rest, [first]: readonly Stroke[]): boolean {
+  return first?.direction === 'opening' && end - start >= shortestReturn && end <= first.end;
 }
 
 function leadsTo(stroke: Stroke, rest: Rest): boolean {
@@ -188,9 +199,7 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
   const lay = first && scale.closed + first.level * scale.span;
   const isNearer =
     first &&
-    first.end - first.start >= shortestReturn &&
-    first.end <= (strokes[0]?.end ?? 0) &&
-    strokes[0]?.direction === 'opening' &&
+    isBefore(first, strokes) &&
     ways.flat().length > 0 &&
     ways.flat().every((volts) => (volts - lay!) * scale.span > 0);
   return { ways, hanging, ...(isNearer && { before: lay! }) };

@@ -8,21 +8,27 @@ const surely = 1.25;
 /**
  * No departure conforms. Departures of a track or a connection that repeat or are deep fail, a shallow one alone is
  * marginal, as is one that just reaches the visible departure, and interference alone, which never fails a sensor.
- * Which of them are whose is taken from the heaviest explanation.
+ * Which of them are whose each explanation says; they fail where those that make them fail have more than even odds.
  *
  * @param visible The visible departure as a fraction of the span.
  */
 export function judgeDepartures(
   findings: readonly Finding[],
-  explanation: Explanation | undefined,
+  explanations: readonly Explanation[],
   visible: number,
   criteria: Criteria,
 ): Check {
   const base = { check: 'departures', unit: 'count', highLimit: 0, limitFrom: 'criteria' } as const;
   const measured = findings.length;
-  const own = findings.filter((_, i) => !explanation?.foreign.has(i));
   const deepFrom = Math.max(criteria.deepDeparture, surely * visible);
-  const deep = own.some(({ depthOfSpan }) => depthOfSpan >= deepFrom);
-  const outcome = measured === 0 ? 'conforms' : deep || own.length > 1 ? 'fails' : 'marginal';
+  const fails = (foreign: ReadonlySet<number>): boolean => {
+    const own = findings.filter((_, i) => !foreign.has(i));
+    return own.length > 1 || own.some(({ depthOfSpan }) => depthOfSpan >= deepFrom);
+  };
+  const odds = explanations.reduce(
+    (sum, { foreign, weight }) => sum + (fails(foreign) ? weight : 0),
+    0,
+  );
+  const outcome = measured === 0 ? 'conforms' : odds > 0.5 ? 'fails' : 'marginal';
   return { ...base, outcome, measured, margin: 0 - measured };
 }

@@ -181,7 +181,7 @@ describe('judgeDepartures', () => {
   const judgeWhere = (visible: number, findings: Finding[], foreign: number[] = []) =>
     judgeDepartures(
       findings,
-      { sources: ['track'], weight: 1, foreign: new Set(foreign) },
+      [{ sources: ['track'], weight: 1, foreign: new Set(foreign) }],
       visible,
       defaultCriteria,
     ).outcome;
@@ -202,6 +202,21 @@ describe('judgeDepartures', () => {
   test('interference alone never fails a sensor, what is beside it may', () => {
     expect(judge([deep, deep], 0, 1)).toBe('marginal');
     expect(judge([deep, deep, dropout], 0, 2)).toBe('fails');
+  });
+
+  test('they fail where what makes them fail has more than even odds', () => {
+    const weighed = (weight: number) =>
+      judgeDepartures(
+        [deep],
+        [
+          { sources: ['track'], weight, foreign: new Set() },
+          { sources: ['interference'], weight: 1 - weight, foreign: new Set([0]) },
+        ],
+        0.02,
+        defaultCriteria,
+      ).outcome;
+    expect(weighed(0.55)).toBe('fails');
+    expect(weighed(0.45)).toBe('marginal');
   });
 });
 

@@ -183,7 +183,7 @@ export function scoreSweep(
     ),
     judgeStarts(levels.time, path, movement, levels),
     judgeCoverage(looks, criteria),
-    judgeDepartures(findings, explanations[0], quality.visible / Math.abs(scale.span), criteria),
+    judgeDepartures(findings, explanations, quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
       endReading('closed', closed, ends),

@@ -18,10 +18,11 @@ type Source = 'track' | 'connection' | 'interference';
  */
 const toward = { track: 0.87, connection: 0.93 } as const;
 const allTheWay = [0.8, 0.15] as const;
-/** How likely it is a jump, which few connections and hardly any foreign voltage make. */
-const jumpChance = { track: 0.1, connection: 0.03, interference: 0.001 } as const;
-/** How likely it scatters both ways over a stretch: a rough patch, a foreign burst. */
-const scatterChance = { track: 0.1, connection: 0.02, interference: 0.05 } as const;
+/** How likely it is a jump, which few connections and hardly any foreign voltage make, and one amid other departures, as bursts seem to. */
+const jumpChance = { track: 0.15, connection: 0.05, interference: 0.002 } as const;
+const amidChance = { track: 0.06, connection: 0.06, interference: 0.02 } as const;
+/** How likely it scatters both ways over a stretch: a rough patch, a foreign burst; a contact that opens does not. */
+const scatterChance = { track: 0.06, connection: 0.002, interference: 0.12 } as const;
 /** What is left: anywhere else, or both ways. */
 const elsewhere = { track: 0.02, connection: 0.06 } as const;
 /** A foreign voltage goes one way or the other, and to a broken contact's level by chance. */
@@ -78,17 +79,17 @@ function logMean(logs: readonly number[]): number {
 function contactForm(
   source: 'track' | 'connection',
   { contact, full }: Manner,
-  { jump, scatter, goals }: ContactEvent,
+  { jump, amid, scatter, goals }: ContactEvent,
 ): number {
-  if (jump) return jumpChance[source];
+  if (jump) return (amid ? amidChance : jumpChance)[source];
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];
   return toward[source] * (reached === 'full' ? full : 1 - full);
 }
 
-function foreignForm({ jump, scatter, goals }: ContactEvent): number {
-  if (jump) return jumpChance.interference;
+function foreignForm({ jump, amid, scatter, goals }: ContactEvent): number {
+  if (jump) return (amid ? amidChance : jumpChance).interference;
   if (scatter) return scatterChance.interference;
   const reached = Object.values(goals).includes('full');
   return eitherWay * (reached ? byChance : 1 - byChance);
