@@ -208,9 +208,10 @@ export function decode(
   /** It fell within a time, unseen, and has landed on the closed stop, or rebounds from it. */
   const land = (from: Hypothesis, unseen: number, extra: number, change?: Change): void => {
     const drop = from.level - stops.closed;
+    const within = unseen + interval;
     const reach =
-      Math.max(0, -from.speed) * unseen +
-      (plungeAcceleration * unseen ** 2) / 2 +
+      Math.max(0, -from.speed) * within +
+      (plungeAcceleration * within ** 2) / 2 +
       3 * Math.sqrt(from.levelVariance);
     if (!(drop >= leastDrop && reach >= drop)) return;
     const height = level - stops.closed;
