@@ -9,8 +9,8 @@ export const longestBurst: Seconds = 0.1;
 /** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
 export type Contact = 'wiper' | 'supply' | 'ground';
 
-/** `full`: to the level that a broken contact leaves; `part`: toward it. */
-export type Goals = Readonly<Partial<Record<Contact, 'full' | 'part'>>>;
+/** `full`: to the level that a broken contact leaves; else the part of the way there. */
+export type Goals = Readonly<Partial<Record<Contact, 'full' | Fraction>>>;
 
 /** What of a finding speaks for one cause or another. */
 export interface ContactEvent {
@@ -18,6 +18,8 @@ export interface ContactEvent {
   readonly finding: number;
   readonly time: Seconds;
   readonly travel: Travel;
+  /** How much travel it goes over. */
+  readonly extent: Travel;
   /** How fast the throttle moved, travel per second; 0 while it rested. */
   readonly speed: number;
   /** Number of the pass, or none while the throttle rested. */
@@ -27,7 +29,8 @@ export interface ContactEvent {
   readonly scatter?: boolean;
   /** A jump that others surround: bursts end anywhere. */
   readonly amid?: boolean;
-  /** Which broken contact's level it went to, or toward. */
+  /** How far it went, spans, and which broken contact's level it went to, or toward. */
+  readonly depth: number;
   readonly goals: Goals;
   /** Whether it surely lasted longer than foreign pulses do, or surely shorter; left out where samples do not tell. */
   readonly long?: boolean;

@@ -44,7 +44,7 @@ export function contactEvidence(
   const events = findings.map((one, i): ContactEvent => {
     const middle = (one.start + one.end) / 2;
     const pass = strokes.findIndex(({ start, end }) => start <= middle && end >= middle);
-    const { from, to } = departures[i]!;
+    const { from, to, depth } = departures[i]!;
     const before = firstAt(time, time[from]! - speedOver);
     const after = firstAt(time, time[to]! + speedOver);
     const seconds = time[after]! - time[before]!;
@@ -52,11 +52,13 @@ export function contactEvidence(
       finding: i,
       time: middle,
       travel: one.travel,
+      extent: Math.abs(travelOf(path[to]!) - travelOf(path[from]!)),
       speed: seconds > 0 ? Math.abs(path[after]! - path[before]!) / seconds : 0,
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
       jump: one.kind === 'step' || one.kind === 'dead-spot',
       ...(one.kind === 'rough' && { scatter: true }),
       ...(findings.some((other) => other !== one && isNear(one, other)) && { amid: true }),
+      depth: Math.abs(depth),
       goals: goals[i]!,
       ...lasting(one.end - one.start, levels.interval),
       ...doneMeanwhile(stretches, middle),

@@ -25,7 +25,7 @@ export function goalsOf(
     const ends = brokenLead[lead];
     return ends && onScale(scale, ends.closed + (ends.open - ends.closed) * along);
   };
-  const goals: Partial<Record<Contact, 'full' | 'part'>> = {};
+  const goals: { -readonly [contact in Contact]?: Exclude<Goals[contact], undefined> } = {};
   for (const [contact, goal] of [
     ['wiper', rest],
     ['supply', broken('supply')],
@@ -35,7 +35,7 @@ export function goalsOf(
     const way = goal - level;
     const slack = Math.max(visible, near * Math.abs(way));
     if (way * depth <= 0 || Math.abs(depth) > Math.abs(way) + slack) continue;
-    goals[contact] = Math.abs(way - depth) <= slack ? 'full' : 'part';
+    goals[contact] = Math.abs(way - depth) <= slack ? 'full' : depth / way;
   }
   return goals;
 }

@@ -105,6 +105,8 @@ function furtherRatio(more: number, travels: readonly number[], evidence: Contac
       pass: passes.length + (i % more),
       jump: model.jump,
       ...(model.scatter && { scatter: true }),
+      extent: model.extent,
+      depth: model.depth,
       goals: model.goals,
       ...(model.long !== undefined && { long: model.long }),
     }),

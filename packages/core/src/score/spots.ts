@@ -23,10 +23,11 @@ export function findSpots({
   let first = 0;
   for (let i = 1; i <= moving.length; i++) {
     const next = moving[i];
+    const last = moving[i - 1]!;
     if (
       next &&
-      next.travel - moving[first]!.travel <= 2 * sameTravel &&
-      next.travel - moving[i - 1]!.travel <= sameTravel
+      next.travel - moving[first]!.travel <= 2 * sameTravel + next.extent &&
+      next.travel - last.travel <= sameTravel + (next.extent + last.extent) / 2
     ) {
       continue;
     }

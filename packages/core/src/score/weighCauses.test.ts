@@ -9,7 +9,7 @@ const spent: TimeSpent = { whole: 12, resting: 6, flexed: 0, tapped: 0 };
 
 /** On a pull-down a lifted wiper and a broken supply lead leave one level, a broken ground lead another. */
 const full: Goals = { wiper: 'full', supply: 'full' };
-const part: Goals = { wiper: 'part', supply: 'part' };
+const part: Goals = { wiper: 0.3, supply: 0.3 };
 
 const event = (
   travel: number,
@@ -21,7 +21,9 @@ const event = (
   travel,
   speed: pass === undefined ? 0 : 1,
   pass,
+  extent: 0,
   jump: false,
+  depth: 0.3,
   goals: full,
   long: true,
   ...more,
@@ -68,6 +70,36 @@ describe('weighCauses', () => {
     ];
     expect(weights(edge(true)).interference).toBeGreaterThan(0.5);
     expect(weights(edge(false)).interference).toBeLessThan(weights(edge(true)).interference);
+  });
+
+  test('pulses of one size at any level are foreign, parts of the way that are alike a contact', () => {
+    const places = [0.15, 0.35, 0.55, 0.75, 0.95, 0.25];
+    const pulses = (depth: (way: number) => number) =>
+      weights(
+        places.map((way, i) =>
+          event(way, i, {
+            finding: i,
+            depth: depth(way),
+            goals: { wiper: depth(way) / way },
+            long: false,
+          }),
+        ),
+      );
+    const same = pulses(() => 0.1).interference;
+    const share = pulses((way) => 0.4 * way).interference;
+    expect(odds(same)).toBeGreaterThan(20 * odds(share));
+    expect(share).toBeLessThan(0.3);
+  });
+
+  test('scatter that goes over much travel on each pass is at one place', () => {
+    const wide = (extent: number) =>
+      weights(
+        [0.2, 0.3, 0.24, 0.35, 0.27].map((travel, i) =>
+          event(travel, i, { extent, goals: {}, scatter: true }),
+        ),
+      );
+    expect(wide(0.2).track).toBeGreaterThan(0.5);
+    expect(wide(0.2).track).toBeGreaterThan(wide(0.005).track);
   });
 
   test('one event alone stays undecided between track and connection', () => {

@@ -63,11 +63,61 @@ function logForms(source: Source, events: readonly ContactEvent[]): number {
     ),
   );
   if (source === 'interference')
-    return events.reduce((sum, one) => sum + Math.log(foreignForm(one)), lasting);
+    return (
+      events.reduce((sum, one) => sum + Math.log(foreignForm(one)), lasting) +
+      logSizes(events.flatMap(foreignSize))
+    );
   const ways = mannersOf(source).map((manner) =>
-    events.reduce((sum, one) => sum + Math.log(contactForm(source, manner, one)), 0),
+    events.reduce(
+      (sum, one) => sum + Math.log(contactForm(source, manner, one)),
+      logSizes(events.flatMap((one) => contactSize(manner, one))),
+    ),
   );
   return lasting + logMean(ways);
+}
+
+/** A size, and how many spans one of its units is. */
+interface Size {
+  readonly size: number;
+  readonly unit: number;
+}
+
+/** A foreign pulse's size is its own, of a lifted contact it is a part of its way. */
+function foreignSize({ jump, scatter, goals, depth }: ContactEvent): readonly Size[] {
+  return jump || scatter || Object.values(goals).includes('full') ? [] : [{ size: depth, unit: 1 }];
+}
+
+function contactSize(
+  { contact }: Manner,
+  { jump, scatter, goals, depth }: ContactEvent,
+): readonly Size[] {
+  const part = goals[contact];
+  return jump || scatter || part === undefined || part === 'full'
+    ? []
+    : [{ size: part, unit: depth / part }];
+}
+
+/** Sizes of one recording are alike within this part, standard deviation, or any. */
+const alike = 0.2;
+
+/** Logarithm of the chance density of sizes, each foretold by those before it where they are alike. */
+function logSizes(sizes: readonly Size[]): number {
+  let [sum, free, near] = [0, 0, 0];
+  for (const [i, { size, unit }] of sizes.entries()) {
+    const log = Math.log(size);
+    free -= Math.log(unit);
+    if (i === 0) near -= Math.log(unit);
+    else {
+      const variance = alike ** 2 * (1 + 1 / i);
+      near -=
+        (log - sum / i) ** 2 / (2 * variance) +
+        Math.log(2 * Math.PI * variance) / 2 +
+        log +
+        Math.log(unit);
+    }
+    sum += log;
+  }
+  return logMean([free, near]);
 }
 
 /** Logarithm of the mean of what these are the logarithms of. */
@@ -228,10 +278,13 @@ function logSpot({ events, seen, passes }: SpotEvidence): number {
   const count = events.length;
   const mean = events.reduce((sum, { travel }) => sum + travel, 0) / count;
   const squares = events.reduce((sum, { travel }) => sum + (travel - mean) ** 2, 0);
+  // A departure that goes over much travel was anywhere on it.
+  const wide = events.reduce((sum, { extent }) => sum + extent ** 2, 0) / count / 12;
+  const variance = spotScatter ** 2 + wide;
   const places =
-    (-(count - 1) / 2) * Math.log(2 * Math.PI * spotScatter ** 2) -
+    (-(count - 1) / 2) * Math.log(2 * Math.PI * variance) -
     Math.log(count) / 2 -
-    squares / (2 * spotScatter ** 2);
+    squares / (2 * variance);
   const speeds = events.reduce((sum, { speed }) => sum + Math.log(Math.max(speed, 0.02)), 0);
   const chance = logFactorial(seen) + logFactorial(passes - seen) - logFactorial(passes + 1);
   return places + speeds + chance - Math.LN2;
