@@ -5,7 +5,7 @@ export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
 export type { Sampling } from './capture/sampling.js';
-export type { Stretch, Sweep } from './capture/sweep.js';
+export type { NoReading, Stretch, Sweep, UnreadRows } from './capture/sweep.js';
 export type { Clock, TakenStamps } from './capture/takenStamps.js';
 export type {
   Circuit,

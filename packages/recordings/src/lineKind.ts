@@ -1,3 +1,4 @@
+import type { NoReading } from '@truesweep/core';
 import type { DecimalSign } from './delimitedOptions.js';
 import { isValue } from './isValue.js';
 
@@ -7,6 +8,9 @@ export type LineKind = 'row' | 'damaged' | 'text' | 'blank';
 /** What recorders write in the place of a reading: over range, no value. */
 const noReading =
   /^([+-]?(ol|o\.l|ovl|over|overload|overrange|inf|infinity|∞)|-+|n\/?a|nan|null|none|#n\/a)?$/i;
+
+/** Those of them that say that a reading went beyond the range. */
+const beyondRange = /^[+-]?(ol|o\.l|ovl|over|overload|overrange|inf|infinity|∞)$/i;
 
 /**
  * Tells what a line is, going by its fields.
@@ -27,4 +31,10 @@ export function lineKind(cells: readonly string[], decimal: DecimalSign, least: 
 /** Whether a field says that there was no reading. */
 export function isNoReading(cell: string): boolean {
   return noReading.test(cell);
+}
+
+/** What a field says instead of a reading: that it was beyond a range, or nothing. */
+export function noReadingOf(cell: string): NoReading {
+  if (!beyondRange.test(cell)) return 'none';
+  return cell.startsWith('-') ? 'below-range' : 'above-range';
 }

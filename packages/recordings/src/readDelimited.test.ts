@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { soak } from '../../../tests/counts.js';
 import { type DelimitedOptions, type Delimiter, delimiters } from './delimitedOptions.js';
 import { readDelimited } from './readDelimited.js';
+import { samplesOf } from './samplesOf.js';
 
 function refusal(input: string | Uint8Array, options: DelimitedOptions = {}): InputError {
   try {
@@ -424,18 +425,57 @@ describe('readDelimited', () => {
 
 describe('rows without a reading', () => {
   it.each([
-    ['empty', 't,V\n0,0.5\n0.001,\n0.002,0.6\n'],
-    ['over range', 't,V\n0,0.5\n0.001,OL\n0.002,0.6\n'],
-    ['over range at once', 't,V\n-1,OL\n0,0.5\n0.002,0.6\n'],
-    ['not a number', 't,V\n0,0.5\n0.001,NaN\n0.002,0.6\n'],
-    ['infinite', 't,V\n0,0.5\n0.001,-inf\n0.002,0.6\n'],
-    ['after a clock', 'c;t;V\n9:01;-1;OL\n9:01;0;0.5\n9:01;0.002;0.6\n'],
-    ['in the second row', '9:01;0;0.5\n9:01;0.001;---\n9:01;0.002;0.6\n9:01;3;OL\n'],
-  ])('%s: left out and counted, so that a gap shows', (_, text) => {
+    ['empty', 't,V\n0,0.5\n0.001,\n0.002,0.6\n', 'none', 0.001],
+    ['over range', 't,V\n0,0.5\n0.001,OL\n0.002,0.6\n', 'above-range', 0.001],
+    ['not a number', 't,V\n0,0.5\n0.001,NaN\n0.002,0.6\n', 'none', 0.001],
+    ['infinite', 't,V\n0,0.5\n0.001,-inf\n0.002,0.6\n', 'below-range', 0.001],
+    ['in milliseconds', 't (ms),V\n0,0.5\n1,OVL\n2,0.6\n', 'above-range', 0.001],
+  ] as const)('%s: told between the samples', (_, text, kind, at) => {
     const { sweep, reading } = readDelimited(text);
-    expect(sweep).toEqual({ time: Float64Array.of(0, 0.002), signal: Float64Array.of(0.5, 0.6) });
-    expect(reading.withoutReading).toBeGreaterThan(0);
-    expect(reading.rows).toBe(2);
+    expect(sweep).toEqual({
+      time: Float64Array.of(0, 0.002),
+      signal: Float64Array.of(0.5, 0.6),
+      unread: [{ reading: kind, rows: 1, after: 1, start: at, end: at }],
+    });
+    expect(reading).toMatchObject({ rows: 2, withoutReading: 1 });
+  });
+
+  it.each([
+    ['before the first', 't,V\n-2,OL\n-1,OL\n0,0.5\n0.002,0.6\n', [[2, 0, -2, -1]]],
+    ['after the last', 't,V\n0,0.5\n0.002,0.6\n3,OL\n', [[1, 2, 3, 3]]],
+    ['with a clock', 'c;t;V\n9:01;-1;OL\n9:01;0;0.5\n9:01;0.002;0.6\n', [[1, 0, -1, -1]]],
+    [
+      'of two kinds',
+      't,V\n0,0.5\n0.001,OL\n0.0015,\n0.002,0.6\n',
+      [
+        [1, 1, 0.001, 0.001],
+        [1, 1, 0.0015, 0.0015],
+      ],
+    ],
+    ['at a rate', 'V\n0.5\nOL\nOL\n0.6\n', [[2, 1, 0.001, 0.002]]],
+  ] as const)('%s', (name, text, expected) => {
+    const { sweep } = readDelimited(text, name === 'at a rate' ? { sampleRate: 1000 } : {});
+    expect(sweep.unread?.map(({ rows, after, start, end }) => [rows, after, start, end])).toEqual(
+      expected,
+    );
+  });
+
+  it('of another column: nobody knows what the signal was', () => {
+    const { sweep } = readDelimited('t,U,Us\n0,0.5,5\n0.001,0.6,OL\n0.002,0.6,5\n', {
+      supplyColumn: 'Us',
+    });
+    expect(sweep.unread).toEqual([
+      { reading: 'none', rows: 1, after: 1, start: 0.001, end: 0.001 },
+    ]);
+  });
+
+  it('come with the samples around them where a file is read in pieces', async () => {
+    const file = new Blob(['t,V\n0,0.5\n0.001,OL\n0.002,0.6\n']);
+    const runs = [];
+    for await (const { unread } of samplesOf(file)) runs.push(unread);
+    expect(runs).toEqual([
+      [{ reading: 'above-range', rows: 1, after: 1, start: 0.001, end: 0.001 }],
+    ]);
   });
 
   it('their times run forwards too', () => {

@@ -1,9 +1,9 @@
-import { InputError } from '@truesweep/core';
+import { InputError, type NoReading, type UnreadRows } from '@truesweep/core';
 import { type ClockTime, clockTime, nextTime, type RunningClock, secondsOf } from './clockTime.js';
 import { columnRoles } from './columnRoles.js';
 import { type ColumnRole, unitPowers } from './delimitedOptions.js';
 import { fieldError } from './fieldError.js';
-import { isNoReading } from './lineKind.js';
+import { isNoReading, noReadingOf } from './lineKind.js';
 import { placeInLine } from './placeInLine.js';
 import { readValue } from './readValue.js';
 import { refuseControls } from './refuseControls.js';
@@ -19,19 +19,23 @@ export interface Samples {
   readonly supply?: Float64Array;
   readonly second?: Float64Array;
   readonly position?: Float64Array;
+  /** Rows without a reading between these samples. */
+  readonly unread?: readonly UnreadRows[];
 }
 
 /** What was counted while rows were read. */
 export interface RowCounts {
   /** Rows that hold a sample. */
   readonly rows: number;
-  /** Rows that were left out because a reading is missing in them: empty, over range, or not a number. */
+  /** Rows that hold no reading, or not all: empty, over range, or not a number. The sweep says where they stand. */
   readonly withoutReading: number;
   /** Lines of headings that stood again between the rows. */
   readonly repeatedHeadings: number;
   /** Lines of text below the last row. */
   readonly footerLines: number;
 }
+
+type Writable<Plain> = { -readonly [field in keyof Plain]: Plain[field] };
 
 /** Reads rows that come in pieces. */
 export interface RowScanner {
@@ -44,7 +48,7 @@ export interface RowScanner {
 }
 
 /**
- * Reads the rows in one pass over the bytes. A row that lacks a reading is left out, so that a gap shows; refused are the first field that
+ * Reads the rows in one pass over the bytes. A row that lacks a reading is told apart from the samples; refused are the first field that
  * is missing or no number, the first row with a field too many, and time that runs backwards. Text between the rows is refused
  * too, unless it is the headings again; text below the last row is passed over.
  *
@@ -70,6 +74,7 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
   let headingsAt = 0;
   let footerLines = 0;
   let footer: InputError | undefined;
+  let unread: Writable<UnreadRows>[] = [];
   let clock: RunningClock | undefined;
 
   /** Reads the values of a line field by field; whether it is a row. */
@@ -132,6 +137,19 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
     rows += 1;
   };
 
+  /** Notes a row without a reading; several of one kind in a row are one entry. */
+  const noteUnread = (bytes: Uint8Array): void => {
+    const [time] = values as unknown as [number];
+    const seconds = rate > 0 ? time : time * scales[0]!;
+    const reading = noReadingIn(bytes, bounds, layout, values, roles);
+    const last = unread.at(-1);
+    if (last && last.reading === reading && last.after === samples.kept) {
+      last.rows += 1;
+      last.end = seconds;
+    } else unread.push({ reading, rows: 1, after: samples.kept, start: seconds, end: seconds });
+    withoutReading += 1;
+  };
+
   const makeRoom = (least: number): void => {
     const room = samples.columns[0]!.length;
     if (room >= least) return;
@@ -173,7 +191,7 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
       if (rate > 0) values[0] = (rows + withoutReading) / rate;
       else samples.previous = values[0]!;
       if (values.every(Number.isFinite)) append();
-      else withoutReading += 1;
+      else noteUnread(bytes);
     }
     for (const [place, scale] of scales.entries()) {
       if (scale === 1) continue;
@@ -193,14 +211,31 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
       return { rows, withoutReading, repeatedHeadings, footerLines };
     },
     take() {
-      const taken = Object.fromEntries(
+      const taken: Record<string, unknown> = Object.fromEntries(
         roles.map((role, place) => [role, samples.columns[place]!.subarray(0, samples.kept)]),
       );
       samples.columns = roles.map(() => new Float64Array(0));
       samples.kept = 0;
+      if (unread.length > 0) taken.unread = unread;
+      unread = [];
       return taken as unknown as Samples;
     },
   };
+}
+
+/** What a row says instead of its signal's reading; where another column lacks one nothing is known. */
+function noReadingIn(
+  bytes: Uint8Array,
+  bounds: FieldBounds,
+  layout: RowLayout,
+  values: Float64Array,
+  roles: readonly ColumnRole[],
+): NoReading {
+  const isSignals = roles.every(
+    (role, place) => role === 'signal' || Number.isFinite(values[place]),
+  );
+  const { index } = layout.columns.signal;
+  return isSignals ? noReadingOf(fieldText(bytes, bounds, index)) : 'none';
 }
 
 /** So many rows are measured to tell how many there are. */

@@ -24,10 +24,10 @@ export async function* samplesOf(
   for await (const piece of piecesOf(source)) {
     reader.feed(piece);
     const samples = reader.take();
-    if (samples.time.length > 0) yield samples;
+    if (samples.time.length > 0 || samples.unread) yield samples;
   }
   const { sweep, second, position, reading } = reader.end();
   const last = { ...sweep, ...(second && { second }), ...(position && { position }) };
-  if (last.time.length > 0) yield last;
+  if (last.time.length > 0 || last.unread) yield last;
   return reading;
 }

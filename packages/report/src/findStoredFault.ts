@@ -89,6 +89,17 @@ const report = group({
         high: list(number),
       }),
       stretches: maybe(list(group({ kind: text, start: signed, end: signed }))),
+      unread: maybe(
+        list(
+          group({
+            reading: oneOf('above-range', 'below-range', 'none'),
+            rows: size,
+            after: size,
+            start: signed,
+            end: signed,
+          }),
+        ),
+      ),
       samples: maybe(group({ time: text, signal: text, supply: maybe(text) })),
     }),
   ),

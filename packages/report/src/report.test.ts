@@ -87,6 +87,17 @@ describe('HTML', () => {
     expect(storedSweep(readReport(html).recordings[0]!)?.stretches).toEqual(stretches);
   });
 
+  test('rows without a reading are kept with the samples', () => {
+    const { recordings, ...rest } = longReport(9000);
+    const unread = [{ reading: 'none', rows: 2, after: 10, start: 0.01, end: 0.011 }] as const;
+    const [{ sweep, ...recording }] = recordings as [(typeof recordings)[0] & object];
+    const html = reportHtml({
+      ...rest,
+      recordings: [{ ...recording, sweep: { ...sweep, unread } }],
+    });
+    expect(storedSweep(readReport(html).recordings[0]!)?.unread).toEqual(unread);
+  });
+
   test('of a long sweep it keeps the envelope, and stays under 1 MB', () => {
     const long = reportHtml(longReport(2_000_000));
     expect(long.length).toBeLessThan(1_000_000);

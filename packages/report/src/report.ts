@@ -1,4 +1,4 @@
-import type { Recorder, Score, Stretch, Sweep } from '@truesweep/core';
+import type { Recorder, Score, Stretch, Sweep, UnreadRows } from '@truesweep/core';
 import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */
@@ -42,6 +42,8 @@ export interface StoredRecording extends NamedRecording {
   readonly envelope: StoredEnvelope;
   /** What was done to the sensor when, where the job says it. */
   readonly stretches?: readonly Stretch[];
+  /** Rows without a reading. */
+  readonly unread?: readonly UnreadRows[];
   /** All samples, where they were few enough: 64-bit floating point numbers, little-endian, in base 64. */
   readonly samples?: { readonly time: string; readonly signal: string; readonly supply?: string };
 }

@@ -22,6 +22,7 @@ export function storeReport({ job, writtenAt, recordings }: Report): StoredRepor
         ...recording,
         envelope: storeEnvelope(sweep),
         ...(sweep.stretches && { stretches: sweep.stretches }),
+        ...(sweep.unread && { unread: sweep.unread }),
         ...(hasRoom && {
           samples: {
             time: toBase64(sweep.time),

@@ -12,7 +12,8 @@ import type { StoredRecording } from './report.js';
 export function storedSweep({
   samples,
   stretches,
-}: Pick<StoredRecording, 'samples' | 'stretches'>): Sweep | undefined {
+  unread,
+}: Pick<StoredRecording, 'samples' | 'stretches' | 'unread'>): Sweep | undefined {
   if (!samples) return undefined;
   const { time, signal, supply } = samples;
   return {
@@ -20,5 +21,6 @@ export function storedSweep({
     signal: fromBase64(signal),
     ...(supply !== undefined && { supply: fromBase64(supply) }),
     ...(stretches && { stretches }),
+    ...(unread && { unread }),
   };
 }

@@ -42,4 +42,6 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
   'couple-directly': () =>
     'Record again with the recorder coupled directly (DC): through a capacitor no recording can pass a sensor.',
   'change-range': () => 'Record again on a range of the recorder that holds both end readings.',
+  'record-every-reading': () =>
+    'Record again so that every row holds a reading, on a range from below ground to above the source: a wiper that lifts is what leaves rows without one. Where the instrument wrote “over range”, tell its range.',
 };

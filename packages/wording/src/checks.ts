@@ -13,6 +13,7 @@ export const checkLabels: Readonly<Record<CheckCode, string>> = {
   smoothing: 'Smoothed over',
   'visible-departure': 'Least visible departure',
   clipping: 'Samples at range edge',
+  unread: 'Rows without a reading',
   supply: 'Supply strays by',
   coupling: 'Direct coupling',
   'whole-strokes': 'Whole strokes both ways',

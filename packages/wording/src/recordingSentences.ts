@@ -115,7 +115,7 @@ export function readingSentence(reading: {
     ...(reading.position ? [`position from ${reading.position}`] : []),
   ];
   const left = [
-    withoutReading > 0 && ` ${count(withoutReading, 'row')} without a reading left out.`,
+    withoutReading > 0 && ` ${count(withoutReading, 'row')} without a reading told apart.`,
     repeatedHeadings > 0 &&
       ` Headings that stood again passed over (${count(repeatedHeadings, 'line')}).`,
     footerLines > 0 && ` Text below the table passed over (${count(footerLines, 'line')}).`,
@@ -150,7 +150,7 @@ export function soundSentence(sound: {
   ];
   const notes = [
     sound.withoutReading > 0 &&
-      ` ${count(sound.withoutReading, 'sample')} without a reading left out.`,
+      ` ${count(sound.withoutReading, 'sample')} without a reading told apart.`,
     sound.isCut &&
       ' The file ends before the samples that it announces; those that are there were read.',
   ];

@@ -1,6 +1,7 @@
 import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { finiteBetween, oneOf, present } from '../guard.js';
+import { checkUnread } from './checkUnread.js';
 import type { Stretch, Sweep } from './sweep.js';
 
 const kinds: readonly Stretch['kind'][] = [
@@ -22,7 +23,7 @@ const most = 1e12;
  */
 export function checkSweep(sweep: Sweep): void {
   present(sweep, 'sweep', 'a recorded sweep { time, signal }');
-  const { time, signal, supply, stretches } = sweep;
+  const { time, signal, supply, stretches, unread } = sweep;
   column(time, time?.length, 'sweep.time');
   if (time.length < 2) {
     throw new InputError(
@@ -46,4 +47,5 @@ export function checkSweep(sweep: Sweep): void {
     finiteBetween(start, -most, most, `${path}.start`, 's');
     finiteBetween(end, start, most, `${path}.end`, 's');
   });
+  if (unread) checkUnread(unread, time.length, 'sweep.unread');
 }

@@ -7,6 +7,20 @@ export interface Stretch {
   readonly end: Seconds;
 }
 
+/** What an instrument wrote where it had no reading: that it lies above its range, or below it, or nothing. */
+export type NoReading = 'above-range' | 'below-range' | 'none';
+
+/** Rows of a recording, one after the other, that hold no reading. */
+export interface UnreadRows {
+  readonly reading: NoReading;
+  readonly rows: number;
+  /** How many samples stand before them. */
+  readonly after: number;
+  /** Times of the first row and the last. */
+  readonly start: Seconds;
+  readonly end: Seconds;
+}
+
 /**
  * A recorded sweep: what the instrument wrote down, sample by sample.
  *
@@ -19,4 +33,6 @@ export interface Sweep {
   readonly supply?: Float64Array;
   /** What was done when, where it was noted. */
   readonly stretches?: readonly Stretch[];
+  /** Rows without a reading, in their order; they are evidence too. */
+  readonly unread?: readonly UnreadRows[];
 }

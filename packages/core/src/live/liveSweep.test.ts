@@ -28,6 +28,25 @@ const { sweep } = simulateSweep({
 const { time, signal } = sweep;
 
 describe('liveSweep', () => {
+  test('rows without a reading count as in a whole recording, whatever the chunk that they come in', () => {
+    const rows = (after: number, at: number) =>
+      ({ reading: 'none', rows: 1, after, start: at, end: at }) as const;
+    const unread = [rows(700, time[700]! - 4e-4), rows(1200, time[1200]! - 4e-4)];
+    const live = liveSweep(expected);
+    live.feed(time.subarray(0, 1000), signal.subarray(0, 1000), undefined, [unread[0]!]);
+    live.feed(time.subarray(1000), signal.subarray(1000), undefined, [rows(200, unread[1]!.start)]);
+    expect(live.end()).toEqual(scoreSweep({ ...sweep, unread }, expected));
+    expect(() => live.feed(time.subarray(0, 0), signal.subarray(0, 0))).toThrow();
+  });
+
+  test('refuses rows without a reading that stand nowhere in their chunk', () => {
+    const live = liveSweep(expected);
+    const row = { reading: 'none', rows: 1, after: 11, start: 0, end: 0 } as const;
+    expect(() => live.feed(time.subarray(0, 10), signal.subarray(0, 10), undefined, [row])).toThrow(
+      expect.objectContaining({ path: 'chunk.unread[0].after' }),
+    );
+  });
+
   test('shows findings while running, each once, and in the end what scoreSweep shows', () => {
     const live = liveSweep(expected);
     const whole = scoreSweep(sweep, expected);

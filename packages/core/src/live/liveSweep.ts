@@ -1,5 +1,5 @@
 import type { Recorder } from '../capture/captureQuality.js';
-import type { Stretch, Sweep } from '../capture/sweep.js';
+import type { Stretch, Sweep, UnreadRows } from '../capture/sweep.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
 import type { Expectation } from '../expectation/expectation.js';
@@ -31,15 +31,21 @@ export interface ProvisionalScore {
 /** A sweep that is being recorded. */
 export interface LiveSweep {
   /**
-   * Takes the next samples; an empty chunk changes nothing.
+   * Takes the next samples; an empty chunk changes nothing, but for its rows without a reading.
    *
    * @param time In s.
    * @param signal In V, as many as of time.
    * @param supply In V, as many as of time; with every chunk or with none.
+   * @param unread Rows of the chunk without a reading.
    * @throws InputError `length-mismatch`, `missing`, `not-finite` or `out-of-range` with the path in the chunk, such
    * as `chunk.signal[12]`; `ended` after the end. A chunk that is refused leaves no trace.
    */
-  feed(time: Float64Array, signal: Float64Array, supply?: Float64Array): void;
+  feed(
+    time: Float64Array,
+    signal: Float64Array,
+    supply?: Float64Array,
+    unread?: readonly UnreadRows[],
+  ): void;
   /**
    * Judges the last 4 s (at most 524,288 samples) by themselves: what a call costs does not grow with the recording.
    * Call it at least every 3.5 s, or stretches between the calls go unseen until the end.
@@ -83,6 +89,7 @@ export function liveSweep(
   const signals = growingColumn();
   const supplies = growingColumn();
   const soFar = findingsSoFar();
+  const unreadRows: UnreadRows[] = [];
   let withSupply: boolean | undefined;
   let ended = false;
 
@@ -90,10 +97,15 @@ export function liveSweep(
     time: times.values().subarray(start),
     signal: signals.values().subarray(start),
     ...(withSupply && { supply: supplies.values().subarray(start) }),
+    ...(unreadRows.length > 0 && {
+      unread: unreadRows
+        .filter(({ after }) => after >= start)
+        .map((rows) => ({ ...rows, after: rows.after - start })),
+    }),
   });
 
   return {
-    feed(time, signal, supply) {
+    feed(time, signal, supply, unread = []) {
       if (ended) {
         throw new InputError(
           'ended',
@@ -101,15 +113,17 @@ export function liveSweep(
           'The recording has ended; feed a new one to a new live sweep.',
         );
       }
-      checkChunk(time, signal, supply);
-      if (time.length === 0) return;
-      if (withSupply !== undefined && withSupply !== (supply !== undefined)) {
+      checkChunk(time, signal, supply, unread);
+      if (time.length > 0 && withSupply !== undefined && withSupply !== (supply !== undefined)) {
         throw new InputError(
           supply ? 'unexpected' : 'missing',
           'chunk.supply',
           `chunk.supply is ${supply ? 'there' : 'missing'} and was ${supply ? 'missing' : 'there'} before; feed the supply with every chunk or with none.`,
         );
       }
+      const fed = times.values().length;
+      for (const rows of unread) unreadRows.push({ ...rows, after: rows.after + fed });
+      if (time.length === 0) return;
       withSupply = supply !== undefined;
       times.append(time);
       signals.append(signal);

@@ -58,6 +58,8 @@ function forPoorCheck(check: Check['check'], isPassedUnseen: boolean): Advice {
       return 'record-quieter';
     case 'clipping':
       return 'change-range';
+    case 'unread':
+      return 'record-every-reading';
     case 'duration':
     case 'closed-end':
     case 'open-end':

@@ -90,6 +90,7 @@ export type CheckCode =
   | 'smoothing'
   | 'visible-departure'
   | 'clipping'
+  | 'unread'
   | 'supply'
   | 'coupling'
   | 'whole-strokes'
@@ -179,6 +180,7 @@ export type Advice =
   | 'record-quieter'
   | 'record-whole-strokes'
   | 'change-range'
+  | 'record-every-reading'
   | 'couple-directly';
 
 /** A judged sweep: the verdict with everything that led to it. */

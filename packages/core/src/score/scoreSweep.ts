@@ -13,6 +13,7 @@ import { orderedPairs, pairTimes } from '../capture/orderedPairs.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep } from '../capture/sweep.js';
 import { asStamped } from '../capture/takenStamps.js';
+import { withUnread } from '../capture/withUnread.js';
 import { contactLevels } from '../contact/contactLevels.js';
 import { type Criteria, defaultCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
@@ -45,6 +46,7 @@ import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
 import { judgeStarts } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
+import { judgeUnread } from './judgeUnread.js';
 import { morePasses } from './morePasses.js';
 import type { DeliberateTest, Score } from './score.js';
 import { crossingsOf } from './stepTravel.js';
@@ -92,7 +94,8 @@ export function scoreSweep(
       'The expected closed and open readings are equal; the sensor must have a different position at each stop.',
     );
   }
-  const { sweep: ordered, disordered, ...mended } = inOrder(sweep);
+  const { sweep: read, unknown } = withUnread(sweep, recorder.range);
+  const { sweep: ordered, disordered, ...mended } = inOrder(read);
   const asMended = { ...asStamped, ...mended };
   if (recorder.coupling === 'ac') {
     const taken = { disordered, stamps: asMended };
@@ -171,6 +174,7 @@ export function scoreSweep(
   const checks = [
     duration,
     ...judgeCapture(capture, expected, recorder, criteria),
+    judgeUnread(unknown),
     judgeSupply(ratio, criteria),
     ...judgeMovement(
       movement.path,

@@ -113,16 +113,21 @@ describe('readSound', () => {
     expect(reading.isCut).toBe(true);
   });
 
-  test('samples that are no numbers are left out, and leave a gap', () => {
+  test('samples that are no numbers are told apart', () => {
     const { sweep, reading } = readSound(
-      sound({ tag: 3, bits: 32, samples: [0, Number.NaN, 0.5] }),
+      sound({ tag: 3, bits: 32, samples: [0, Number.NaN, 0.5, Number.POSITIVE_INFINITY] }),
       told,
     );
+    const [second, last] = [1 / 48_000, 3 / 48_000];
     expect(sweep).toEqual({
       time: Float64Array.of(0, 2 / 48_000),
       signal: Float64Array.of(0, 3),
+      unread: [
+        { reading: 'none', rows: 1, after: 1, start: second, end: second },
+        { reading: 'above-range', rows: 1, after: 2, start: last, end: last },
+      ],
     });
-    expect(reading.withoutReading).toBe(1);
+    expect(reading.withoutReading).toBe(2);
   });
 
   test.each([

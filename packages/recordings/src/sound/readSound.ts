@@ -1,4 +1,4 @@
-import { InputError, type Sweep } from '@truesweep/core';
+import { InputError, type Sweep, type UnreadRows } from '@truesweep/core';
 import { type SoundFormat, soundFormat } from './soundFormat.js';
 import { checkSoundOptions, type SoundOptions } from './soundOptions.js';
 
@@ -70,6 +70,7 @@ export function readSound(bytes: Uint8Array, options: SoundOptions): SoundRecord
       time: Float64Array.from(kept, (i) => i / hertz),
       signal: signal!,
       ...(supply && { supply }),
+      ...(kept.length < frames && { unread: unreadSamples(channels[0]!, kept, format.hertz) }),
     },
     ...(second && { second }),
     reading: {
@@ -100,6 +101,29 @@ function readableSamples(
     if (isNumber) kept[count++] = i;
   }
   return kept.subarray(0, count);
+}
+
+/** Samples between the readable ones, several of one kind in a row as one entry. */
+function unreadSamples(signal: Float64Array, kept: Uint32Array, hertz: number): UnreadRows[] {
+  const unread: UnreadRows[] = [];
+  let after = 0;
+  for (let i = 0; i < signal.length; i++) {
+    if (kept[after] === i) {
+      after += 1;
+      continue;
+    }
+    const reading = readingOf(signal[i]!);
+    const last = unread.at(-1);
+    if (last && last.reading === reading && last.after === after)
+      unread[unread.length - 1] = { ...last, rows: last.rows + 1, end: i / hertz };
+    else unread.push({ reading, rows: 1, after, start: i / hertz, end: i / hertz });
+  }
+  return unread;
+}
+
+function readingOf(sample: number): UnreadRows['reading'] {
+  if (sample === Number.POSITIVE_INFINITY) return 'above-range';
+  return sample === Number.NEGATIVE_INFINITY ? 'below-range' : 'none';
 }
 
 function checkChannel(channel: number | undefined, name: string, { channels }: SoundFormat): void {
