@@ -29,11 +29,8 @@ export function finding(
   const { rests, snaps, strokes, stops } = movement;
   const { from, to, depth } = departure;
   const { time, interval } = levels;
-  // A dead spot reaches from the level it held to the one it jumped to.
-  const level =
-    departure.kind === 'dead-spot'
-      ? (path[from]! + path[to]!) / 2
-      : path[firstAt(time, (time[from]! + time[to]!) / 2)]!;
+  // A dead spot reaches from the level it held to the one it jumped to; what lasts while the throttle turns round lies at its edges.
+  const level = (path[from]! + path[to]!) / 2;
   const { kind, went } = levelReached(departure, level, levels, hookUp, scale);
   const start = time[from]! - interval / 2;
   const end = time[to]! + interval / 2;

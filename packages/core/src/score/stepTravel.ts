@@ -7,7 +7,8 @@ import type { Levels } from '../movement/levels.js';
 import type { Rest } from '../movement/movement.js';
 import { type Stops, stopNear } from '../movement/stopsOf.js';
 import { onScale, type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
-import type { Seconds, Travel } from '../units.js';
+import type { Seconds, Travel, Volts } from '../units.js';
+import { crackTravel } from './crackTravel.js';
 
 /** Two steps are one crack's where the levels on their closed side are this near and the shifts alike within a part. */
 const onePlace = 0.03;
@@ -23,8 +24,8 @@ export interface Crossing {
 }
 
 /**
- * The travel at which a recording steps. A step that comes again at its level is a crack's: the track is what it was
- * on the closed side, and the open stop is read beyond the crack. A step that never comes again is a rotor's that
+ * The travel at which a recording steps. A step that comes again at its level is a crack's: a resistance across the track, or one beyond
+ * which the track lies on another line, whichever leaves the stops nearer to where they are expected. A step that never comes again is a rotor's that
  * slipped: before it both stops were read as they are, after it with the step.
  *
  * @param steps All of the recording's, from {@link crossingsOf}.
@@ -43,12 +44,30 @@ export function stepTravel(
       Math.abs(level - here.level) <= onePlace &&
       Math.abs(shift - here.shift) <= Math.max(levels.visible, alike * Math.abs(here.shift)),
   );
-  const isCrack = crossings.length > 1;
-  const stops = isCrack
-    ? stopsBesideCrack(crossings, here.shift, movement.rests, levels.visible, expected, scale)
-    : stopsBeforeSlip(here.time, step.depth, movement);
-  const level = isCrack ? here.level : levels.mean[step.from]!;
-  return travelAtLevel(expected, scale, stops, level);
+  if (crossings.length < 2) {
+    const stops = stopsBeforeSlip(here.time, step.depth, movement);
+    return travelAtLevel(expected, scale, stops, levels.mean[step.from]!);
+  }
+  const sides = restsBeside(crossings, movement.rests);
+  const stops = stopsBesideCrack(sides, here.shift, levels.visible, expected, scale);
+  const volts = (level: number): Volts => scale.closed + level * scale.span;
+  const closed = Math.min(...sides.closed);
+  const open = Math.max(...sides.open);
+  const resistive = crackTravel(
+    {
+      closedSide: volts(here.level),
+      openSide: volts(here.level + here.shift),
+      ...(closed < Infinity && { closedStop: volts(closed) }),
+      ...(open > -Infinity && { openStop: volts(open) }),
+    },
+    expected.circuit,
+  );
+  const shifted = Math.min(1 + here.shift, endOfTrack(expected, scale));
+  const stopsOff =
+    (closed < Infinity ? Math.abs(closed) : 0) + (open > -Infinity ? Math.abs(open - shifted) : 0);
+  return resistive && resistive.stopsOff < stopsOff
+    ? resistive.travel
+    : travelAtLevel(expected, scale, stops, here.level);
 }
 
 /** The steps among a recording's departures, in order of time. */
@@ -76,29 +95,36 @@ function stopsBeforeSlip(time: Seconds, depth: number, { rests, stops }: Movemen
   return { closed: stop(0) ?? stops.closed, open: stop(1) ?? stops.open };
 }
 
+/** The levels of the rests on either side of a crack. */
+function restsBeside(
+  crossings: readonly Crossing[],
+  rests: readonly Rest[],
+): { readonly closed: readonly number[]; readonly open: readonly number[] } {
+  const [closed, open]: [number[], number[]] = [[], []];
+  let crossed = 0;
+  for (const { start, level } of rests) {
+    while (crossed < crossings.length && crossings[crossed]!.time <= start) crossed++;
+    const isBeyond = crossed > 0 ? !crossings[crossed - 1]!.isClosing : crossings[0]!.isClosing;
+    (isBeyond ? open : closed).push(level);
+  }
+  return { closed, open };
+}
+
 /**
  * The stops of a track without its crack: the closed one from the rests on the crack's closed side, the open one from
  * those beyond it less the shift. Where the shift took the wiper to the end of the track, the open stop's own level does
  * not show, and it is taken to be where it is expected.
  */
 function stopsBesideCrack(
-  crossings: readonly Crossing[],
+  sides: ReturnType<typeof restsBeside>,
   shift: number,
-  rests: readonly Rest[],
   visible: number,
   expected: Expectation,
   scale: ThrottleScale,
 ): Stops {
-  const before: Rest[] = [];
-  const beyond: Pick<Rest, 'level'>[] = [];
-  let crossed = 0;
-  for (const rest of rests) {
-    while (crossed < crossings.length && crossings[crossed]!.time <= rest.start) crossed++;
-    const isBeyond = crossed > 0 ? !crossings[crossed - 1]!.isClosing : crossings[0]!.isClosing;
-    if (isBeyond) beyond.push({ level: rest.level - shift });
-    else before.push(rest);
-  }
-  const read = rests.reduce((most, { level }) => Math.max(most, level), -Infinity);
+  const before = sides.closed.map((level) => ({ level }));
+  const beyond = sides.open.map((level) => ({ level: level - shift }));
+  const read = Math.max(...sides.closed, ...sides.open);
   const { open } = expected.windows;
   const tolerance = (open.high - open.low) / 2 / Math.abs(scale.span);
   const atEnd = read >= endOfTrack(expected, scale) - Math.max(visible, tolerance / 3);
