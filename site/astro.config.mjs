@@ -14,7 +14,10 @@ export default defineConfig({
   vite: {
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
-      alias: [{ find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') }],
+      alias: [
+        { find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') },
+        { find: /^@truesweep\/(\w+)\/(\w+)$/, replacement: fromRoot('packages/$1/src/$2.ts') },
+      ],
     },
   },
   // The folder of the address below which the site is served.
