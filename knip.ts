@@ -14,7 +14,8 @@ const config: KnipConfig = {
   workspaces: {
     '.': {
       entry: [
-        'examples/*.ts',
+        'examples/*.{ts,mjs}',
+        'examples/batch/*.mjs',
         'scripts/demo.mjs',
         'scripts/calibrate.mjs',
         'scripts/sensitivity.mjs',

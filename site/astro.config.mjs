@@ -94,7 +94,12 @@ export default defineConfig({
         },
         {
           label: 'For developers',
-          items: [{ slug: 'developers/first-steps' }, { slug: 'developers/browser-and-worker' }],
+          items: [
+            { slug: 'developers/first-steps' },
+            { slug: 'developers/many-recordings' },
+            { slug: 'developers/browser-and-worker' },
+            { slug: 'developers/stability' },
+          ],
         },
         typeDocSidebarGroup,
         { slug: 'changelog' },
