@@ -40,7 +40,8 @@ export default defineConfig({
           errorOnEmptyDocumentation: true,
           typeDoc: {
             entryPointStrategy: 'packages',
-            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true },
+            // A package's README is for those who meet it by itself.
+            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true, readme: 'none' },
             // The type check is a step of its own, before this one.
             skipErrorChecking: true,
             disableSources: true,

@@ -4,8 +4,10 @@ import type { Circuit, OperatingPoint } from '@truesweep/core';
 export interface CircuitDrawingProps {
   /** Begins the `id` of the drawing's elements; once in a page. */
   readonly id: string;
+  /** The circuit that is drawn, with the value of each part. */
   readonly circuit: Circuit;
-  /** The circuit's operating points with the throttle at its stops, for the reading and the currents. */
+  /** Its operating point with the throttle at the closed stop, for the reading and the currents. */
   readonly closed: OperatingPoint;
+  /** The same at the open stop. */
   readonly open: OperatingPoint;
 }

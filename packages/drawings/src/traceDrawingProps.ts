@@ -9,6 +9,7 @@ export interface TraceDrawingProps {
   readonly columns: SweepColumns;
   /** Marked and numbered from 1 in this order; those in a table beside it carry the same numbers. */
   readonly findings: readonly Finding[];
+  /** Windows of both stops, drawn as bands across; none when left out. */
   readonly windows?: ExpectedWindows;
   /** The whole sweep, where `columns` are a stretch of it. */
   readonly whole?: WholeSweep;

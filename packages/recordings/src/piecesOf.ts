@@ -7,7 +7,15 @@ export type RecordingSource = ByteStream | AsyncIterable<Uint8Array> | ByteFile;
 /** What is used of a stream of the web. */
 interface ByteStream {
   getReader(): {
-    read(): Promise<{ readonly done: false; readonly value: Uint8Array } | { readonly done: true }>;
+    /** The next piece, or that there is none. */
+    read(): Promise<
+      | {
+          readonly done: false;
+          /** Its bytes; there may be none. */
+          readonly value: Uint8Array;
+        }
+      | { readonly done: true }
+    >;
     cancel(): Promise<void>;
   };
 }

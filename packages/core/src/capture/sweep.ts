@@ -2,8 +2,14 @@ import type { Seconds } from '../units.js';
 
 /** What was done to the sensor over a stretch of the recording. */
 export interface Stretch {
+  /**
+   * A sweep or a rest as any, or a deliberate test: the harness flexed, the housing tapped, the sensor warmed, each with the throttle held
+   * still.
+   */
   readonly kind: 'sweep' | 'rest' | 'harness-flexed' | 'housing-tapped' | 'warmed';
+  /** When it began, s, on the recording's own clock; from −10¹² to 10¹². */
   readonly start: Seconds;
+  /** When it ended, s; not before `start`. */
   readonly end: Seconds;
 }
 
@@ -14,8 +20,11 @@ export interface Stretch {
  * `supply`, where it was recorded, is the voltage across the sensor's end terminals at the same instants.
  */
 export interface Sweep {
+  /** Stamps of the samples, s, finite, 2 or more and not all the same. Samples out of order are put in order, and counted. */
   readonly time: Float64Array;
+  /** Voltage at the wiper's terminal for each stamp, V, finite. */
   readonly signal: Float64Array;
+  /** Voltage across the sensor's end terminals at the same instants, V, finite; when left out the source is taken to hold its voltage. */
   readonly supply?: Float64Array;
   /** What was done when, where it was noted. */
   readonly stretches?: readonly Stretch[];
