@@ -3,6 +3,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { loadJob } from '@truesweep/jobs/node';
+import { visibleText } from '@truesweep/wording';
 
 const [jobPath, ...files] = process.argv.slice(2);
 if (!jobPath || files.length === 0) {
@@ -57,7 +58,8 @@ function start() {
 function take(at, answer) {
   answers[at] = answer;
   for (let ready = answers[printed]; ready; ready = answers[++printed]) {
-    console.log(`${files[printed]}: ${said(ready)}`);
+    // A name may hold anything: it neither breaks its line nor acts on the terminal.
+    console.log(visibleText(`${files[printed]}: ${said(ready)}`));
     if ('refused' in ready) process.exitCode = 2;
   }
 }

@@ -1,4 +1,4 @@
-import { cpSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { printed } from '../../examples/printed.js';
@@ -49,6 +49,36 @@ describe('batch/judgeMany.mjs', () => {
     );
     expect(lines[3]).toBe('examples: not judged. This is a folder; name a file in it.');
     expect(lines[4]).toBe(`${sound}: pass (none)`);
+    expect(status).toBe(2);
+  });
+
+  test('a name that would break its line or act on the terminal stays in its line', () => {
+    const { stdout } = judge(job, ['lost\n\u001b[2Jpass.csv', sound]);
+    const lines = stdout.trimEnd().split('\n');
+    expect(lines).toHaveLength(2);
+    expect(stdout).not.toContain('\u001b');
+    expect(lines[1]).toBe(`${sound}: pass (none)`);
+  });
+
+  test('a recording that ends its worker is answered too, and those after it', () => {
+    const worker = join(folder, 'examples', 'batch', 'judgeOne.mjs');
+    const code = readFileSync(worker, 'utf8');
+    const faulty = code.replace(
+      '  try {\n',
+      "  if (file === 'fatal.csv') throw new TypeError('a fault of the program');\n  try {\n",
+    );
+    expect(faulty).not.toBe(code);
+    writeFileSync(worker, faulty);
+    const { status, stdout } = judge(job, ['fatal.csv', 'fatal.csv', 'fatal.csv', sound, worn]);
+    writeFileSync(worker, code);
+    const fatal = 'fatal.csv: not judged. Its worker ended: a fault of the program';
+    expect(stdout.trimEnd().split('\n')).toEqual([
+      fatal,
+      fatal,
+      fatal,
+      `${sound}: pass (none)`,
+      `${worn}: fail (track)`,
+    ]);
     expect(status).toBe(2);
   });
 

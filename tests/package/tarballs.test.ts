@@ -1,7 +1,8 @@
-import { readFileSync, statSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, inject, test } from 'vitest';
-import { packageFolders, readManifest } from './tarballs.js';
+import { machineNode, packageFolders, readManifest, root, run } from './tarballs.js';
 import { unpackedFiles, unpackedFolder } from './unpacked.js';
 
 const names = packageFolders.map((folder) => readManifest(folder).name);
@@ -66,6 +67,35 @@ test('core brings no other package with it; who reads unknown JSON by its schema
   expect(dependencies).toBeUndefined();
   expect(peerDependencies).toEqual({ valibot: expect.any(String) });
   expect(peerDependenciesMeta).toEqual({ valibot: { optional: true } });
+});
+
+test('installed alone, core runs: every entry but that of the schemas', () => {
+  // Outside of the scratch project, so that nothing above it lends a package.
+  const alone = mkdtempSync(join(tmpdir(), 'truesweep-alone-'));
+  const place = join(alone, 'node_modules', '@truesweep', 'core');
+  cpSync(unpackedFolder('@truesweep/core'), place, { recursive: true });
+  const keys = Object.keys(manifestOf('@truesweep/core').exports).filter(
+    (key) => !key.endsWith('.json'),
+  );
+  const loads = (key: string) => {
+    const entry = `@truesweep/core${key.slice(1)}`;
+    const code = `require('${entry}'); import('${entry}').catch(() => process.exit(1));`;
+    return run(machineNode(), ['-e', code], alone).status === 0;
+  };
+  expect(keys.filter((key) => !loads(key))).toEqual(['./schema']);
+  rmSync(alone, { recursive: true });
+});
+
+test('no manifest, lock file or setting of the repository names a registry’s host', () => {
+  const { stdout } = run('git', ['ls-files'], root);
+  const settings = stdout
+    .split('\n')
+    .filter((path) => /(^|\/)(\.npmrc|package\.json|pnpm-.*\.yaml)$/.test(path));
+  expect(settings.length).toBeGreaterThan(8);
+  for (const path of settings)
+    expect(readFileSync(join(root, path), 'utf8'), path).not.toMatch(
+      /registry\.|"?registry"?\s*[=:]/,
+    );
 });
 
 test('drawings take the page’s own Preact, where there is one', () => {
