@@ -56,7 +56,8 @@ function keepsWithin(name: string, chunk: Rolldown.OutputChunk, holds: number, g
 /**
  * Entries whole, with what holds of them and what is asked, KB. Without any check of its circuit `circuit` weighs 2.8: every refusal says
  * what was wrong, where, and what would be right, and those sentences are the rest. Of `score` a third are checks, causes and advice, half is what
- * reads a recording and tells a sensor's departures from the recording's own (capture, motion, path, departures).
+ * reads a recording and tells a sensor's departures from the recording's own (capture, motion, path, departures). `index` is all uses together, none of them more than 15 % of it: who wants less
+ * takes an entry.
  */
 const entries: readonly (readonly [name: string, holds: number, goal: number])[] = [
   ['circuit', 3.8, 3],
