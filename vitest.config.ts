@@ -1,21 +1,28 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { soak } from './tests/counts.js';
 
-const source = (path: string) => fileURLToPath(new URL(`./packages/${path}`, import.meta.url));
+const packages = fileURLToPath(new URL('./packages/', import.meta.url));
 
-/** Tests read the packages' sources, so that they need no build and coverage lands on the sources. */
-const alias = {
-  '@truesweep/core/schema': source('core/src/schema.ts'),
-  '@truesweep/core': source('core/src/index.ts'),
-  '@truesweep/recordings': source('recordings/src/index.ts'),
-  '@truesweep/jobs/node': source('jobs/src/node.ts'),
-  '@truesweep/jobs': source('jobs/src/index.ts'),
-  '@truesweep/wording': source('wording/src/index.ts'),
-  '@truesweep/report': source('report/src/index.ts'),
-  '@truesweep/drawings': source('drawings/src/index.ts'),
-};
+/** Every entry of the packages with the source that it is built of, longer names first. */
+const alias = Object.fromEntries(
+  readdirSync(packages)
+    .flatMap((folder) => {
+      const { name, exports } = JSON.parse(
+        readFileSync(join(packages, folder, 'package.json'), 'utf8'),
+      );
+      return Object.keys(exports)
+        .filter((key) => !key.endsWith('.json'))
+        .map((key) => [
+          name + key.slice(1),
+          join(packages, folder, 'src', `${key === '.' ? 'index' : key.slice(2)}.ts`),
+        ]);
+    })
+    .sort(([a = ''], [b = '']) => b.length - a.length),
+);
 
 const project = (name: string, include: string[], more = {}) => ({
   extends: true as const,
@@ -23,6 +30,7 @@ const project = (name: string, include: string[], more = {}) => ({
 });
 
 export default defineConfig({
+  // Tests read the packages' sources, so that they need no build and coverage lands on the sources.
   resolve: { alias },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
@@ -40,7 +48,9 @@ export default defineConfig({
       project('reference', ['tests/reference/**/*.test.ts']),
       project('corpus', ['tests/corpus/**/*.test.ts']),
       project('examples', ['examples/**/*.test.ts']),
-      project('package', ['tests/package/**/*.test.ts']),
+      project('package', ['tests/package/**/*.test.ts'], {
+        globalSetup: ['tests/package/setup.ts'],
+      }),
       project('docs', ['tests/docs/**/*.test.ts']),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
@@ -64,8 +74,8 @@ export default defineConfig({
         // Measures what is published: between separate sources the runner puts a call for every imported name.
         resolve: {
           alias: {
-            '@truesweep/core': source('core/dist/index.js'),
-            '@truesweep/recordings': source('recordings/dist/index.js'),
+            '@truesweep/core': join(packages, 'core/dist/index.js'),
+            '@truesweep/recordings': join(packages, 'recordings/dist/index.js'),
           },
         },
       },

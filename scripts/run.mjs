@@ -104,6 +104,14 @@ function buildFolder(folder, key) {
   writeFileSync(stamp, key);
 }
 
+/** What every package is built with, beside its own folder. */
+const buildInputs = [
+  'pnpm-lock.yaml',
+  'tsconfig.base.json',
+  'scripts/packageBuild.ts',
+  'scripts/writeDeclarations.ts',
+];
+
 /** Builds a package after the workspace packages that it depends on; returns the key of what was built. */
 function buildPackage(name, built) {
   const known = built.get(name);
@@ -112,7 +120,7 @@ function buildPackage(name, built) {
   const dependencies = Object.keys(readJson(`${folder}/package.json`).dependencies ?? {})
     .filter((dependency) => dependency.startsWith('@truesweep/'))
     .map((dependency) => buildPackage(dependency, built));
-  const key = contentKey([folder, 'pnpm-lock.yaml', 'tsconfig.base.json'], dependencies);
+  const key = contentKey([folder, ...buildInputs], dependencies);
   buildFolder(folder, key);
   built.set(name, key);
   return key;
@@ -137,6 +145,18 @@ function buildSite() {
       'tsconfig.json',
     ]),
   );
+}
+
+/** Packs every package as it would be published, anew; returns the tarballs' paths. */
+function packPackages() {
+  const folder = join(root, 'dist');
+  rmSync(folder, { recursive: true, force: true });
+  step('Packed', 'Packing failed; the log is above.', () =>
+    pnpm(`--filter "./packages/*" exec pnpm pack --pack-destination "${folder}"`),
+  );
+  return readdirSync(folder)
+    .sort()
+    .map((name) => join(folder, name));
 }
 
 function checkNode() {
@@ -257,6 +277,15 @@ const commands = {
     if (!existsSync(report)) stop('The benches did not run to their end.');
     process.stdout.write(`\nResults saved in ${relative(root, report)}\n`);
     process.exitCode = status;
+  },
+
+  pack() {
+    install();
+    buildPackages();
+    const files = packPackages();
+    process.stdout.write(
+      `\nIn a project of yours:\n\nnpm install ${files.map((file) => `"${file}"`).join(' ')}\n`,
+    );
   },
 
   site() {

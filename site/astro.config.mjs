@@ -14,7 +14,10 @@ export default defineConfig({
   vite: {
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
-      alias: [{ find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') }],
+      alias: [
+        { find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') },
+        { find: /^@truesweep\/(\w+)\/(\w+)$/, replacement: fromRoot('packages/$1/src/$2.ts') },
+      ],
     },
   },
   // The folder of the address below which the site is served.
@@ -37,7 +40,8 @@ export default defineConfig({
           errorOnEmptyDocumentation: true,
           typeDoc: {
             entryPointStrategy: 'packages',
-            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true },
+            // A package's README is for those who meet it by itself.
+            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true, readme: 'none' },
             // The type check is a step of its own, before this one.
             skipErrorChecking: true,
             disableSources: true,
@@ -91,7 +95,12 @@ export default defineConfig({
         },
         {
           label: 'For developers',
-          items: [{ slug: 'developers/first-steps' }, { slug: 'developers/browser-and-worker' }],
+          items: [
+            { slug: 'developers/first-steps' },
+            { slug: 'developers/many-recordings' },
+            { slug: 'developers/browser-and-worker' },
+            { slug: 'developers/stability' },
+          ],
         },
         typeDocSidebarGroup,
         { slug: 'changelog' },

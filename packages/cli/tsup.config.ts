@@ -7,6 +7,11 @@ export default defineConfig({
   format: ['esm'],
   target: 'node20',
   clean: true,
+  sourcemap: true,
+  // The maps lead to `src`, which is published too.
+  esbuildOptions: (options) => {
+    options.sourcesContent = false;
+  },
   silent: true,
   onSuccess: () =>
     writeFile('dist/output.schema.json', `${JSON.stringify(outputJsonSchema(), undefined, 2)}\n`),

@@ -1,10 +1,24 @@
-import { defineConfig } from 'tsup';
+import { packageBuild } from '../../scripts/packageBuild.js';
 
-export default defineConfig({
-  entry: ['src/index.ts', 'src/schema.ts'],
-  format: ['esm', 'cjs'],
-  dts: true,
-  target: 'node20',
-  clean: true,
-  silent: true,
+export default packageBuild({
+  entries: [
+    'index',
+    'bench',
+    'circuit',
+    'compare',
+    'envelope',
+    'expectation',
+    'instruments',
+    'live',
+    'model',
+    'pins',
+    'quantity',
+    'schema',
+    'score',
+    'shape',
+    'simulate',
+    'statistics',
+    'tracks',
+  ],
+  bundledForRequire: ['index', 'schema'],
 });

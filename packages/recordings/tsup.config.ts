@@ -1,10 +1,3 @@
-import { defineConfig } from 'tsup';
+import { packageBuild } from '../../scripts/packageBuild.js';
 
-export default defineConfig({
-  entry: ['src/index.ts'],
-  format: ['esm', 'cjs'],
-  dts: true,
-  target: 'node20',
-  clean: true,
-  silent: true,
-});
+export default packageBuild({ entries: ['index'] });

@@ -96,3 +96,8 @@ test('in forced colours verdict, fields and drawings keep their borders and line
   expect(styles.line).toBe(styles.text);
   expect(styles.line).not.toBe(styles.paper);
 });
+
+test('the reference has a page for what entries beside the main ones offer', () => {
+  for (const name of ['drawings/svg/functions/curvesvg', 'jobs/node/functions/loadjob'])
+    expect(files).toContain(`reference/truesweep/${name}/index.html`);
+});

@@ -10,7 +10,7 @@ const entries = packageFolders.flatMap((folder) => {
     .filter((key) => !key.endsWith('.json'))
     .map((key) => ({
       entry: name + key.slice(1),
-      file: join(folder, 'dist', `${key === '.' ? 'index' : key.slice(2)}.d.ts`),
+      file: join(folder, 'dist', 'types', `${key === '.' ? 'index' : key.slice(2)}.d.ts`),
     }));
 });
 
@@ -40,4 +40,11 @@ test.each(entries)('$entry exports what its list says', async ({ entry, file }) 
   await expect(list).toMatchFileSnapshot(
     `exports/${entry.replace('@truesweep/', '').replace('/', '.')}.txt`,
   );
+});
+
+test('the entries of core by use have together what the main entry has', () => {
+  const of = (wanted: (entry: string) => boolean) =>
+    entries.filter(({ entry }) => wanted(entry)).flatMap(({ file }) => exportedNames(file));
+  const byUse = of((entry) => /^@truesweep\/core\/(?!schema$)/.test(entry));
+  expect([...new Set(byUse)].sort()).toEqual(of((entry) => entry === '@truesweep/core'));
 });

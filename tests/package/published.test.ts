@@ -3,23 +3,10 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  machineNode,
-  packageFolders,
-  readManifest,
-  root,
-  run,
-  scratchProject,
-} from './tarballs.js';
+import { describe, expect, inject, test } from 'vitest';
+import { machineNode, packageFolders, readManifest, root, run } from './tarballs.js';
 
-let scratch: Awaited<ReturnType<typeof scratchProject>>;
-
-beforeAll(async () => {
-  scratch = await scratchProject();
-});
-
-afterAll(() => scratch?.remove());
+const scratch = { folder: inject('scratch'), tarballs: inject('tarballs') };
 
 const libraries = packageFolders.filter((folder) => '.' in readManifest(folder).exports);
 
@@ -36,7 +23,7 @@ const byName = (folders: readonly string[]) =>
 
 describe.each(byName(packageFolders))('%s', (name) => {
   test('is clean for publint', async () => {
-    const { buffer } = new Uint8Array(await readFile(scratch.tarballs.get(name)!));
+    const { buffer } = new Uint8Array(await readFile(scratch.tarballs[name]!));
     const { messages, pkg } = await publint({ pack: { tarball: buffer }, strict: true });
     expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
   });
@@ -44,7 +31,7 @@ describe.each(byName(packageFolders))('%s', (name) => {
 
 describe.each(byName(libraries))('%s', (name, folder) => {
   test('resolves with its types in every kind of import (attw)', () => {
-    const args = [scratch.tarballs.get(name)!, '--profile', 'node16'];
+    const args = [scratch.tarballs[name]!, '--profile', 'node16'];
     const { status, stdout, stderr } = run(bin('attw'), args, folder);
     expect(status, stdout + stderr).toBe(0);
   });

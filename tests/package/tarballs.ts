@@ -18,6 +18,7 @@ export interface Manifest {
   readonly engines: { readonly node: string };
   readonly exports: Readonly<Record<string, unknown>>;
   readonly dependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
 }
 
 export function readManifest(folder: string): Manifest {
@@ -60,7 +61,7 @@ async function linkForeign(name: string, from: string, modules: string) {
   await symlink(join(from, 'node_modules', name), place, 'junction');
 }
 
-export interface Scratch {
+interface Scratch {
   readonly folder: string;
   readonly tarballs: ReadonlyMap<string, string>;
   readonly remove: () => Promise<void>;
@@ -68,7 +69,7 @@ export interface Scratch {
 
 /**
  * A project in the temporary folder with the tarballs unpacked as an installer would: only what a tarball
- * holds, and only the dependencies that its own manifest names. Needs no network.
+ * holds, and only the dependencies and peers that its own manifest names. Needs no network.
  */
 export async function scratchProject(): Promise<Scratch> {
   const folder = await mkdtemp(join(tmpdir(), 'truesweep-package-'));
@@ -81,7 +82,8 @@ export async function scratchProject(): Promise<Scratch> {
     if (status !== 0) throw new Error(`Unpacking ${tarball} failed: ${stderr}`);
     await rename(join(folder, 'package'), place);
     const from = join(root, 'packages', name.slice('@truesweep/'.length));
-    for (const dependency of Object.keys(readManifest(place).dependencies ?? {}))
+    const { dependencies, peerDependencies } = readManifest(place);
+    for (const dependency of Object.keys({ ...dependencies, ...peerDependencies }))
       if (!dependency.startsWith('@truesweep/')) await linkForeign(dependency, from, modules);
   }
   return { folder, tarballs, remove: () => rm(folder, { recursive: true, force: true }) };

@@ -5,39 +5,42 @@ import type { Fraction, Seconds, Travel } from './units.js';
  * readings. All defaults are common practice without a published source unless said otherwise.
  */
 export interface Criteria {
+  /** Which set of limits this is; another number comes with other fields. Default: 1. */
   readonly version: 1;
-  /** Chance of one false departure in a whole recording of noise. */
+  /** Chance of one false departure in a whole recording of noise, 0 to 1. Default: 0.5 %. */
   readonly falseDepartures: Fraction;
-  /** A departure is visible from this many steps of the recorder's resolution on. */
+  /** A departure is visible from this many steps of the recorder's resolution on; above 0. Default: 3. */
   readonly visibleSteps: number;
-  /** A departure is visible from this fraction of the span on. */
+  /** A departure is visible from this fraction of the span on; 0 to 1. Default: 1.5 %. */
   readonly visibleSpan: Fraction;
-  /** A departure is visible from this many times the amplitude of mains ripple on. */
+  /** A departure is visible from this many times the amplitude of mains ripple on; above 0. Default: 2.5. */
   readonly visibleRipple: number;
-  /** The recording must leave `samplesInDropout` samples in a dropout of this length. */
+  /** The recording must leave `samplesInDropout` samples in a dropout of this length, s; above 0. Default: 0.015. */
   readonly dropout: Seconds;
+  /** How many samples those are; a whole number, 1 or more. Default: 2. */
   readonly samplesInDropout: number;
-  /** So many passes must have had a clean look at each tenth of the travel, either way. */
+  /** So many passes must have had a clean look at each tenth of the travel, either way; a whole number, 1 or more. Default: 1. */
   readonly looks: number;
-  /** The recording must show departures of this fraction of the span. */
+  /** The recording must show departures of this fraction of the span; 0 to 1. Default: 5 %. */
   readonly coarsestVisible: Fraction;
-  /** A departure of this fraction of the span or more is deep. */
+  /** A departure of this fraction of the span or more is deep; 0 to 1. Default: 10 %. */
   readonly deepDeparture: Fraction;
-  /** Departures this close in travel count as one place. */
+  /** Departures this close in travel count as one place; 0 to 1. Default: 3 %. */
   readonly sameTravel: Travel;
-  /** The recorded supply may stray by this fraction of itself. */
+  /** The recorded supply may stray by this fraction of itself; 0 to 1. Default: 5 %. */
   readonly supplyStray: Fraction;
   /**
-   * Whether an end reading conforms anywhere inside its window (`simple`) or only where its expanded uncertainty
-   * U = 2u lies inside as well (`guarded`); JCGM 106:2012, clause 8, from memory.
+   * Whether an end reading conforms anywhere inside its window (`simple`) or only where its expanded uncertainty U = 2u lies inside as
+   * well (`guarded`); JCGM 106:2012, clause 8, from memory. Default: `simple`.
    */
   readonly endAcceptance: 'simple' | 'guarded';
-  /** How far outside its window an end reading is still marginal, as a fraction of the span. */
+  /** How far outside its window an end reading is still marginal, as a fraction of the span; 0 to 1. Default: 2.5 %. */
   readonly endMarginal: Fraction;
-  /** Scatter of the closed reading that is normal, and that is still marginal, as fractions of the span. */
+  /** Scatter of the closed reading that is normal, as a fraction of the span; 0 to 1. Default: 3 %. */
   readonly closedNormal: Fraction;
+  /** Scatter of the closed reading that is still marginal, as a fraction of the span; from `closedNormal` to 1. Default: 7 %. */
   readonly closedMarginal: Fraction;
-  /** Returns to the closed stop that are needed to judge its scatter. */
+  /** Returns to the closed stop that are needed to judge its scatter; a whole number, 2 or more. Default: 3. */
   readonly returns: number;
 }
 

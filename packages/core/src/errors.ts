@@ -1,6 +1,8 @@
 /** Where in a text file an error lies; both counted from 1. */
 export interface TextPlace {
+  /** Line of the text, counted from 1. */
   readonly line: number;
+  /** Character in the line, counted from 1. */
   readonly column: number;
 }
 

@@ -2,7 +2,10 @@
  * A number that carries its unit in its type only. A plain number goes in anywhere; volts where ohms
  * are wanted is a type error. At run time it is the number itself, in SI units without prefix.
  */
-export type Quantity<Unit extends string> = number & { readonly __unit?: Unit };
+export type Quantity<Unit extends string> = number & {
+  /** Only in the type, and never there at run time. */
+  readonly __unit?: Unit;
+};
 
 /** Electric potential difference, V. */
 export type Volts = Quantity<'V'>;

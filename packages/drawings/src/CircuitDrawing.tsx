@@ -2,6 +2,7 @@ import { type Circuit, type OperatingPoint, positionAt } from '@truesweep/core';
 import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
+import type { CircuitDrawingProps } from './circuitDrawingProps.js';
 import { circuitLayout } from './circuitLayout.js';
 import { Figure } from './Figure.js';
 import { InstrumentSymbol } from './InstrumentSymbol.js';
@@ -13,16 +14,6 @@ import { resistanceText } from './resistanceText.js';
 import { SourceSymbol } from './SourceSymbol.js';
 import { WiperSymbol } from './WiperSymbol.js';
 import { Words } from './Words.js';
-
-/** What {@link CircuitDrawing} draws. */
-export interface CircuitDrawingProps {
-  /** Begins the `id` of the drawing's elements; once in a page. */
-  readonly id: string;
-  readonly circuit: Circuit;
-  /** The circuit's operating points with the throttle at its stops, for the reading and the currents. */
-  readonly closed: OperatingPoint;
-  readonly open: OperatingPoint;
-}
 
 /**
  * A bench circuit as a wiring diagram: source, limiting resistor, leads, the sensor with its track and

@@ -1,21 +1,12 @@
-import type { Curve, ExpectedWindows } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
-import { type CurveMarker, curveLayout } from './curveLayout.js';
+import type { CurveDrawingProps } from './curveDrawingProps.js';
+import { curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';
 import { WindowMark } from './WindowMark.js';
 import { Words } from './Words.js';
-
-/** What {@link CurveDrawing} draws. */
-export interface CurveDrawingProps {
-  /** Begins the `id` of the drawing's elements; once in a page. */
-  readonly id: string;
-  readonly curve: Curve;
-  readonly windows?: ExpectedWindows;
-  readonly markers?: readonly CurveMarker[];
-}
 
 /**
  * The expected reading over travel as a diagram: axes with their units, the curve, and the windows as

@@ -1,24 +1,11 @@
-import type { ExpectedWindows, Finding, SweepColumns } from '@truesweep/core';
 import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';
-import { traceLayout, type WholeSweep } from './traceLayout.js';
+import type { TraceDrawingProps } from './traceDrawingProps.js';
+import { traceLayout } from './traceLayout.js';
 import { Words } from './Words.js';
-
-/** What {@link TraceDrawing} draws. */
-export interface TraceDrawingProps {
-  /** Begins the `id` of the drawing's elements; once in a page. */
-  readonly id: string;
-  /** The sweep, or a stretch of it, in `traceColumns` columns. */
-  readonly columns: SweepColumns;
-  /** Marked and numbered from 1 in this order; those in a table beside it carry the same numbers. */
-  readonly findings: readonly Finding[];
-  readonly windows?: ExpectedWindows;
-  /** The whole sweep, where `columns` are a stretch of it. */
-  readonly whole?: WholeSweep;
-}
 
 /** Numbers closer than this would cover each other. */
 const numberWidth = 16;

@@ -1,17 +1,11 @@
-import type { Finding, Score } from '@truesweep/core';
+import type { Finding } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
+import type { TravelMapDrawingProps } from './travelMapDrawingProps.js';
 import { travelMapLayout } from './travelMapLayout.js';
 import { Words } from './Words.js';
-
-/** What {@link TravelMapDrawing} draws. */
-export interface TravelMapDrawingProps {
-  /** Begins the `id` of the drawing's elements; once in a page. */
-  readonly id: string;
-  readonly score: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>;
-}
 
 /** Room for one entry of the legend. */
 const legendStep = 96;

@@ -20,7 +20,9 @@ export interface PlacedWindow {
 export interface CurveMarker {
   /** Fraction of travel, 0 to 1. */
   readonly travel: number;
+  /** The reading there, V; any that the drawing is to hold. */
   readonly volts: number;
+  /** The words beside it. */
   readonly label: string;
 }
 

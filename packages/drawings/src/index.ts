@@ -1,7 +1,11 @@
-export { CircuitDrawing, type CircuitDrawingProps } from './CircuitDrawing.js';
-export { CurveDrawing, type CurveDrawingProps } from './CurveDrawing.js';
+export { CircuitDrawing } from './CircuitDrawing.js';
+export { CurveDrawing } from './CurveDrawing.js';
+export type { CircuitDrawingProps } from './circuitDrawingProps.js';
+export type { CurveDrawingProps } from './curveDrawingProps.js';
 export type { CurveMarker } from './curveLayout.js';
-export { TraceDrawing, type TraceDrawingProps } from './TraceDrawing.js';
-export { TravelMapDrawing, type TravelMapDrawingProps } from './TravelMapDrawing.js';
+export { TraceDrawing } from './TraceDrawing.js';
+export { TravelMapDrawing } from './TravelMapDrawing.js';
+export type { TraceDrawingProps } from './traceDrawingProps.js';
 export type { WholeSweep } from './traceLayout.js';
 export { traceColumns, tracePart } from './tracePlot.js';
+export type { TravelMapDrawingProps } from './travelMapDrawingProps.js';

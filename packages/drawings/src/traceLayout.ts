@@ -10,10 +10,11 @@ import { plot, size, traceColumns } from './tracePlot.js';
 
 /** The whole sweep, where a stretch of it is drawn. */
 export interface WholeSweep {
-  /** Its lowest and highest reading, V: the axis of volts holds them, whatever the stretch. */
+  /** Its lowest reading, V, any: the axis of volts holds it, whatever the stretch. */
   readonly low: Volts;
+  /** Its highest reading, V, from `low` up. */
   readonly high: Volts;
-  /** The usual interval between its samples, s: where they stand farther apart than columns they are still joined. */
+  /** The usual interval between its samples, s, above 0: where they stand farther apart than columns they are still joined. */
   readonly interval: Seconds;
 }
 

@@ -4,14 +4,19 @@ import type { JobRecording } from './job.js';
 
 /** A file that is at hand, such as one dropped on a page. */
 export interface NamedFile {
+  /** Its name without folders. */
   readonly name: string;
+  /** All that it holds. */
   readonly bytes: Uint8Array;
 }
 
 /** A recording of a job, with its file where one was found. */
 export interface FoundRecording {
+  /** The recording as the job names it. */
   readonly recording: JobRecording;
+  /** The file that it is; left out where none was found. */
   readonly file?: NamedFile;
+  /** The file's size and hash; left out where none was found. */
   readonly identity?: RecordingIdentity;
 }
 

@@ -1,6 +1,6 @@
 /** What tells a recording from others of the same name. */
 export interface RecordingIdentity {
-  /** Size of the file, bytes. */
+  /** Size of the file, bytes, 0 or more. */
   readonly bytes: number;
   /** SHA-256 (FIPS 180-4) of its bytes: 64 hexadecimal digits in lower case. */
   readonly sha256: string;

@@ -11,7 +11,9 @@ import { jobRecorder } from './jobRecorder.js';
 
 /** A recording that was read as its job says. */
 export interface ReadRecording {
+  /** The samples, and what was noted of stretches. */
   readonly sweep: Sweep;
+  /** How the file was read. */
   readonly reading: DelimitedReading | SoundReading;
   /** What is known of the recorder, from the job and from the file. */
   readonly recorder: Recorder;

@@ -7,18 +7,21 @@ import type { TakenFrom } from './takenFrom.js';
 
 /** A column that was read, and why it was taken for what it is. */
 export interface ChosenColumn {
-  /** Counted from 0. */
+  /** Which column, counted from 0. */
   readonly index: number;
   /** The heading without its unit; empty where the file has no headings. */
   readonly name: string;
+  /** Why it was taken for what it is: an option, its heading, or its place. */
   readonly chosenFrom: Extract<TakenFrom, 'option' | 'heading' | 'place'>;
 }
 
 /** A column with a unit, and where the unit came from. */
 export interface ReadColumn<Unit extends TimeUnit | SignalUnit> extends ChosenColumn {
+  /** The unit of its numbers. */
   readonly unit: Unit;
+  /** Where the unit comes from. */
   readonly unitFrom: Extract<TakenFrom, 'option' | 'heading' | 'values' | 'assumed'>;
-  /** Volts that one count or percent stands for. */
+  /** Volts that one count or percent stands for, any but 0; left out where the unit is one of volts or seconds. */
   readonly voltsPerUnit?: number;
 }
 
@@ -26,11 +29,13 @@ export interface ReadColumn<Unit extends TimeUnit | SignalUnit> extends ChosenCo
 export interface ReadColumns {
   /** Left out where the times come from the sample rate. */
   readonly time?: ReadColumn<TimeUnit>;
+  /** The wiper's voltages. */
   readonly signal: ReadColumn<SignalUnit>;
-  /** Left out where none was named, like the next two. */
+  /** Left out where none was named. */
   readonly supply?: ReadColumn<SignalUnit>;
+  /** The second track's voltages; left out where none was named. */
   readonly second?: ReadColumn<SignalUnit>;
-  /** Read as written. */
+  /** The shaft's positions, read as written; left out where none were named. */
   readonly position?: ChosenColumn;
 }
 

@@ -13,13 +13,17 @@ export type ColumnRole = 'time' | 'signal' | 'supply' | 'second' | 'position';
 
 /** What is known about a text file beforehand; whatever is left out is found out from the file. */
 export interface DelimitedOptions {
-  /** Name of the file, for errors. */
+  /** Name of the file, for errors; `recording` when left out. */
   readonly name?: string;
+  /** What stands between the fields; found out when left out. */
   readonly delimiter?: Delimiter;
+  /** The decimal sign of its numbers; found out when left out. */
   readonly decimal?: DecimalSign;
-  /** The column of the times: its index, counted from 0, or its heading with or without the unit. */
+  /**
+   * The column of the times: its index, counted from 0, or its heading with or without the unit; found by heading or place when left out.
+   */
   readonly timeColumn?: number | string;
-  /** The column of the voltages, given like `timeColumn`. */
+  /** The column of the voltages, given like `timeColumn`; found by heading or place when left out. */
   readonly signalColumn?: number | string;
   /**
    * The column of the voltage across the sensor's end terminals, given like `timeColumn`. It is read only where it is named: a column
@@ -30,13 +34,13 @@ export interface DelimitedOptions {
   readonly secondColumn?: number | string;
   /** The column of the shaft's positions, given like `timeColumn`; read as written and only where it is named. */
   readonly positionColumn?: number | string;
-  /** The unit of the times; it comes before what the heading says. */
+  /** The unit of the times; it comes before what the heading says, which holds when it is left out. */
   readonly timeUnit?: TimeUnit;
-  /** The unit of the voltages, supply and second track included; it comes before what the heading says. */
+  /** The unit of the voltages, supply and second track included; it comes before what the heading says, which holds when it is left out. */
   readonly signalUnit?: SignalUnit;
-  /** Volts that one count or one percent stands for. */
+  /** Volts that one count or one percent stands for, any but 0; needed for such a unit, and only for it. */
   readonly voltsPerUnit?: number;
-  /** Samples per second, for a file without times; no column is read as times then. */
+  /** Samples per second, above 0, for a file without times; no column is read as times then. */
   readonly sampleRate?: number;
 }
 

@@ -17,13 +17,17 @@ import type { TakenFrom } from './takenFrom.js';
 
 /** How a text file was read, so that a person can check it. */
 export interface DelimitedReading extends RowCounts {
+  /** How its characters are coded. */
   readonly encoding: TextEncoding;
+  /** What stood between the fields. */
   readonly delimiter: Delimiter;
+  /** The decimal sign of its numbers. */
   readonly decimal: DecimalSign;
-  /** Lines before the first row of numbers. */
+  /** Lines before the first row of numbers, 0 or more. */
   readonly headerLines: number;
+  /** Which columns were read, and why. */
   readonly columns: ReadColumns;
-  /** Samples per second, where there was no column of times, and who told them. */
+  /** Samples per second, above 0, and who told them; only where there was no column of times. */
   readonly sampleRate?: {
     readonly hertz: number;
     readonly from: Extract<TakenFrom, 'option' | 'preamble'>;
@@ -32,10 +36,13 @@ export interface DelimitedReading extends RowCounts {
 
 /** A sweep read from delimited text, and how it was read. */
 export interface DelimitedRecording {
+  /** The samples, in s and V. */
   readonly sweep: Sweep;
-  /** The second track's voltages, V, and the shaft's positions as written, where their columns were named. */
+  /** The second track's voltages, V; left out where its column was not named. */
   readonly second?: Float64Array;
+  /** The shaft's positions as written; left out where their column was not named. */
   readonly position?: Float64Array;
+  /** How the file was read. */
   readonly reading: DelimitedReading;
 }
 

@@ -1,19 +1,43 @@
-/** Where a recording comes from piece by piece: a stream of the web or of Node, or a file in a browser. */
-export type RecordingSource = ReadableStream<Uint8Array> | AsyncIterable<Uint8Array> | Blob;
+/**
+ * Where a recording comes from piece by piece: a stream of the web (`ReadableStream`) or of Node, any other async iterable of bytes, or a file
+ * in a browser (`File`, `Blob`). These are told by what is used of them, so that no program needs the types of a page or of Node.
+ */
+export type RecordingSource = ByteStream | AsyncIterable<Uint8Array> | ByteFile;
+
+/** What is used of a stream of the web. */
+interface ByteStream {
+  getReader(): {
+    /** The next piece, or that there is none. */
+    read(): Promise<
+      | {
+          readonly done: false;
+          /** Its bytes; there may be none. */
+          readonly value: Uint8Array;
+        }
+      | { readonly done: true }
+    >;
+    cancel(): Promise<void>;
+  };
+}
+
+/** What is used of a file in a browser. */
+interface ByteFile {
+  stream(): ByteStream;
+}
 
 /** The pieces of a recording. A stream is let go of where reading ends early. */
 export async function* piecesOf(source: RecordingSource): AsyncGenerator<Uint8Array> {
   if (Symbol.asyncIterator in source) {
-    yield* source as AsyncIterable<Uint8Array>;
+    yield* source;
     return;
   }
   // Not every browser can iterate a stream.
-  const reader = (source instanceof Blob ? source.stream() : source).getReader();
+  const reader = ('getReader' in source ? source : source.stream()).getReader();
   try {
     for (;;) {
-      const { done, value } = await reader.read();
-      if (done) return;
-      yield value;
+      const piece = await reader.read();
+      if (piece.done) return;
+      yield piece.value;
     }
   } finally {
     await reader.cancel();

@@ -14,24 +14,29 @@ import { longestLine, wholeLines } from './wholeLines.js';
 
 /** Samples of a recording: times in s, voltages in V, positions as written. */
 export interface Samples {
+  /** When each was taken, s, never decreasing. */
   readonly time: Float64Array;
+  /** The wiper's voltages, V. */
   readonly signal: Float64Array;
+  /** Voltages across the sensor's end terminals, V; left out where no column was named. */
   readonly supply?: Float64Array;
+  /** The second track's voltages, V; left out where no column was named. */
   readonly second?: Float64Array;
+  /** The shaft's positions as written; left out where no column was named. */
   readonly position?: Float64Array;
-  /** Rows without a reading between these samples. */
+  /** Rows without a reading between these samples; left out where there are none. */
   readonly unread?: readonly UnreadRows[];
 }
 
 /** What was counted while rows were read. */
 export interface RowCounts {
-  /** Rows that hold a sample. */
+  /** Rows that hold a sample, 0 or more. */
   readonly rows: number;
-  /** Rows that hold no reading, or not all: empty, over range, or not a number. The sweep says where they stand. */
+  /** Rows that hold no reading, or not all: empty, over range, or not a number. The sweep says where they stand; 0 or more. */
   readonly withoutReading: number;
-  /** Lines of headings that stood again between the rows. */
+  /** Lines of headings that stood again between the rows, 0 or more. */
   readonly repeatedHeadings: number;
-  /** Lines of text below the last row. */
+  /** Lines of text below the last row, 0 or more. */
   readonly footerLines: number;
 }
 

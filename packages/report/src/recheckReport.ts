@@ -5,6 +5,7 @@ import { storedSweep } from './storedSweep.js';
 
 /** What became of a recording of a report when it was opened. */
 export interface Recheck {
+  /** The recording's name in the report. */
   readonly name: string;
   /** The verdict that the report states. */
   readonly stated: Verdict;

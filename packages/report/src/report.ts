@@ -3,48 +3,59 @@ import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */
 export interface NamedRecording extends RecordingIdentity {
+  /** The file's name. */
   readonly name: string;
   /** How the file was read, as a sentence. */
   readonly howRead: string;
-  /** What was known of the recorder, where the file told more than the job. */
+  /** What was known of the recorder, where the file told more than the job; left out elsewhere. */
   readonly recorder?: Recorder;
 }
 
 /** A judged recording that a report is to be made of. */
 export interface ReportRecording extends NamedRecording {
+  /** The samples. */
   readonly sweep: Sweep;
+  /** What they were judged to say. */
   readonly score: Score;
 }
 
 /** What a report is made of. */
 export interface Report {
+  /** The job that they were judged by. */
   readonly job: Job;
   /** When the report was written, ISO 8601. */
   readonly writtenAt: string;
+  /** The recordings, in the order to be shown. */
   readonly recordings: readonly ReportRecording[];
 }
 
 /** The lowest and highest readings over time that a report keeps of a sweep, however long it was. */
 export interface StoredEnvelope {
-  /** First and last time, s. */
+  /** First time, s, on the recording's clock; any finite one. */
   readonly start: number;
+  /** Last time, s; not before `start`. */
   readonly end: number;
-  /** Into how many equal columns that time is parted. */
+  /** Into how many equal columns that time is parted, 1 or more. */
   readonly columns: number;
+  /** Which columns hold samples, counted from 0, rising. */
   readonly column: readonly number[];
+  /** Lowest reading in each of them, V. */
   readonly low: readonly number[];
+  /** Highest reading in each of them, V. */
   readonly high: readonly number[];
 }
 
 /** A recording as a report keeps it. */
 export interface StoredRecording extends NamedRecording {
+  /** What the samples were judged to say. */
   readonly score: Score;
+  /** The sweep for its drawing. */
   readonly envelope: StoredEnvelope;
-  /** What was done to the sensor when, where the job says it. */
+  /** What was done to the sensor when; left out where the job doesn't say it. */
   readonly stretches?: readonly Stretch[];
-  /** Rows without a reading. */
+  /** Rows without a reading; left out where there are none. */
   readonly unread?: readonly UnreadRows[];
-  /** All samples, where they were few enough: 64-bit floating point numbers, little-endian, in base 64. */
+  /** All samples: 64-bit floating point numbers, little-endian, in base 64; left out where they were too many. */
   readonly samples?: { readonly time: string; readonly signal: string; readonly supply?: string };
 }
 
@@ -52,7 +63,10 @@ export interface StoredRecording extends NamedRecording {
 export interface StoredReport {
   readonly kind: 'truesweep-report';
   readonly version: 1;
+  /** When the report was written, ISO 8601. */
   readonly writtenAt: string;
+  /** The job that the recordings were judged by. */
   readonly job: Job;
+  /** The recordings, in the order they are shown. */
   readonly recordings: readonly StoredRecording[];
 }

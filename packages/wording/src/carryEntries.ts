@@ -42,10 +42,13 @@ export const carryHints: Readonly<Record<CarryEntry, string>> = {
 
 /** A reading carried to the vehicle, every quantity written with its unit. */
 export interface CarriedFacts {
+  /** The reading at the bench. */
   readonly bench: string;
+  /** The reading at the vehicle. */
   readonly vehicle: string;
   /** Of the reference, such as `9.8 %`. */
   readonly ratio: string;
+  /** The vehicle's reference voltage. */
   readonly reference: string;
 }
 

@@ -29,10 +29,15 @@ export const drawingWords = {
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
 export interface CircuitFacts {
+  /** The source's voltage. */
   readonly source: string;
+  /** The limiting resistor. */
   readonly limiter: string;
+  /** The track's resistance. */
   readonly track: string;
+  /** The wiper's place on the track and the reading at the closed stop. */
   readonly closed: { readonly position: string; readonly reading: string };
+  /** The wiper's place on the track and the reading at the open stop. */
   readonly open: { readonly position: string; readonly reading: string };
 }
 
@@ -58,9 +63,13 @@ export function circuitSentence({ source, limiter, track, closed, open }: Circui
 
 /** What the curve's drawing shows; every quantity written with its unit. */
 export interface CurveFacts {
+  /** The reading at the closed end of the curve. */
   readonly first: string;
+  /** The reading at its open end. */
   readonly last: string;
+  /** The window of the closed stop; left out where none is drawn. */
   readonly closed?: { readonly low: string; readonly high: string };
+  /** The window of the open stop; left out where none is drawn. */
   readonly open?: { readonly low: string; readonly high: string };
 }
 

@@ -42,7 +42,9 @@ export const dropHints: Readonly<Record<DropEntry, string>> = {
 
 /** What {@link dropWords} says of drops, every quantity written with its unit. */
 export interface DropFacts {
+  /** The larger of the two errors. */
   readonly worst: string;
+  /** What it is compared with. */
   readonly criterion: string;
 }
 

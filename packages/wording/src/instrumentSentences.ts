@@ -19,12 +19,15 @@ import {
 
 /** What is said of instruments that look for a worn spot. */
 export interface InstrumentSentences {
+  /** What is looked for, and how it is swept over. */
   readonly sought: string;
   /** Which instruments show it, and which do not. */
   readonly shownBy: string;
   /** Headings, then a row an instrument, best first. */
   readonly rows: readonly (readonly string[])[];
+  /** What was assumed of the instruments. */
   readonly assumed: string;
+  /** How to set an oscilloscope or a logger. */
   readonly setting: string;
   /** How to look with a digital meter alone, and what stays unproved; empty where there is none. */
   readonly meterOnly: readonly string[];

@@ -117,8 +117,11 @@ export const bandPartLabels: Readonly<Record<ToleranceName, string>> = {
 
 /** What {@link readingsSentence} is made from; every quantity written with its unit. */
 export interface ReadingsFacts {
+  /** The window of the closed stop. */
   readonly closed: { readonly low: string; readonly high: string };
+  /** The window of the open stop. */
   readonly open: { readonly low: string; readonly high: string };
+  /** The source's voltage. */
   readonly source: string;
   /** The open reading straight from the source, with no limiting resistor and no load. */
   readonly straight: string;

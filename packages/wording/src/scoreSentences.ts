@@ -27,7 +27,9 @@ const mostPlaces = 3;
 export interface ScoreSentences {
   /** How probable it is that the verdict is right, where that can be told. */
   readonly sure: readonly string[];
+  /** What the trouble comes from, the best supported first. */
   readonly cause: readonly string[];
+  /** What to do next, in order. */
   readonly next: readonly string[];
   /** Departures in a recording through a capacitor. */
   readonly abrupt: readonly string[];
@@ -37,9 +39,11 @@ export interface ScoreSentences {
   readonly tests: readonly string[];
   /** The standard trouble codes that such a fault can set. */
   readonly codes: readonly string[];
+  /** What the throttle did, as counts. */
   readonly movement: string;
   /** How much of the travel was seen. */
   readonly seen: readonly string[];
+  /** What the recording could have shown. */
   readonly couldShow: readonly string[];
   /** What was assumed of the stamps, where they were not taken as they stand. */
   readonly stamps: readonly string[];

@@ -4,9 +4,11 @@ import type { Seconds, Volts } from '../units.js';
 
 /** A departure that came faster than a throttle can move, in a recording that tells neither its travel nor where it went. */
 export interface AbruptDeparture {
+  /** When it began, s, by the recording's stamps; any. */
   readonly start: Seconds;
+  /** When it ended, s; not before `start`. */
   readonly end: Seconds;
-  /** The leap that it began with, V; its sign is that of the leap. */
+  /** The leap that it began with, V, any; its sign is that of the leap. */
   readonly depth: Volts;
 }
 

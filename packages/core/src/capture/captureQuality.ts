@@ -16,54 +16,69 @@ import { withoutRipple } from './withoutRipple.js';
 
 /** What is known of the recorder; each field is found from the data or not used when left out. */
 export interface Recorder {
-  /** Smallest step of its readings, V. */
+  /** Smallest step of its readings, V, 0 or more; found from the data when left out. */
   readonly resolution?: Volts;
-  /** Lowest and highest reading that it can show, V. */
+  /**
+   * Lowest and highest reading that it can show, V, the highest not below the lowest; found from the data where readings stand at an end
+   * of it when left out.
+   */
   readonly range?: { readonly low: Volts; readonly high: Volts };
-  /** Standard uncertainty of a reading, V. */
+  /** Standard uncertainty of a reading, V, 0 or more; when left out, none enters the judgement of the ends. */
   readonly uncertainty?: Volts;
   /** `ac`: a capacitor in its input lets the level sag toward zero; `dc` when left out. */
   readonly coupling?: 'dc' | 'ac';
   /** How it forms a sample; `picked` when left out. */
   readonly sampling?: Sampling;
-  /** Interval of the samples that an `interpolated` recording was drawn between, s; needed with it. */
+  /** Interval of the samples that an `interpolated` recording was drawn between, s, above 0; needed with it, and only with it. */
   readonly sampledEvery?: Seconds;
-  /** Readings of source and zero with this instrument before and after the sweep; they replace the uncertainty. */
+  /**
+   * Readings of source and zero with this instrument before the sweep; with those after it they replace the uncertainty. None were taken
+   * when left out.
+   */
   readonly before?: ReferenceReadings;
+  /** The same after the sweep; none were taken when left out. */
   readonly after?: ReferenceReadings;
 }
 
 /** What an instrument shows at the source's terminals and with its leads joined, V. */
 export interface ReferenceReadings {
+  /** At the source's terminals, V, from −10¹² to 10¹². */
   readonly source: Volts;
+  /** With the leads joined, V, from −10¹² to 10¹²; 0 of a perfect instrument. */
   readonly zero: Volts;
 }
 
 /** How well a recording can show what happened. */
 export interface CaptureQuality extends SampleTimes {
+  /** How many samples the recording holds, 0 or more. */
   readonly samples: number;
+  /** From the first sample to the last, s, 0 or more. */
   readonly duration: Seconds;
-  /** How the recorder formed its samples, and the interval of those that it took, s; as told, or `picked`. */
+  /** How the recorder formed its samples, as told, or `picked`. */
   readonly sampling: Sampling;
+  /** The interval of the samples that it took, s, 0 or more; longer than that of the recording where it was drawn between them. */
   readonly sampledEvery: Seconds;
-  /** How long its samples were smoothed over, as their noise tells, s; 0 where it does not tell. */
+  /** How long its samples were smoothed over, as their noise tells, s, 0 or more; 0 where it does not tell. */
   readonly smoothedOver: Seconds;
-  /** How many samples bore a time before that of the one before them. */
+  /** How many samples bore a time before that of the one before them, 0 or more. */
   readonly disordered: number;
   /** What was assumed of the stamps. */
   readonly stamps: TakenStamps;
+  /** Smallest step of the readings, V, as told or as found, 0 or more. */
   readonly resolution: Volts;
-  /** Standard deviation of the noise, V. */
+  /** Standard deviation of the noise, V, 0 or more. */
   readonly noise: Volts;
+  /** Pick-up from the mains, which was taken out before departures were sought; left out where there is none. */
   readonly ripple?: MainsRipple;
   /** Where the recorder was at the end of its range, as told or as found. */
   readonly clip: ClipLevels;
-  /** The smallest departure that counts as visible, V, and what sets it. */
+  /** The smallest departure that counts as visible, V, 0 or more. */
   readonly visible: Volts;
+  /** What sets `visible`: the largest of the limits by noise, resolution, span and ripple. */
   readonly visibleSetBy: 'noise' | 'resolution' | 'span' | 'ripple';
-  /** The shortest dropout that leaves the wanted number of full samples in evenly spaced ones, s. */
+  /** The shortest dropout that leaves the wanted number of full samples in evenly spaced ones, s, 0 or more. */
   readonly shortestDropout: Seconds;
-  /** Probability that a dropout of the criteria's length left one full sample, and the wanted number of samples. */
+  /** Probability, 0 to 1, that a dropout of the criteria's length left one full sample, and the wanted number of samples. */
   readonly dropoutChance: { readonly one: Fraction; readonly wanted: Fraction };
 }
 

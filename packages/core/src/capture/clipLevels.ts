@@ -3,9 +3,11 @@ import type { Volts } from '../units.js';
 
 /** Readings at which a recorder was at the end of its range; left out where it never was. */
 export interface ClipLevels {
+  /** The lower end of its range, V, any; left out where no reading stood there. */
   readonly low?: Volts;
+  /** The upper end of its range, V, above `low`; left out where no reading stood there. */
   readonly high?: Volts;
-  /** Readings at which it may have been, or the throttle lay still before a quiet recorder. */
+  /** Readings, V, at which it may have been at an end, or the throttle lay still before a quiet recorder; left out where there are none. */
   readonly perhaps?: { readonly low?: Volts; readonly high?: Volts };
 }
 

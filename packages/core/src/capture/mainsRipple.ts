@@ -4,7 +4,9 @@ import type { Bins } from './bins.js';
 
 /** Pick-up from the mains in a recording. */
 export interface MainsRipple {
+  /** Its frequency, Hz, above 0. */
   readonly hertz: Hertz;
+  /** Its amplitude (half from lowest to highest), V, above 0. */
   readonly volts: Volts;
 }
 

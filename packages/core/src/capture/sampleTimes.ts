@@ -3,14 +3,15 @@ import type { Seconds } from '../units.js';
 
 /** When a recorder took its samples. */
 export interface SampleTimes {
-  /** Middle value of the times between samples, s. */
+  /** Middle value of the times between samples, s, 0 or more. */
   readonly interval: Seconds;
-  /** Standard deviation of those times, gaps apart, s. */
+  /** Standard deviation of those times, gaps apart, s, 0 or more. */
   readonly jitter: Seconds;
+  /** The longest time between two samples, s, 0 or more. */
   readonly longestGap: Seconds;
-  /** How many of the times between samples are longer than three intervals. */
+  /** How many of the times between samples are longer than three intervals, 0 or more. */
   readonly gaps: number;
-  /** How many samples bear the time of the one before. */
+  /** How many samples bear the time of the one before, 0 or more. */
   readonly repeated: number;
 }
 

@@ -2,8 +2,14 @@ import type { Seconds } from '../units.js';
 
 /** What was done to the sensor over a stretch of the recording. */
 export interface Stretch {
+  /**
+   * A sweep or a rest as any, or a deliberate test: the harness flexed, the housing tapped, the sensor warmed, each with the throttle held
+   * still.
+   */
   readonly kind: 'sweep' | 'rest' | 'harness-flexed' | 'housing-tapped' | 'warmed';
+  /** When it began, s, on the recording's own clock; from −10¹² to 10¹². */
   readonly start: Seconds;
+  /** When it ended, s; not before `start`. */
   readonly end: Seconds;
 }
 
@@ -12,12 +18,15 @@ export type NoReading = 'above-range' | 'below-range' | 'none';
 
 /** Rows of a recording, one after the other, that hold no reading. */
 export interface UnreadRows {
+  /** What the instrument wrote in them. */
   readonly reading: NoReading;
+  /** How many they are, 1 or more. */
   readonly rows: number;
-  /** How many samples stand before them. */
+  /** How many samples stand before them, 0 to all. */
   readonly after: number;
-  /** Times of the first row and the last. */
+  /** Time of the first row, s, −10¹² to 10¹². */
   readonly start: Seconds;
+  /** Time of the last row, s, `start` to 10¹². */
   readonly end: Seconds;
 }
 
@@ -28,11 +37,14 @@ export interface UnreadRows {
  * `supply`, where it was recorded, is the voltage across the sensor's end terminals at the same instants.
  */
 export interface Sweep {
+  /** Stamps of the samples, s, finite, 2 or more and not all the same. Samples out of order are put in order, and counted. */
   readonly time: Float64Array;
+  /** Voltage at the wiper's terminal for each stamp, V, finite. */
   readonly signal: Float64Array;
+  /** Voltage across the sensor's end terminals at the same instants, V, finite; when left out the source is taken to hold its voltage. */
   readonly supply?: Float64Array;
   /** What was done when, where it was noted. */
   readonly stretches?: readonly Stretch[];
-  /** Rows without a reading, in their order; they are evidence too. */
+  /** Rows without a reading, in their order; they are evidence too. None when left out. */
   readonly unread?: readonly UnreadRows[];
 }

@@ -8,14 +8,15 @@ export type Clock = 'stamped' | 'even' | 'spread';
 
 /** What was assumed of a recording's stamps before it was judged. */
 export interface TakenStamps {
+  /** Which clock the samples were taken to lie on. */
   readonly clock: Clock;
-  /** Farthest that a sample was taken to lie from its stamp, by another clock than the `stamped` one, s. */
+  /** Farthest that a sample was taken to lie from its stamp, by another clock than the `stamped` one, s, 0 or more. */
   readonly moved: Seconds;
   /** How many stamps bear two rows that were taken for the lowest and the highest reading of an interval; 0 where rows are no such pairs. */
   readonly pairs: number;
-  /** How many stamps strayed alone, and were taken to lie between their neighbours. */
+  /** How many stamps strayed alone, and were taken to lie between their neighbours; 0 or more. */
   readonly strayed: number;
-  /** How often the clock began anew while the signal went on. */
+  /** How many times the clock began anew while the signal went on; 0 or more. */
   readonly restarts: number;
 }
 

@@ -41,13 +41,24 @@ export interface Sensor {
  * sensor: at the source's plus, or at the terminal on the supply lead.
  */
 export type PullUp =
-  | { readonly ohms: Ohms; readonly volts: Volts }
-  | { readonly ohms: Ohms; readonly from: 'source' | 'sensor' };
+  | {
+      /** Its resistance, Ω: 0, or from 10⁻¹² to 10¹⁸, or `Infinity` for no connection. */
+      readonly ohms: Ohms;
+      /** The voltage that it leads to, V above the load's common, 0 to 10⁶. */
+      readonly volts: Volts;
+    }
+  | {
+      /** Its resistance, Ω: 0, or from 10⁻¹² to 10¹⁸, or `Infinity` for no connection. */
+      readonly ohms: Ohms;
+      /** What it is tied to: the source's plus, or the sensor's terminal on the supply lead. */
+      readonly from: 'source' | 'sensor';
+    };
 
 /** What hangs on the signal lead: the instrument's input and any deliberate bench load. */
 export interface Load {
-  /** From the signal to the load's common, Ω; no such path when left out. */
+  /** From the signal to the load's common, Ω: 0, or from 10⁻¹² to 10¹⁸, or `Infinity`; no such path when left out. */
   readonly pullDown?: Ohms;
+  /** A resistor from the signal up; none when left out. */
   readonly pullUp?: PullUp;
   /** Where the load's common connects: at the source's minus (when left out) or at the terminal on the ground lead. */
   readonly common?: 'source' | 'sensor';
@@ -58,11 +69,17 @@ export interface Load {
  * the wiper's terminal to the load. All of it in SI units.
  */
 export interface Circuit {
+  /** What feeds the sensor, through the limiter. */
   readonly source: Source;
-  /** Series limiting resistor between the source and the supply lead, Ω. */
+  /**
+   * Series limiting resistor between the source and the supply lead, Ω: 0 (none), or from 10⁻¹² to 10¹⁸, or `Infinity` for no connection.
+   */
   readonly limiter: Ohms;
+  /** Resistance of each lead, Ω, 0 or more; a lead left out has 0 Ω, and so have all when this is left out. */
   readonly leads?: Leads;
+  /** The sensor at the end of the leads. */
   readonly sensor: Sensor;
+  /** What hangs on the signal lead; `{}` for nothing. */
   readonly load: Load;
   /** Which lead sits on which terminal; supply on top, ground on bottom, signal on the wiper when left out. */
   readonly connection?: Connection;

@@ -11,7 +11,9 @@ export type IndeterminateReason =
 
 /** The answer where a circuit has no solution (`unbounded`), no unique one (`undetermined`) or no tie to common (`floating`). */
 export interface Indeterminate {
+  /** Which of the three it is. */
   readonly kind: 'unbounded' | 'floating' | 'undetermined';
+  /** Why, as a code. */
   readonly reason: IndeterminateReason;
 }
 

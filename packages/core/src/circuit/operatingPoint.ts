@@ -24,14 +24,20 @@ export interface PartState {
 
 /** Everything that a circuit does with its wiper at one place. */
 export interface OperatingPoint {
+  /** Where the wiper stands: fraction of the track, 0 at its bottom terminal to 1 at its top. */
   readonly position: Position;
   /** Voltage of the signal at the instrument above the load's common, V. */
   readonly output: Determined<Volts>;
   /** Whether the source holds its voltage or stands at its current limit. */
   readonly sourceState: 'constant-voltage' | 'constant-current';
+  /** Voltage of each node above the source's minus, V. */
   readonly nodes: Readonly<Partial<Record<NodeName | NumberedNode, Determined<Volts>>>>;
+  /** Current, voltage and heat of each part that the circuit has. */
   readonly parts: Readonly<Partial<Record<PartName | NumberedPart, PartState>>>;
-  /** Heat of the track next to the wiper per length of the whole track, W: comparable with its power rating. */
+  /**
+   * Heat of the track next to the wiper per length of the whole track, W, 0 or more: above and below it, comparable with the track's power
+   * rating.
+   */
   readonly trackHeat: { readonly above: Determined<Watts>; readonly below: Determined<Watts> };
 }
 

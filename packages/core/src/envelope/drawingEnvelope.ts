@@ -2,12 +2,15 @@ import { column, timeColumn } from '../column.js';
 
 /** Lowest and highest values of ever longer blocks of a recording, from which any stretch of it is drawn fast. */
 export interface DrawingEnvelope {
+  /** Stamps of the recording, s: the very array that was given. */
   readonly time: Float64Array;
+  /** Values of the recording, in its own unit: the very array that was given. */
   readonly values: Float64Array;
-  /** Lowest and highest value of each block, level after level: blocks of 64 samples first, then of twice as many. */
+  /** Lowest value of each block, level after level: blocks of 64 samples first, then of twice as many. */
   readonly low: Float64Array;
+  /** Highest value of each block, as `low` has the lowest. */
   readonly high: Float64Array;
-  /** Where each level begins in them. */
+  /** Where each level begins in `low` and `high`: indices, rising from 0. */
   readonly levels: readonly number[];
 }
 

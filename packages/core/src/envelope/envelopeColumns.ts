@@ -7,8 +7,9 @@ import { type DrawingEnvelope, shortestBlock } from './drawingEnvelope.js';
 export interface EnvelopeColumns {
   /** Which columns hold samples, rising from 0. */
   readonly column: Uint32Array;
-  /** Lowest and highest value in each of them. */
+  /** Lowest value in each of them, in the unit of the values. */
   readonly low: Float64Array;
+  /** Highest value in each of them, in the unit of the values. */
   readonly high: Float64Array;
 }
 

@@ -5,7 +5,9 @@ import { type EnvelopeColumns, envelopeColumns } from './envelopeColumns.js';
 
 /** The columns of a whole sweep, and the stretch that they are of. */
 export interface SweepColumns extends EnvelopeColumns {
+  /** Time at the first column's left edge, s; any. */
   readonly start: Seconds;
+  /** Time at the last column's right edge, s; not before `start`. */
   readonly end: Seconds;
 }
 

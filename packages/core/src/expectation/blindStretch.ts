@@ -10,13 +10,17 @@ import { turningPoints } from './turningPoints.js';
 export type BlindStretch =
   | {
       readonly kind: 'at-rest-level';
-      /** Where the load pulls a lifted wiper, V. */
+      /** Where the load pulls a lifted wiper, V, from the lowest to the highest voltage of the hook-up. */
       readonly restLevel: Volts;
-      /** Stretches of travel from … to, rising; empty where a lifted wiper shows everywhere. */
+      /** Stretches of travel from … to, rising, 0 to 1; empty where a lifted wiper shows everywhere. */
       readonly stretches: readonly (readonly [Travel, Travel])[];
     }
   /** Nothing pulls a lifted wiper anywhere, so it can be at any voltage: no dropout is sure to show at any travel. */
-  | { readonly kind: 'floating'; readonly stretches: readonly [readonly [0, 1]] };
+  | {
+      readonly kind: 'floating';
+      /** The whole travel, from 0 to 1. */
+      readonly stretches: readonly [readonly [0, 1]];
+    };
 
 /**
  * The stretches of travel where the output lies so near the load's rest level that a lifted wiper changes it

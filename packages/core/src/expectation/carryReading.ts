@@ -17,12 +17,13 @@ export type Hookup = Omit<Circuit, 'sensor'>;
 export type CarriedReading =
   | {
       readonly kind: 'carried';
-      /** Where the wiper stands on the track. */
+      /** Where the wiper stands: fraction of the track, 0 to 1. */
       readonly position: Position;
       /** What the other hook-up shows there, V. */
       readonly volts: Volts;
-      /** Between which voltages that lies for the uncertainty of the reading, V. */
+      /** The lowest voltage that it can be for the uncertainty of the reading, V. */
       readonly low: Volts;
+      /** The highest voltage that it can be for the uncertainty of the reading, V. */
       readonly high: Volts;
       /** `volts` as a fraction of the voltage of the other hook-up's source, its reference. */
       readonly ratio: Fraction;

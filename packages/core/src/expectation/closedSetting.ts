@@ -4,18 +4,31 @@ import type { Degrees, Volts } from '../units.js';
 /** How the angle per volt, here and now, is known. */
 export type AnglePerVolt =
   /** The sensor's body was turned by `degrees`, and then read `volts`. */
-  | { readonly kind: 'second-reading'; readonly degrees: Degrees; readonly volts: Volts }
+  | {
+      readonly kind: 'second-reading';
+      /** How far the body was turned, degrees, from −360 to 360; 0 tells nothing. */
+      readonly degrees: Degrees;
+      /** The reading after it, V, from −10⁶ to 10⁶. */
+      readonly volts: Volts;
+    }
   /** The throttle turns by `degreesOfTravel` in all, and the curve here rises by `voltsPerTravel` over a whole travel. */
-  | { readonly kind: 'slope'; readonly degreesOfTravel: Degrees; readonly voltsPerTravel: Volts };
+  | {
+      readonly kind: 'slope';
+      /** The throttle's angle from stop to stop, degrees, from −360 to 360; 0 tells nothing. */
+      readonly degreesOfTravel: Degrees;
+      /** The curve's slope here, V per whole travel, from −10⁶ to 10⁶; 0 tells nothing. */
+      readonly voltsPerTravel: Volts;
+    };
 
 /** How far to turn a sensor with slotted holes, or why that can't be told. */
 export type ClosedSetting =
   | {
       readonly kind: 'turn';
-      /** Degrees to turn from where `reading` was taken; its sign is told at {@link closedSetting}. */
+      /** Degrees to turn from where `reading` was taken, any; its sign is told at {@link closedSetting}. */
       readonly degrees: Degrees;
-      /** How far that may be off for the readings' uncertainty, degrees. */
+      /** How far that may be off for the readings' uncertainty, degrees, 0 or more. */
       readonly uncertainty: Degrees;
+      /** Degrees of turning for each volt of the reading, any but 0; its sign is that of the curve. */
       readonly degreesPerVolt: number;
     }
   /** The two readings differ by no more than their uncertainty, or the curve is flat. */

@@ -7,9 +7,13 @@ import type { Tolerances } from './tolerances.js';
 
 /** What the scorer must know of the hook-up: where a sound sensor's readings lie and where a lifted wiper's go. */
 export interface Expectation {
+  /** The nominal output over the travel. */
   readonly curve: Curve;
+  /** Between which voltages a sound sensor reads at the stops. */
   readonly windows: ExpectedWindows;
-  /** The signal with the wiper lifted, V; left out where nothing pulls it anywhere. */
+  /**
+   * The signal with the wiper lifted, V, from the lowest to the highest voltage of the hook-up; left out where nothing pulls it anywhere.
+   */
   readonly restLevel?: Volts;
   /** The hook-up itself. */
   readonly circuit: Circuit;

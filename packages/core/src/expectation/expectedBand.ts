@@ -16,9 +16,13 @@ import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.
 
 /** The nominal output over travel with a band around it, V. */
 export interface Band {
+  /** Travel of each point, rising from 0 closed to 1 open. */
   readonly travel: Float64Array;
+  /** Output of the nominal parts at each travel, V. */
   readonly nominal: Float64Array;
+  /** Lower edge of the band at each travel, V. */
   readonly low: Float64Array;
+  /** Upper edge of the band at each travel, V. */
   readonly high: Float64Array;
 }
 
@@ -50,8 +54,11 @@ export function expectedBand(circuit: Circuit, tolerances: Tolerances, points = 
 
 /** The standard uncertainty of the output at a travel, with what each part adds, largest first. */
 export interface OutputUncertainty {
+  /** Output of the nominal parts, V. */
   readonly nominal: Volts;
+  /** Its standard uncertainty, V, 0 or more. */
   readonly uncertainty: Volts;
+  /** What each part's tolerance adds, V, largest first. */
   readonly contributions: readonly Contribution<ToleranceName>[];
 }
 

@@ -8,16 +8,21 @@ import { turningPoints } from './turningPoints.js';
 
 /** Between which voltages a sound sensor's reading lies, V. */
 export interface ReadingWindow {
+  /** The lowest reading of a sound sensor, V, any. */
   readonly low: Volts;
+  /** The reading of the nominal parts, V, between `low` and `high`. */
   readonly nominal: Volts;
+  /** The highest reading of a sound sensor, V, from `low` up. */
   readonly high: Volts;
 }
 
 /** The windows for the readings at both stops. */
 export interface ExpectedWindows {
+  /** At the closed stop. */
   readonly closed: ReadingWindow;
+  /** At the open stop. */
   readonly open: ReadingWindow;
-  /** Standard uncertainty of the instrument's reading, V: no part of the windows, it belongs to the decision. */
+  /** Standard uncertainty of the instrument's reading, V, 0 or more: no part of the windows, it belongs to the decision. */
   readonly readingUncertainty: Volts;
 }
 

@@ -6,6 +6,7 @@ import { turningPoints } from './turningPoints.js';
 
 /** The largest departure of a loaded output from a straight line, and where it stands. */
 export interface LargestError {
+  /** Where it stands: fraction of the track, 0 to 1. */
   readonly position: Position;
   /** Line less output, V: positive where the load bends the output down. */
   readonly volts: Volts;

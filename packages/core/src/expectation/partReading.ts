@@ -15,6 +15,7 @@ export type PartReading =
   /** Of an ohmmeter between two terminals of the sensor off its hook-up. */
   | {
       readonly kind: 'ohms';
+      /** The two terminals that the meter was held to. */
       readonly between: readonly [Terminal, Terminal];
       /** Fraction of the track below the wiper, 0 to 1. */
       readonly position: Position;
@@ -26,6 +27,7 @@ export type PartReading =
   /** Of the instrument on the hook-up. */
   | {
       readonly kind: 'volts';
+      /** Fraction of the track below the wiper, 0 to 1. */
       readonly position: Position;
       /** V, −10⁶ to 10⁶. */
       readonly volts: Volts;

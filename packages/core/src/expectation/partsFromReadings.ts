@@ -24,9 +24,9 @@ export type PartsFound =
       >;
       /** Of the parts in the order asked for, Ω². */
       readonly covariance: readonly (readonly number[])[];
-      /** Readings less parts. */
+      /** How many readings there are more than parts, 0 or more. */
       readonly degreesOfFreedom: number;
-      /** Sum of the squared residuals over their uncertainties; only where there are spare readings. */
+      /** Sum of the squared residuals over their uncertainties, 0 or more, without unit; only where there are spare readings. */
       readonly chiSquare?: number;
       /** Reading less model, in the order and the units of the readings. */
       readonly residuals: readonly number[];
@@ -35,6 +35,7 @@ export type PartsFound =
       readonly kind: 'not-determined';
       /** The parts that the readings leave open, alone or with each other. */
       readonly parameters: readonly FoundPart[];
+      /** Why the readings don't determine it, as a code. */
       readonly reason: NotDeterminedReason;
     }
   | { readonly kind: 'not-converged' };

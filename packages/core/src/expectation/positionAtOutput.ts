@@ -18,16 +18,33 @@ export type PositionAtOutput =
   /** One place fits; `low` and `high` are where the reading's uncertainty ends, held within the track. */
   | {
       readonly kind: 'position';
+      /** The place that fits: fraction of the track, 0 to 1. */
       readonly position: Position;
+      /** The lowest place for the reading's uncertainty, 0 to 1. */
       readonly low: Position;
+      /** The highest place for the reading's uncertainty, 0 to 1. */
       readonly high: Position;
     }
   /** The hook-up gives no such output anywhere, its uncertainty allowed; what it gives is `lowest` to `highest`. */
-  | { readonly kind: 'impossible'; readonly lowest: Volts; readonly highest: Volts }
+  | {
+      readonly kind: 'impossible';
+      /** The lowest output that the hook-up gives, V. */
+      readonly lowest: Volts;
+      /** The highest output that the hook-up gives, V. */
+      readonly highest: Volts;
+    }
   /** Two or more places give this output; rising. */
-  | { readonly kind: 'ambiguous'; readonly positions: readonly Position[] }
+  | {
+      readonly kind: 'ambiguous';
+      /** Every place that gives it: fractions of the track, rising, 0 to 1. */
+      readonly positions: readonly Position[];
+    }
   /** The output is the same wherever the wiper stands. */
-  | { readonly kind: 'insensitive'; readonly volts: Volts };
+  | {
+      readonly kind: 'insensitive';
+      /** The output everywhere, V. */
+      readonly volts: Volts;
+    };
 
 /** A stretch of the track over which the output only rises or only falls. */
 interface Branch {

@@ -13,15 +13,18 @@ export interface ConnectorReading {
 
 /** What is known after refitting; what is left out stays to be done. */
 export interface RefitReadings {
-  /** Closed, engine cold. */
+  /** Closed, engine cold; not read yet when left out. */
   readonly cold?: ConnectorReading;
-  /** Closed, engine warm. */
+  /** Closed, engine warm; not read yet when left out. */
   readonly warm?: ConnectorReading;
-  /** The signal that the control unit had learned as closed before the work, as a fraction of the reference. */
+  /**
+   * The signal that the control unit had learned as closed before the work, as a fraction of the reference, 0 to 1; not known when left
+   * out.
+   */
   readonly learnedClosed?: Fraction;
-  /** Whether the control unit has learned the closed position anew. */
+  /** Whether the control unit has learned the closed position anew; not known when left out. */
   readonly relearned?: boolean;
-  /** Whether the throttle snaps fully shut by itself, at every position of the handlebar or pedal. */
+  /** Whether the throttle snaps fully shut by itself, at every position of the handlebar or pedal; not tried when left out. */
   readonly snapsShut?: boolean;
 }
 
@@ -31,20 +34,29 @@ export type RefitOutcome = 'met' | 'not-met' | 'to-do';
 /** A check after refitting with its numbers: ratios of the measured reference. */
 export type RefitCheck =
   | {
+      /** Which check it is. */
       readonly code: 'closed-ratio' | 'closed-ratio-warm';
+      /** What came of it, or that it is still to be done. */
       readonly outcome: RefitOutcome;
+      /** The lowest ratio that is right, fraction of the reference. */
       readonly low: Fraction;
+      /** The highest ratio that is right, fraction of the reference. */
       readonly high: Fraction;
-      /** Left out where it was not read. */
+      /** The ratio that was read, fraction of the reference; left out where it was not read. */
       readonly measured?: Fraction;
     }
   | {
       readonly code: 'relearn-closed';
+      /** What came of it, or that it is still to be done. */
       readonly outcome: RefitOutcome;
       /** New closed reading less what was learned; left out where one of them isn't known. */
       readonly shift?: Fraction;
     }
-  | { readonly code: 'snaps-shut'; readonly outcome: RefitOutcome };
+  | {
+      readonly code: 'snaps-shut';
+      /** What came of it, or that it is still to be done. */
+      readonly outcome: RefitOutcome;
+    };
 
 /**
  * The checks after a sensor was refitted, in the order in which they are made: the closed reading at the connector as

@@ -18,18 +18,38 @@ export interface DropReadings {
 /** What is known of the current in the supply and ground leads. */
 export type LeadCurrent =
   /** A current that was measured. */
-  | { readonly kind: 'amps'; readonly amps: Amps }
+  | {
+      readonly kind: 'amps';
+      /** The current in the leads, A, from 10⁻⁹ to 100. */
+      readonly amps: Amps;
+    }
   /**
    * The sensor alone first, then the readings again with a known resistor across its supply and ground
    * terminals: the two loads tell the lead's resistance whatever the sensor itself takes.
    */
-  | { readonly kind: 'second-load'; readonly ohms: Ohms; readonly readings: DropReadings };
+  | {
+      readonly kind: 'second-load';
+      /** The known resistor, Ω, from 10⁻³ to 10⁹. */
+      readonly ohms: Ohms;
+      /** The readings with the resistor in place. */
+      readonly readings: DropReadings;
+    };
 
 /** A lead's resistance, or why the readings don't determine it. */
 export type LeadOhms =
-  | { readonly kind: 'ohms'; readonly ohms: Ohms; readonly uncertainty: Ohms }
+  | {
+      readonly kind: 'ohms';
+      /** The lead's resistance, Ω, 0 or more. */
+      readonly ohms: Ohms;
+      /** Its standard uncertainty, Ω, 0 or more. */
+      readonly uncertainty: Ohms;
+    }
   /** Nothing is known of the current, or the readings would need a resistance below 0 Ω. */
-  | { readonly kind: 'not-determined'; readonly reason: 'current-unknown' | 'contradictory' };
+  | {
+      readonly kind: 'not-determined';
+      /** Which of the two it is. */
+      readonly reason: 'current-unknown' | 'contradictory';
+    };
 
 /** What the drops along supply and ground do to the reading. */
 export interface SupplyAndGroundDrop {
@@ -48,7 +68,9 @@ export interface SupplyAndGroundDrop {
    * reference: the control unit does not see the part between its own ground pin and the battery.
    */
   readonly seenFromBattery: Fraction;
+  /** Resistance of the supply lead. */
   readonly supplyLead: LeadOhms;
+  /** Resistance of the ground lead. */
   readonly groundLead: LeadOhms;
 }
 

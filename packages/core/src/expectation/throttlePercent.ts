@@ -9,10 +9,11 @@ export type OutputSense = 'rising' | 'falling';
 export interface ThrottlePercent {
   /** The byte that the control unit sends, 0 to 255. */
   readonly count: number;
-  /** 100/255 % for each count. */
+  /** What is shown, %, 0 to 100: 100/255 % for each count. */
   readonly percent: number;
-  /** One count less and one more, held at 0 % and 100 %. */
+  /** The percent of one count less, held at 0 %. */
   readonly low: number;
+  /** The percent of one count more, held at 100 %. */
   readonly high: number;
 }
 

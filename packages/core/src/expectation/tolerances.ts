@@ -5,25 +5,27 @@ import type { Fraction, Position } from '../units.js';
 
 /** How far the parts may be from their nominal values, either way; each 0 when left out. */
 export interface Tolerances {
-  /** Of the source's voltage, fraction. */
+  /** Of the source's voltage, fraction, 0 to 1; 0 when left out. */
   readonly source?: Fraction;
-  /** Of the limiter, fraction. */
+  /** Of the limiter, fraction, 0 to 1; 0 when left out. */
   readonly limiter?: Fraction;
-  /** Of the track's resistance, fraction. */
+  /** Of the track's resistance, fraction, 0 to 1; 0 when left out. */
   readonly track?: Fraction;
-  /** Of the end residuals, fraction. */
+  /** Of the residual at the track's bottom end, fraction, 0 to 1; 0 when left out. */
   readonly bottomResidual?: Fraction;
+  /** Of the residual at the track's top end, fraction, 0 to 1; 0 when left out. */
   readonly topResidual?: Fraction;
-  /** Of the wiper's contact resistance, fraction. */
+  /** Of the wiper's contact resistance, fraction, 0 to 1; 0 when left out. */
   readonly contact?: Fraction;
-  /** Of the pull-down, fraction. */
+  /** Of the pull-down, fraction, 0 to 1; 0 when left out. */
   readonly pullDown?: Fraction;
-  /** Of the pull-up's resistance, and of its own voltage, fractions. */
+  /** Of the pull-up's resistance, fraction, 0 to 1; 0 when left out. */
   readonly pullUp?: Fraction;
+  /** Of the pull-up's own voltage, fraction, 0 to 1; 0 when left out. */
   readonly pullUpVolts?: Fraction;
-  /** Of the wiper's place at the closed stop, fraction of the track. */
+  /** Of the wiper's place at the closed stop, fraction of the track, 0 to 1; 0 when left out. */
   readonly closedPosition?: Position;
-  /** Of the wiper's place at the open stop, fraction of the track. */
+  /** Of the wiper's place at the open stop, fraction of the track, 0 to 1; 0 when left out. */
   readonly openPosition?: Position;
 }
 

@@ -12,13 +12,15 @@ import { type StepByStep, stepByStep } from './stepByStep.js';
 
 /** Which instruments would show a worn spot on a hook-up, how to set one, and what to do with a meter alone. */
 export interface InstrumentAdvice {
+  /** The worn spot and the sweep over it that all of this is about. */
   readonly sought: SoughtDropout;
   /** Best first. */
   readonly ranked: readonly RankedInstrument[];
+  /** How to set an oscilloscope or a logger for it. */
   readonly setting: Setting;
   /** The way with the first digital meter among the instruments; left out where there is none, like the next. */
   readonly meterOnly?: StepByStep;
-  /** What that meter shows over one stroke past the spot, one text after the other. */
+  /** What that meter shows over one stroke past the spot, one text after the other; left out where there is none. */
   readonly digits?: readonly string[];
 }
 

@@ -4,12 +4,13 @@ import type { Fraction, Seconds } from '../units.js';
 
 /** Regular readings: each averages the signal over its aperture, one begins every interval. */
 export interface Readings {
+  /** From the beginning of one reading to that of the next, s, above 0. */
   readonly interval: Seconds;
-  /** 0 for a reading that takes no time. */
+  /** How long a reading averages, s, 0 or more; 0 for a reading that takes no time. */
   readonly aperture: Seconds;
   /** How much of the aperture an event must fill for the reading to show it, 0 to 1. */
   readonly share: Fraction;
-  /** How many readings in a row must show it; 1 when left out. */
+  /** How many readings in a row must show it, a whole number, 1 or more; 1 when left out. */
   readonly inARow?: number;
 }
 

@@ -8,23 +8,23 @@ import type { Seconds, Travel, Volts } from '../units.js';
 
 /** What is to be seen, and how the hand moves. */
 export interface SettingWish {
-  /** The narrowest worn spot to be seen, a part of the travel. */
+  /** The narrowest worn spot to be seen, a part of the travel, above 0. */
   readonly width: Travel;
-  /** How long the hand takes from stop to stop, s. */
+  /** How long the hand takes from stop to stop, s, above 0. */
   readonly travelTime: Seconds;
-  /** So many samples are wanted in the dropout; 5 when left out. */
+  /** So many samples are wanted in the dropout, 1 to 10⁶; 5 when left out. */
   readonly samples?: number;
 }
 
 /** How to set an oscilloscope or a logger. */
 export interface Setting {
-  /** How long the spot keeps the contact open at that speed, s. */
+  /** How long the spot keeps the contact open at that speed, s, above 0. */
   readonly dropout: Seconds;
   /** The longest interval between samples, s. */
   readonly interval: Seconds;
   /** Time per division of ten, in steps of 1, 2 and 5, that shows one stroke with a quarter to spare, s. */
   readonly timePerDivision: Seconds;
-  /** Samples that a record of ten divisions needs. */
+  /** Samples that a record of ten divisions needs, 1 or more. */
   readonly memory: number;
   /** Volts per division of eight, in steps of 1, 2 and 5, that hold the whole signal and the rest level, V. */
   readonly voltsPerDivision: Volts;

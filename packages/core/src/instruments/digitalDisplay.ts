@@ -8,6 +8,7 @@ import { watched } from './watched.js';
 
 /** What a display shows from a time on. */
 export interface ShownDigits {
+  /** When it begins to show this, s, on the sweep's clock. */
   readonly time: Seconds;
   /** The digits as they stand: `2.48`, `OL` over range, empty while the range changes. */
   readonly text: string;
@@ -19,8 +20,9 @@ export interface ShownDigits {
 
 /** What a meter showed of a sweep. */
 export interface DigitalDisplay {
+  /** One display after the other, each until the next. */
   readonly shown: readonly ShownDigits[];
-  /** The lowest and highest conversion, V, where the meter keeps them; conversions see means, not what happened between. */
+  /** The lowest and highest conversion, V; left out where the meter keeps none. Conversions see means, not what happened between. */
   readonly extremes?: { readonly low: Volts; readonly high: Volts };
 }
 

@@ -2,17 +2,19 @@ import type { Seconds, Volts } from '../units.js';
 
 /** A dropout as an instrument meets it: the signal leaves its level for the rest level and comes back, each as capacitance lets it. */
 export interface ModelledDropout {
-  /** How long the contact is open, s. */
+  /** How long the contact is open, s, 0 or more. */
   readonly seconds: Seconds;
-  /** Where the signal stands without it, and where it goes, V. */
+  /** Where the signal stands without it, V, from −10⁹ to 10⁹. */
   readonly from: Volts;
+  /** Where the signal goes, V, from −10⁹ to 10⁹, other than `from`. */
   readonly to: Volts;
-  /** Time constants of leaving and of coming back, s; 0 when left out. */
+  /** Time constant of leaving, s, 0 or more; 0 when left out. */
   readonly fall?: Seconds;
+  /** Time constant of coming back, s, 0 or more; 0 when left out. */
   readonly recovery?: Seconds;
-  /** How fast the sound signal moves meanwhile, V/s, without sign; at rest when left out. */
+  /** How fast the sound signal moves meanwhile, V/s, without sign, 0 or more; 0 (at rest) when left out. */
   readonly slope?: number;
-  /** The lowest and highest sound reading of the sweep, V; those of a signal at rest when left out. */
+  /** The lowest and highest sound reading of the sweep, V, below and above `from`; those of a signal at rest when left out. */
   readonly sound?: { readonly low: Volts; readonly high: Volts };
 }
 

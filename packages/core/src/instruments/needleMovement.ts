@@ -3,15 +3,17 @@ import type { Fraction, Seconds } from '../units.js';
 
 /** A needle's movement as a second-order system. */
 export interface NeedleMovement {
-  /** Undamped natural frequency, rad/s. */
+  /** Undamped natural frequency, rad/s, above 0. */
   readonly naturalFrequency: number;
-  /** Damping ratio: below 1 it overshoots, at 1 it is critically damped. */
+  /** Damping ratio, a number from 0 to 1000: below 1 it overshoots, at 1 it is critically damped. */
   readonly damping: number;
 }
 
 /** Where a needle stands and how fast it moves, in units of its deflection and in units per second. */
 export interface NeedleState {
+  /** Where it stands, in units of its deflection; any finite number. */
   readonly deflection: number;
+  /** How fast it moves, in those units per second; any finite number. */
   readonly speed: number;
 }
 

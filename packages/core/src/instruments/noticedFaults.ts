@@ -8,6 +8,7 @@ import { watched } from './watched.js';
 export interface NoticedFault {
   /** When its debounce time had passed, s. */
   readonly time: Seconds;
+  /** Whether readings stood below the lower limit or above the higher one. */
   readonly kind: 'low' | 'high';
 }
 

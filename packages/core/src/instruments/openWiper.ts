@@ -3,12 +3,13 @@ import type { Farads, Ohms, Seconds, Volts } from '../units.js';
 
 /** What is left on the signal when the wiper opens: the load, and the capacitance of cable and input. */
 export interface OpenWiper {
-  /** Where the signal stood when the wiper opened. */
+  /** Where the signal stood when the wiper opened, V, any finite one. */
   readonly from: Volts;
-  /** Where the load pulls it. */
+  /** Where the load pulls it, V, any finite one. */
   readonly rest: Volts;
-  /** The load's resistance: pull-down, pull-up and input in parallel. */
+  /** The load's resistance, Ω, above 0: pull-down, pull-up and input in parallel. */
   readonly ohms: Ohms;
+  /** Capacitance of cable and input together, F, above 0. */
   readonly farads: Farads;
 }
 

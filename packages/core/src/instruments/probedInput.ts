@@ -3,7 +3,9 @@ import type { Farads, Ohms } from '../units.js';
 
 /** An input as the signal meets it. */
 export interface ProbedInput {
+  /** Its resistance, Ω, above 0. */
   readonly inputOhms: Ohms;
+  /** Its capacitance, F, above 0. */
   readonly inputFarads: Farads;
 }
 

@@ -10,25 +10,29 @@ import { type Sight, sightOf } from './sightOf.js';
 
 /** The fault that is looked for, and how it is swept over. */
 export interface SoughtDropout {
-  /** Where on the travel the wiper lifts. */
+  /** Where on the travel the wiper lifts, 0 closed to 1 open. */
   readonly travel: Travel;
-  /** How wide the worn spot is, a part of the travel. */
+  /** How wide the worn spot is, a part of the travel, above 0. */
   readonly width: Travel;
-  /** How fast the throttle is swept over it, travels per second. */
+  /** How fast the throttle is swept over it, travels per second, above 0, up to 10⁶. */
   readonly speed: number;
+  /** How many passes go over it, a whole number from 1 to 10⁶. */
   readonly passes: number;
 }
 
 /** How an instrument stands in a ranking, and why. */
 export interface RankedInstrument {
+  /** The instrument's own. */
   readonly name: string;
+  /** The instrument's own. */
   readonly kind: Instrument['kind'];
+  /** How it sees the dropout. */
   readonly sight: Sight;
-  /** How much the instrument changes the reading that it takes, V. */
+  /** How much the instrument changes the reading that it takes, V, 0 or more. */
   readonly loading: Volts;
-  /** Standard uncertainty of the reading, V. */
+  /** Standard uncertainty of the reading, V, 0 or more. */
   readonly uncertainty: Volts;
-  /** The fastest sweep that shows the spot in one of the passes with 95 %, travels per second; 0 where none does. */
+  /** The fastest sweep that shows the spot in one of the passes with 95 %, in travels per second, 0 or more; 0 where none does. */
   readonly fastestSweep: number;
   /** `surely`: with 95 % or more over the passes; `by-chance`: less often; the others say why never or hardly ever. */
   readonly reason: 'surely' | 'by-chance' | 'too-slow' | 'too-coarse';

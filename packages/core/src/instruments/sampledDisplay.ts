@@ -7,9 +7,11 @@ import { watched } from './watched.js';
 
 /** What an oscilloscope or a logger drew of a sweep. */
 export interface SampledDisplay {
+  /** When each was taken, s, on the sweep's clock. */
   readonly time: Float64Array;
-  /** Readings in V; of an oscilloscope that keeps peaks the lowest and highest of each interval. */
+  /** Readings, V; of an oscilloscope that keeps peaks the lowest of each interval. */
   readonly low: Float64Array;
+  /** Readings, V; of an oscilloscope that keeps peaks the highest of each interval. */
   readonly high: Float64Array;
 }
 

@@ -19,19 +19,23 @@ import { noticedSteps, usualMovement, usualNoticed } from './usualValues.js';
 
 /** How an instrument sees a dropout. */
 export interface Sight {
-  /** Largest departure that it shows, V; of a control unit what reaches its converter. */
+  /** Largest departure that it shows, V, 0 or more; of a control unit what reaches its converter. */
   readonly peak: Volts;
-  /** Smallest departure that stands out on it, V; of a control unit what makes a reading a fault. ∞ where none can. */
+  /** Smallest departure that stands out on it, V, 0 or more; of a control unit what makes a reading a fault. ∞ where none can. */
   readonly noticed: Volts;
-  /** Chance that one pass shows the dropout, and that at least one of the passes does. */
+  /** Chance that one pass shows the dropout, 0 to 1. */
   readonly chance: Fraction;
+  /** Chance that at least one of the passes shows it, 0 to 1. */
   readonly chanceInPasses: Fraction;
-  /** The shortest dropout of this depth that shows with each probability; ∞ where none does. */
+  /**
+   * The shortest dropout of this depth, s, that shows with each probability (0 to 1), in one pass and in all of them; ∞ where none does.
+   */
   readonly shortest: readonly {
     readonly probability: Fraction;
     readonly inOnePass: Seconds;
     readonly inPasses: Seconds;
   }[];
+  /** What was taken for granted because the instrument's description doesn't say it, as codes. */
   readonly assumptions: readonly Assumption[];
 }
 

@@ -10,15 +10,17 @@ export type Unproved = 'short-dropouts' | 'while-moving' | 'snap-closing' | 'sca
 export interface StepByStep {
   /** How far to turn at a time: half the spot's width, so that no spot is stepped over. */
   readonly step: Travel;
+  /** How many steps there are one way, 1 or more. */
   readonly steps: number;
   /** How long to wait at each step until the display has settled: the conversion that the turn disturbed, a whole one, and a change of the display, s. */
   readonly wait: Seconds;
-  /** For all steps one way, s. */
+  /** For all steps one way, s, above 0. */
   readonly total: Seconds;
   /** Whether to let the meter keep its extremes during a slow sweep as well. */
   readonly keepExtremes: boolean;
   /** Whether to add a load, for without one nothing pulls the signal of a lifted wiper away. */
   readonly addLoad: boolean;
+  /** What stays unproved even so, as codes. */
   readonly unproved: readonly Unproved[];
 }
 

@@ -14,13 +14,15 @@ import { recentStretch } from './recentStretch.js';
 /** What a recording seems to show while it runs; the end may overthrow it. */
 export interface ProvisionalScore {
   readonly provisional: true;
-  /** Samples fed so far. */
+  /** Samples fed so far, 0 or more. */
   readonly samples: number;
   /** The recent stretch that was judged, s; left out as long as it takes no time. */
   readonly judged?: { readonly start: Seconds; readonly end: Seconds };
   /** Movement in the recent stretch. */
   readonly strokes: readonly Stroke[];
+  /** Rests in the recent stretch. */
   readonly rests: readonly Rest[];
+  /** Closings by the spring in the recent stretch. */
   readonly snaps: readonly SnapClosing[];
   /** Findings so far, of the recent stretch and of those judged before; of the latter the latest 100. */
   readonly findings: readonly Finding[];

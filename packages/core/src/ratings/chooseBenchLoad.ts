@@ -18,13 +18,13 @@ export interface BenchLoadWish {
   readonly travels: readonly Travel[];
   /** Resistance of the dirt, Ω; above 0, Infinity for a lifted wiper. */
   readonly dirt: Ohms;
-  /** The change of the reading that is seen above the noise, V; above 0. */
+  /** The change of the reading that is seen above the noise, V, above 0. */
   readonly visible: Volts;
-  /** Continuous limit of the wiper's current, A; none when left out. */
+  /** Continuous limit of the wiper's current, A, above 0; no limit when left out. */
   readonly wiperCurrent?: Amps;
-  /** Largest loading error, as a fraction of the span without any load; no limit when left out. */
+  /** Largest loading error, as a fraction of the span without any load, 0 to 1; no limit when left out. */
   readonly loadingError?: Fraction;
-  /** A voltage of its own for the pull-up, V above the load's common; from the sensor's supply terminal when left out. */
+  /** A voltage of its own for the pull-up, V above the load's common, 0 to 10⁶; from the sensor's supply terminal when left out. */
   readonly pullUpVolts?: Volts;
   /** The series that the load is taken from; `E24` when left out. */
   readonly series?: PreferredSeries;
@@ -50,10 +50,11 @@ export interface BenchLoad {
 /** A way of loading that is not to be had, with the limit that it misses by most. */
 export interface NoBenchLoad {
   readonly kind: 'impossible';
+  /** The limit that it misses by most. */
   readonly binding: 'visible' | 'wiper-current' | 'loading-error';
   /** The resistance that comes nearest to showing the dirt, or that just shows it, Ω. */
   readonly ohms: Ohms;
-  /** What it does, V, A or a fraction; left out where it has no single value. */
+  /** What it does, in V, A or as a fraction, by `binding`; left out where it has no single value. */
   readonly value?: number;
   /** What it is held to, in the same unit. */
   readonly limit: number;
@@ -65,15 +66,21 @@ export type BenchLoadWay = 'pull-down' | 'pull-up' | 'one-with-each';
 /** Every way with its resistor or its refusal, and the one to take. */
 export type BenchLoadChoice =
   /** The hook-up shows the dirt as it is, at every travel. */
-  | { readonly kind: 'none-needed'; readonly change: Volts }
+  | {
+      readonly kind: 'none-needed';
+      /** The smallest change of the reading at these travels, V. */
+      readonly change: Volts;
+    }
   | {
       readonly kind: 'chosen';
       /** The way with the weakest load of those that need one recording; two recordings only where none of those does it. */
       readonly use: BenchLoadWay;
+      /** Every way with its resistor or its refusal. */
       readonly ways: Readonly<Record<BenchLoadWay, BenchLoad | NoBenchLoad>>;
     }
   | {
       readonly kind: 'impossible';
+      /** Every way with its resistor or its refusal. */
       readonly ways: Readonly<Record<BenchLoadWay, NoBenchLoad>>;
     };
 

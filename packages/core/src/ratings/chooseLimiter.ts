@@ -19,49 +19,58 @@ export interface LimiterWish {
   readonly rounding?: PreferredRounding;
   /** Fraction of the span without a limiter that must remain, 0 to 1; no such wish when left out. */
   readonly span?: Fraction;
-  /** Another source voltage whose heat in the limiter is told too, V. */
+  /** Another source voltage whose heat in the limiter is told too, V, above 0; none when left out. */
   readonly otherSource?: Volts;
 }
 
 /** What decides a limiter: the mistake, the part, and by how much it misses or just keeps its rating. */
 export interface Binding {
+  /** Under which mistake. */
   readonly mistake: Mistake;
+  /** Which part. */
   readonly part: keyof RatingChecks;
+  /** Its worst case beside its rating. */
   readonly check: RatingCheck;
-  /** Value over the rating that it is held to; `Infinity` never: left out where the value is unbounded. */
+  /** Value over the rating that it is held to, a ratio without unit; left out where the value is unbounded. */
   readonly ratio?: number;
 }
 
 /** What a limiter costs. */
 export interface LimiterPrice {
-  /** Fraction of the span without it that is lost. */
+  /** Fraction of the span without it that is lost, 0 to 1. */
   readonly spanLost: Fraction;
-  /** V per unit of the wiper's position at mid-travel, and without the limiter. */
+  /** At mid-travel with the limiter, V per unit of the wiper's position; any. */
   readonly sensitivity: number;
+  /** The same without the limiter, V per unit of the wiper's position; any. */
   readonly sensitivityWithout: number;
-  /** By how much the instrument's noise grows against the span. */
+  /** By how much the instrument's noise grows against the span: a ratio, 1 or more. */
   readonly noiseGrowth: number;
 }
 
 /** A chosen limiter. */
 export interface LimiterChoice {
+  /** Whether the wish for a span is kept as well. */
   readonly kind: 'chosen' | 'span-too-small';
   /** The smallest resistance that keeps every given rating, Ω; 0 where none binds. */
   readonly smallest: Ohms;
-  /** The preferred value, Ω. */
+  /** The preferred value, Ω, 0 or more. */
   readonly preferred: Ohms;
   /** Whether the preferred value itself keeps every given rating. */
   readonly keepsRatings: boolean;
   /** What keeps it from being smaller; left out where nothing does. */
   readonly binding?: Binding;
-  /** Where the span is too small: what is over its rating, and by how much, with the largest limiter that leaves the span. */
+  /**
+   * Where the span is too small, and only there: what is over its rating, and by how much, with the largest limiter, Ω, 0 or more, that
+   * leaves the span.
+   */
   readonly overAtSpan?: { readonly limiter: Ohms; readonly binding: Binding };
   /** Worst heat in the preferred value under any of the mistakes, W. */
   readonly heat: Watts;
-  /** The same on the other source voltage. */
+  /** The same on the other source voltage, W, 0 or more; left out where none was named. */
   readonly heatOnOtherSource?: Watts;
   /** The usual power rating above that heat, W; left out beyond 10 W. */
   readonly powerRating?: Watts;
+  /** What the preferred value costs. */
   readonly price: LimiterPrice;
   /** Ratings that were not given, so that nothing was judged by them. */
   readonly notGiven: readonly (keyof RatingChecks)[];
@@ -72,6 +81,7 @@ export interface LimiterChoice {
 /** No limiter keeps the ratings: the part that stays over its rating, whatever the resistance. */
 export interface NoLimiter {
   readonly kind: 'impossible';
+  /** What stays over its rating. */
   readonly binding: Binding;
 }
 

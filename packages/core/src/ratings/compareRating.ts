@@ -15,10 +15,18 @@ export type RatingOutcome =
 
 /** A worst value beside its ratings, all in one unit. */
 export interface RatingCheck {
+  /** The worst value, W of a power rating, A of a current rating. */
   readonly value: Determined<number>;
+  /** Where the wiper stands then: fraction of the track, 0 to 1. */
   readonly position: Position;
+  /** How it compares with the ratings. */
   readonly outcome: RatingOutcome;
+  /**
+   * The continuous rating, derated where it falls with the temperature, in the unit of `value`, 0 or more; left out where it was not
+   * given.
+   */
   readonly continuous?: number;
+  /** What the part stands for a moment, in the unit of `value`, above 0; left out where it was not given. */
   readonly shortTerm?: number;
 }
 

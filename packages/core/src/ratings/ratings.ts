@@ -4,34 +4,35 @@ import type { Amps, Celsius, Watts } from '../units.js';
 
 /** A power rating that falls in a straight line above a temperature. */
 export interface PowerRating {
-  /** W, continuous. */
+  /** Continuous, W, above 0. */
   readonly watts: Watts;
-  /** W that it stands for a moment; not known when left out. */
+  /** What it stands for a moment, W, above 0; not known when left out. */
   readonly shortTerm?: Watts;
-  /** Full power up to here, °C; the rating holds at any temperature when left out. */
+  /** Full power up to here, °C, from −273.15; the rating holds at any temperature when left out. */
   readonly fullTo?: Celsius;
-  /** No power from here on, °C. */
+  /** No power from here on, °C, above `fullTo`; needed with it, and only with it. */
   readonly zeroAt?: Celsius;
 }
 
 /** A current rating. */
 export interface CurrentRating {
-  /** A, continuous. */
+  /** Continuous, A, above 0. */
   readonly amps: Amps;
-  /** A that it stands for a moment; not known when left out. */
+  /** What it stands for a moment, A, above 0; not known when left out. */
   readonly shortTerm?: Amps;
 }
 
 /** What the parts may bear. A rating left out is not given, and never assumed. */
 export interface Ratings {
-  /** Of the whole track, evenly loaded. */
+  /** Of the whole track, evenly loaded; not given when left out. */
   readonly track?: PowerRating;
-  /** Of the wiper's contact. */
+  /** Of the wiper's contact; not given when left out. */
   readonly wiper?: CurrentRating;
+  /** Of the limiting resistor; not given when left out. */
   readonly limiter?: PowerRating;
-  /** Of the source. */
+  /** Of the source; not given when left out. */
   readonly source?: CurrentRating;
-  /** Temperature around the parts, °C; needed where a rating falls with it. */
+  /** Temperature around the parts, °C, from −273.15 to 10⁴; needed where a rating falls with it, without effect elsewhere. */
   readonly ambient?: Celsius;
 }
 

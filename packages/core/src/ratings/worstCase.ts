@@ -12,7 +12,9 @@ import type { Amps, Ohms, Position, Watts } from '../units.js';
 
 /** The largest value of a quantity over the wiper's way, and where it stands then. */
 export interface Worst<Unit extends number> {
+  /** The largest value, in its unit. */
   readonly value: Determined<Unit>;
+  /** Where the wiper stands then: fraction of the track, 0 to 1. */
   readonly position: Position;
 }
 

@@ -12,7 +12,11 @@ import type { Ratings } from './ratings.js';
 /** A mistake in the hook-up, or a failure of the sensor, that the table looks at. */
 export type Mistake =
   | { readonly kind: 'none' }
-  | { readonly kind: 'exchanged-leads'; readonly connection: Connection }
+  | {
+      readonly kind: 'exchanged-leads';
+      /** Which lead sits on which terminal. */
+      readonly connection: Connection;
+    }
   | CircuitFault;
 
 /** How a mistake shows on the instrument between the closed and the open stop. */
@@ -28,17 +32,25 @@ export type Appearance =
 
 /** The readings of a mistake, and each part's worst case beside its rating. */
 export interface MistakeEffect {
+  /** The reading at the closed stop, V. */
   readonly closed: Determined<Volts>;
+  /** The reading at the open stop, V. */
   readonly open: Determined<Volts>;
+  /** What it looks like on the instrument, as a code. */
   readonly appearance: Appearance;
+  /** Each part's worst case beside its rating. */
   readonly ratings: RatingChecks;
 }
 
 /** One mistake: on the planned bench, with the limiter forgotten, and on another source voltage. */
 export interface WrongConnection {
+  /** Which mistake. */
   readonly mistake: Mistake;
+  /** On the planned bench. */
   readonly planned: MistakeEffect;
+  /** With the limiter forgotten as well. */
   readonly withoutLimiter: MistakeEffect;
+  /** On the other source voltage; left out where none was named. */
   readonly otherSource?: MistakeEffect;
 }
 

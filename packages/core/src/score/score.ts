@@ -18,16 +18,19 @@ export type Cause =
 
 /** A departure of the signal from smooth movement. */
 export interface Finding {
+  /** A loss of contact, a leap to elsewhere and back, a leap that stays, a stretch without change, or scatter while moving. */
   readonly kind: 'dropout' | 'spike' | 'step' | 'dead-spot' | 'rough';
+  /** When it begins, s, on the recording's clock; any. */
   readonly start: Seconds;
+  /** When it ends, s; not before `start`. */
   readonly end: Seconds;
-  /** Where the throttle stood, by the expected curve; a dead spot's middle. */
+  /** Where the throttle stood, by the expected curve, 0 closed to 1 open; a dead spot's middle. */
   readonly travel: Travel;
-  /** Largest departure from the path, V; its sign is that of the departure. */
+  /** Largest departure from the path, V, any; its sign is that of the departure. */
   readonly depth: Volts;
-  /** The depth as a fraction of the span between the closed and the open reading, without sign. */
+  /** The depth as a fraction of the span between the closed and the open reading, without sign, 0 or more. */
   readonly depthOfSpan: Fraction;
-  /** The depth as a fraction of the source's voltage, without sign. */
+  /** The depth as a fraction of the source's voltage, without sign, 0 or more. */
   readonly depthOfSource: Fraction;
   /**
    * Where the signal went: to the level that the load pulls a lifted wiper to, toward it, to the level of a broken
@@ -35,8 +38,8 @@ export interface Finding {
    */
   readonly went: 'to-rest-level' | 'toward-rest-level' | 'to-broken-lead-level' | 'elsewhere';
   /**
-   * How much likelier the recording is with it than with the best explanation by movement alone: the logarithm of the odds, nats, 1000 at
-   * the most. Left out for a bump without edges that stands out by its place alone.
+   * How much likelier the recording is with it than with the best explanation by movement alone: the logarithm of the odds, nats, at most
+   * 1000. Left out for a bump without edges that stands out by its place alone.
    */
   readonly evidence?: number;
   /** What the throttle did. */
@@ -45,40 +48,53 @@ export interface Finding {
 
 /** A stretch of one direction between two turning points. */
 export interface Stroke {
+  /** Which way the throttle went. */
   readonly direction: 'opening' | 'closing';
+  /** When it leaves the turning point, s, on the recording's clock; any. */
   readonly start: Seconds;
+  /** When it reaches the next one, s; after `start`. */
   readonly end: Seconds;
+  /** Travel at its beginning, 0 closed to 1 open. */
   readonly from: Travel;
+  /** Travel at its end, 0 closed to 1 open: above `from` opening, below it closing. */
   readonly to: Travel;
 }
 
 /** A stretch in which the throttle stood still. */
 export interface Rest {
+  /** When it begins, s, on the recording's clock; any. */
   readonly start: Seconds;
+  /** When it ends, s; after `start`. */
   readonly end: Seconds;
+  /** Where it stood still: travel, 0 closed to 1 open. */
   readonly travel: Travel;
-  /** Mean reading, V; where a supply was recorded, as it would have been with the stated one. */
+  /** Mean reading, V, any; where a supply was recorded, as it would have been with the stated one. */
   readonly volts: Volts;
 }
 
 /** The spring closed the throttle; what follows until `settled` may be its rebounds on the stop. */
 export interface SnapClosing {
+  /** When it was let go, s, on the recording's clock; any. */
   readonly start: Seconds;
-  /** First touch of the stop. */
+  /** First touch of the stop, s; after `start`. */
   readonly touch: Seconds;
+  /** When it lies still on the stop, s; not before `touch`. */
   readonly settled: Seconds;
+  /** Travel that it was let go at, above 0 and up to 1 open. */
   readonly from: Travel;
-  /** How far above the closed stop each rebound went, in order. */
+  /** How far above the closed stop each rebound went, in order: travel, above 0. */
   readonly rebounds: readonly Travel[];
 }
 
 /** Departures at one travel. */
 export interface Spot {
+  /** Where it lies: travel, 0 closed to 1 open. */
   readonly travel: Travel;
-  /** Positions in the list of findings. */
+  /** Positions in the list of findings, from 0. */
   readonly findings: readonly number[];
-  /** How many passes went over it, and how many of them showed it; snap closings count only where they did. */
+  /** How many passes went over it, 1 or more; snap closings count only where they showed it. */
   readonly passes: number;
+  /** How many of those passes showed it, from 1 to `passes`. */
   readonly seen: number;
 }
 
@@ -109,39 +125,50 @@ export type LimitSource = 'criteria' | 'expected-window' | 'recorder';
 
 /** One comparison with all that it rests on. `measured`, limits and margin bear one unit; `1` is a fraction, of the span unless said otherwise. */
 export interface Check {
+  /** Which comparison it is. */
   readonly check: CheckCode;
+  /** What came of it. */
   readonly outcome: CheckOutcome;
+  /** The unit of `measured`, the limits, the uncertainty and the margin; `1` is a fraction. */
   readonly unit: 'V' | 's' | '1' | 'count';
-  /** Left out where nothing could be measured. */
+  /** What was measured, in `unit`, any; left out where nothing could be. */
   readonly measured?: number;
+  /** The lowest value that is right, in `unit`; left out where there is no limit below. */
   readonly lowLimit?: number;
+  /** The highest value that is right, in `unit`; left out where there is no limit above. */
   readonly highLimit?: number;
-  /** Standard uncertainty of the measured value. */
+  /** Standard uncertainty of the measured value, in `unit`, 0 or more; left out where none is known. */
   readonly uncertainty?: number;
-  /** Distance to the nearer limit, negative when outside. */
+  /** Distance to the nearer limit, in `unit`, negative outside, from 0 on inside; left out where nothing was measured. */
   readonly margin?: number;
   /**
-   * Probability that the true value lies within the limits, were the measured one's error normal with the stated
-   * standard uncertainty and nothing known of the value beforehand (JCGM 106:2012, 7.2; from memory).
+   * Probability, 0 to 1, that the true value lies within the limits, were the measured one's error normal with the stated standard
+   * uncertainty and nothing known of the value beforehand (JCGM 106:2012, 7.2; from memory). Left out where no uncertainty is known.
    */
   readonly conformance?: Fraction;
+  /** Where the limit comes from. */
   readonly limitFrom: LimitSource;
 }
 
 /** The closed readings that the returns of one way came back to. */
 export interface Returns {
+  /** How many returns there were, 1 or more. */
   readonly count: number;
+  /** Mean of the readings, V, any. */
   readonly mean: Volts;
+  /** Highest less lowest reading, V, 0 or more. */
   readonly range: Volts;
-  /** Standard deviation of the readings, V; left out for a single return. */
+  /** Standard deviation of the readings, V, 0 or more; left out for a single return. */
   readonly deviation?: Volts;
 }
 
 /** How well the throttle came back to closed. */
 export interface ClosedReadings {
+  /** After returns by hand; left out where there were none. */
   readonly byHand?: Returns;
+  /** After returns by the spring; left out where there were none. */
   readonly bySpring?: Returns;
-  /** Mean reading after returns by hand less that after returns by the spring, V. */
+  /** Mean reading after returns by hand less that after returns by the spring, V, any; left out where one of them is missing. */
   readonly hysteresis?: Volts;
 }
 
@@ -149,7 +176,10 @@ export interface ClosedReadings {
 export interface CouldShow {
   /** Stretches of travel in which the output lies so near the load's rest level that no dropout can show. */
   readonly blind: readonly (readonly [Travel, Travel])[];
-  /** The narrowest worn spot that surely leaves the wanted number of samples on some pass, wherever it lies. */
+  /**
+   * The narrowest worn spot that surely leaves the wanted number of samples on some pass, wherever it lies: travel, above 0; left out
+   * where no width is sure to.
+   */
   readonly narrowestSpot?: Travel;
 }
 
@@ -158,7 +188,9 @@ export interface CouldShow {
  * a dropout of the criteria's length would have shown. Zero throughout where travel can't be told.
  */
 export interface Coverage {
+  /** Looks at each tenth of the travel while opening, from the closed stop on; 0 or more each. */
   readonly opening: readonly number[];
+  /** Looks at each tenth of the travel while closing, from the closed stop on; 0 or more each. */
   readonly closing: readonly number[];
 }
 
@@ -185,6 +217,7 @@ export type Advice =
 
 /** A judged sweep: the verdict with everything that led to it. */
 export interface Score {
+  /** What the recording says of the sensor as hooked up and recorded. */
   readonly verdict: Verdict;
   /**
    * The probability that the verdict is one that the sensor deserves, as a judge would say who knew the sensor and the recorder: 0.5 to 0.99.
@@ -197,14 +230,17 @@ export interface Score {
    */
   readonly confidence?: Fraction;
   /**
-   * The best supported cause first. Of departures each has the probability that they are real and come from it, at most 0.99: what is left
-   * of 1 is that they are none, and causes that are not worth a sentence. All other weights add up to 1.
+   * The best supported cause first, with its weight, 0 to 1. Of departures each has the probability that they are real and come from it,
+   * at most 0.99: what is left of 1 is that they are none, and causes that are not worth a sentence. All other weights add up to 1.
    */
   readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
+  /** What to do next, as codes, the first first. */
   readonly advice: readonly Advice[];
+  /** Every comparison that was made, in the order of judging. */
   readonly checks: readonly Check[];
+  /** Departures of the signal from smooth movement, by time. */
   readonly findings: readonly Finding[];
-  /** Of a recorder that is coupled through a capacitor, in the place of findings: departures without travel and level. */
+  /** Of a recorder that is coupled through a capacitor, and only of such, in the place of findings: departures without travel and level. */
   readonly abrupt?: readonly AbruptDeparture[];
   /** Where departures came at one travel, the most often seen first. */
   readonly spots: readonly Spot[];
@@ -213,12 +249,19 @@ export interface Score {
    * where it is settled, left out where there is nothing to settle or 30 passes would not.
    */
   readonly morePasses?: number;
+  /** What the throttle did: its strokes, by time. */
   readonly strokes: readonly Stroke[];
+  /** Where it stood still, by time. */
   readonly rests: readonly Rest[];
+  /** Closings by the spring, by time. */
   readonly snaps: readonly SnapClosing[];
+  /** How well the recording can show what happened. */
   readonly quality: CaptureQuality;
+  /** What it could have shown of a fault. */
   readonly couldShow: CouldShow;
+  /** How often each part of the travel was seen. */
   readonly coverage: Coverage;
+  /** How well the throttle came back to closed. */
   readonly closedReadings: ClosedReadings;
   /** The deliberate tests that no stretch of the recording is labelled with. */
   readonly testsNotDone: readonly DeliberateTest[];

@@ -5,7 +5,9 @@ export type TroubleKind = 'range' | 'low' | 'high' | 'intermittent';
 
 /** A standard trouble code that a fault could set. */
 export interface TroubleCode {
+  /** The code, a letter and four digits. */
   readonly code: string;
+  /** What it says of the circuit. */
   readonly kind: TroubleKind;
 }
 

@@ -10,11 +10,11 @@ const rounding = 1e-9;
 
 /** The line that a sensor was designed to follow, as far as it is known. */
 export interface TheoreticalLine {
-  /** The index point: the ratio wanted at one place of the shaft. */
+  /** The index point: the ratio wanted (0 to 1) at one place of the shaft (in its own unit, −10¹² to 10¹²); not known when left out. */
   readonly index?: { readonly shaft: number; readonly ratio: Fraction };
   /**
-   * Theoretical electrical travel: how far the shaft turns while the ratio goes from 0 to 1, in the unit of the
-   * shaft's place; negative where the ratio falls as that grows.
+   * Theoretical electrical travel: how far the shaft turns while the ratio goes from 0 to 1, in the unit of the shaft's place, from −10¹²
+   * to 10¹² but 0; negative where the ratio falls as that grows. Not known when left out.
    */
   readonly electricalTravel?: number;
 }

@@ -12,23 +12,26 @@ export interface ShaftReadings {
 
 /** The line ratio = intercept + slope · shaft. */
 export interface ReferenceLine {
+  /** The ratio where the shaft's place is 0. */
   readonly intercept: Fraction;
-  /** Per unit of the shaft's place. */
+  /** Change of the ratio per unit of the shaft's place; any. */
   readonly slope: number;
 }
 
 /** A largest deviation of readings, as a fraction of the voltage across the end terminals. */
 export interface ShapeError {
   readonly kind: 'judged';
+  /** The deviation, fraction of the voltage across the end terminals; from 0 up where it has no sign. */
   readonly value: Fraction;
-  /** Place of the shaft where it stands. */
+  /** Place of the shaft where it stands, in the unit of that place. */
   readonly at: number;
-  /** Its standard uncertainty. */
+  /** Its standard uncertainty, fraction of that voltage, 0 or more; left out where the readings' own is not known. */
   readonly uncertainty?: Fraction;
 }
 
 /** A largest deviation from a straight line, with that line. */
 export interface Linearity extends ShapeError {
+  /** The line that the deviation is counted from. */
   readonly line: ReferenceLine;
 }
 
@@ -62,6 +65,7 @@ export type ShapeReason =
 /** Something that these readings can't tell. */
 export interface NotJudged {
   readonly kind: 'not-judged';
+  /** Why, as a code. */
   readonly reason: ShapeReason;
 }
 

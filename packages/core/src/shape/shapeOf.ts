@@ -27,15 +27,21 @@ import { zeroBasedLinearity } from './zeroBasedLinearity.js';
 
 /** What is known beside a sweep's time and voltage. */
 export interface ShapeEvidence extends TheoreticalLine {
-  /** Place of the shaft at each sample: travel, degrees or whatever else grows evenly as it opens. */
+  /** Place of the shaft at each sample: travel, degrees or whatever else grows evenly as it opens; without it nothing can be judged. */
   readonly shaft?: Float64Array;
-  /** The hook-up: takes the load out of the readings, and gives the voltage across the end terminals where nothing else does. */
+  /**
+   * The hook-up: takes the load out of the readings, and gives the voltage across the end terminals where nothing else does; not known
+   * when left out.
+   */
   readonly circuit?: Circuit;
   /** The voltage across the end terminals, V, above 0, where the sweep holds none. */
   readonly supply?: Volts;
-  /** Places of the shaft between which the output is judged (the actual electrical travel); all of them when left out. */
+  /**
+   * Places of the shaft between which the output is judged (the actual electrical travel), from the lower to the higher, in the unit of
+   * the shaft's place; all of them when left out.
+   */
   readonly range?: { readonly from: number; readonly to: number };
-  /** Standard uncertainty of a reading, V. */
+  /** Standard uncertainty of a reading, V, 0 or more; not known when left out. */
   readonly uncertainty?: Volts;
 }
 
@@ -46,13 +52,19 @@ export interface Shape {
   readonly supply: 'recorded' | 'stated' | 'circuit';
   /** Whether the load was taken out of the readings before they were compared with straight lines. */
   readonly noLoad: boolean;
+  /** From the straight line that makes it smallest. */
   readonly independent: Linearity;
+  /** From the straight line through the zero of ratio that makes it smallest. */
   readonly zeroBased: Linearity;
+  /** From the straight line through both ends of the range. */
   readonly terminalBased: Linearity;
+  /** From the line that the sensor was designed to follow, where it is known. */
   readonly absolute: Linearity | NotJudged;
   /** Of the readings under load from the loaded curve laid along the independent line. */
   readonly conformity: ShapeError | NotJudged;
+  /** Between opening and closing at one place. */
   readonly hysteresis: ShapeError | NotJudged;
+  /** Between neighbouring places, less what a straight line makes. */
   readonly smoothness: ShapeError | NotJudged;
 }
 

@@ -4,15 +4,18 @@ import type { Fraction, Seconds, Travel } from '../units.js';
 /** Holds the throttle where it is. */
 export interface Hold {
   readonly kind: 'hold';
+  /** For how long, s, 0 or more. */
   readonly seconds: Seconds;
 }
 
 /** Turns the throttle by hand. */
 export interface Turn {
   readonly kind: 'turn';
+  /** Travel that it is turned to, 0 closed to 1 open. */
   readonly to: Travel;
+  /** How long that takes, s, above 0. */
   readonly seconds: Seconds;
-  /** Size of the hand's slow waviness as a fraction of travel; 0 when left out. */
+  /** Size of the hand's slow waviness as a fraction of travel, 0 to 1; 0 when left out. */
   readonly unevenness?: Travel;
 }
 

@@ -11,34 +11,43 @@ import { type SimulatedMovement, travelPieces } from './movement.js';
 
 /** The recorder of a simulated sweep. */
 export interface SimulatedRecorder {
-  /** Time between samples, s. */
+  /** Time between samples, s, above 0. */
   readonly interval: Seconds;
-  /** Standard deviation of the noise, V; 0 when left out. */
+  /** Standard deviation of the noise, V, 0 or more; 0 when left out. */
   readonly noise?: Volts;
-  /** Smallest step of the readings, V; 0 (none) when left out. */
+  /** Smallest step of the readings, V, 0 or more; 0 (none) when left out. */
   readonly resolution?: Volts;
-  /** Readings beyond this are held at its edge, V. */
+  /** Readings beyond this, V from low to high, are held at its edge; none are when left out. */
   readonly range?: { readonly low: Volts; readonly high: Volts };
-  /** Pick-up from the mains: amplitude and frequency. */
+  /** Pick-up from the mains: amplitude, V, 0 or more, and frequency, Hz, above 0; none when left out. */
   readonly hum?: { readonly volts: Volts; readonly hertz: Hertz };
-  /** Capacitance across the load, F: a lifted wiper's signal decays to the load's rest level; 0 when left out. */
+  /** Capacitance across the load, F, 0 or more: a lifted wiper's signal decays to the load's rest level; 0 when left out. */
   readonly capacitance?: Farads;
 }
 
 /** All that a simulated sweep is made from; the same plan gives the same sweep. */
 export interface SweepPlan {
+  /** The hook-up, with the sensor that is swept. */
   readonly circuit: Circuit;
+  /** What the throttle does, one after the other; it begins closed. */
   readonly movements: readonly SimulatedMovement[];
+  /** What records it. */
   readonly recorder: SimulatedRecorder;
+  /** What is wrong with the sensor and its surroundings; nothing when left out. */
   readonly faults?: readonly SimulatedFault[];
+  /** Which noise and which chances: a whole number; the same gives the same sweep. */
   readonly seed: number;
 }
 
 /** One passage of one fault, as it stands in the simulated recording. */
 export interface SimulatedEvent {
+  /** The fault, as the plan has it. */
   readonly fault: SimulatedFault;
+  /** When it begins, s. */
   readonly start: Seconds;
+  /** When it ends, s. */
   readonly end: Seconds;
+  /** Where the throttle stands in the middle of it: travel, 0 to 1. */
   readonly travel: Travel;
   /** Samples that the fault acted on. */
   readonly samples: number;
@@ -48,11 +57,13 @@ export interface SimulatedEvent {
 
 /** A simulated recording with the truth behind it. */
 export interface SimulatedSweep {
+  /** What the recorder wrote down. */
   readonly sweep: Sweep;
   /** Travel at each sample. */
   readonly travel: Float64Array;
   /** What a sound sensor would have given at each sample, before noise and rounding, V. */
   readonly sound: Float64Array;
+  /** Every passage of every fault, by time. */
   readonly events: readonly SimulatedEvent[];
 }
 

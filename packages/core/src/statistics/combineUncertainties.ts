@@ -3,26 +3,31 @@ import { finiteBetween } from '../guard.js';
 
 /** One input of a measurement: how the result answers to it, and how uncertain it is. */
 export interface UncertainInput<Name extends string = string> {
+  /** What it is called; each once. */
   readonly name: Name;
-  /** Partial derivative of the result by this input. */
+  /** Partial derivative of the result by this input, in the result's unit per the input's; any finite number. */
   readonly sensitivity: number;
-  /** Standard uncertainty of the input. */
+  /** Standard uncertainty of the input, in its unit, 0 or more. */
   readonly uncertainty: number;
-  /** Degrees of freedom of that uncertainty; unlimited when left out. */
+  /** Degrees of freedom of that uncertainty, a number above 0; unlimited when left out. */
   readonly degreesOfFreedom?: number;
 }
 
 /** What an input adds: |sensitivity| × uncertainty, in the unit of the result. */
 export interface Contribution<Name extends string = string> {
+  /** The input's name. */
   readonly name: Name;
+  /** What it adds, in the unit of the result, 0 or more. */
   readonly uncertainty: number;
 }
 
 /** A combined standard uncertainty with what it is made of, largest first. */
 export interface CombinedUncertainty<Name extends string = string> {
+  /** The combined standard uncertainty, in the unit of the result, 0 or more. */
   readonly uncertainty: number;
-  /** Effective degrees of freedom; left out where they are unlimited. */
+  /** Effective degrees of freedom, a number above 0; left out where they are unlimited. */
   readonly degreesOfFreedom?: number;
+  /** What each input adds, largest first. */
   readonly contributions: readonly Contribution<Name>[];
 }
 

@@ -4,22 +4,31 @@ import { randomNumbers } from './randomNumbers.js';
 
 /** Distribution of one input: the middle of it and its half width (`rectangular`) or standard deviation (`normal`). */
 export interface DrawnInput {
+  /** The middle of it, in the input's unit; any finite number. */
   readonly value: number;
+  /** Whether all values within the width are as likely, or those near the middle more. */
   readonly distribution: 'rectangular' | 'normal';
+  /** Half width (`rectangular`) or standard deviation (`normal`), in the input's unit, 0 or more. */
   readonly width: number;
 }
 
 /** What many draws of a model show. */
 export interface MonteCarloResult {
+  /** Mean of the draws, in the unit of the result. */
   readonly mean: number;
+  /** Their standard deviation, in that unit. */
   readonly standardDeviation: number;
-  /** Standard error of the mean, and of the standard deviation. */
+  /** Standard error of the mean, in that unit. */
   readonly meanError: number;
+  /** Standard error of the standard deviation, in that unit. */
   readonly standardDeviationError: number;
-  /** The shortest interval's probabilistically symmetric kin: 2.5 % of the draws lie below `low`, 2.5 % above `high`. */
+  /** 2.5 % of the draws lie below it, in that unit: the lower end of the probabilistically symmetric interval of 95 %. */
   readonly low: number;
+  /** 2.5 % of the draws lie above it, in that unit: the upper end of that interval. */
   readonly high: number;
+  /** The smallest of the draws, in that unit. */
   readonly smallest: number;
+  /** The largest of the draws, in that unit. */
   readonly largest: number;
 }
 

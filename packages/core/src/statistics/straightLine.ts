@@ -1,12 +1,16 @@
 /** A straight line y = intercept + slope · x fitted to points, with what the points' scatter makes uncertain of it. */
 export interface StraightLine {
+  /** y where x is 0, in the unit of y. */
   readonly intercept: number;
+  /** Change of y for each unit of x. */
   readonly slope: number;
-  /** Standard deviation of a point from the line, with n − 2 in the denominator; 0 for two points. */
+  /** Standard deviation of a point from the line, in the unit of y, with n − 2 in the denominator; 0 for two points. */
   readonly deviation: number;
-  /** Standard uncertainties from that scatter, and the correlation coefficient of the two. */
+  /** Standard uncertainty of the intercept from that scatter, in the unit of y. */
   readonly interceptUncertainty: number;
+  /** Standard uncertainty of the slope from that scatter, in its unit. */
   readonly slopeUncertainty: number;
+  /** Correlation coefficient of intercept and slope, a number from −1 to 1. */
   readonly correlation: number;
 }
 

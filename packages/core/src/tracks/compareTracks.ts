@@ -22,9 +22,9 @@ import { whichLies } from './whichLies.js';
 export interface TracksEvidence {
   /** Largest deviation of the second track from what the first one tells that is still right, V; above 0. */
   readonly limit: Volts;
-  /** What the two are meant to keep constant, with or without its value; found from the data when left out. */
+  /** What the two are meant to keep constant, with or without its value (V, or a ratio; −10⁶ to 10⁶); found from the data when left out. */
   readonly relation?: { readonly kind: TrackRelation['kind']; readonly value?: number };
-  /** How much later than its stamps the second track was sampled, s; earlier if negative; 0 when left out. */
+  /** How much later than its stamps the second track was sampled, s, from −10⁶ to 10⁶, earlier if negative; 0 when left out. */
   readonly skew?: Seconds;
   /** The first track's hook-up, for its travel, where no travel was recorded. */
   readonly expected?: Expectation;

@@ -4,8 +4,9 @@ import type { Seconds, Travel, Volts } from '../units.js';
 export interface TwoTracks {
   /** Time stamps, s, never decreasing. */
   readonly time: Float64Array;
-  /** Signals of both tracks, V. */
+  /** Signal of the first track at each stamp, V. */
   readonly first: Float64Array;
+  /** Signal of the second track at the same stamps, V. */
   readonly second: Float64Array;
   /** The voltage that feeds both, V, where it was recorded: a supply that sags moves both signals alike. */
   readonly supply?: Float64Array;
@@ -15,7 +16,9 @@ export interface TwoTracks {
 
 /** What stays constant as both tracks move: their sum, V, second less first, V, or second over first. */
 export interface TrackRelation {
+  /** Which of the three stays constant. */
   readonly kind: 'sum' | 'offset' | 'ratio';
+  /** What it is: V of a sum or an offset, a ratio without unit; any. */
   readonly value: number;
 }
 
@@ -24,19 +27,24 @@ export type Liar = 'first' | 'second' | 'undecided';
 
 /** A stretch in which the tracks contradict each other. */
 export interface Disagreement {
+  /** When it begins, s. */
   readonly start: Seconds;
+  /** When it ends, s; not before `start`. */
   readonly end: Seconds;
-  /** Lowest and highest travel passed in it; without recorded travel by the samples beside it, where both agree. */
+  /** Lowest travel passed in it, 0 to 1; without recorded travel by the samples beside it, where both agree. */
   readonly fromTravel: Travel;
+  /** Highest travel passed in it, 0 to 1. */
   readonly toTravel: Travel;
   /** The largest deviation of the second track from what the first one tells, V. */
   readonly deviation: Volts;
+  /** Which track the evidence speaks against, if any. */
   readonly liar: Liar;
 }
 
 /** How two tracks go together. */
 export interface TracksComparison {
   readonly kind: 'judged';
+  /** What stays constant as both move. */
   readonly relation: TrackRelation;
   /** Scatter of the deviation as a standard deviation, V, whatever a minority of samples says. */
   readonly scatter: Volts;
@@ -48,13 +56,16 @@ export interface TracksComparison {
   readonly liar: Liar;
   /** Deviation of the second track from what the first one tells, V, over time and travel, of all samples compared. */
   readonly time: Float64Array;
+  /** Travel at each sample that was compared, 0 to 1. */
   readonly travel: Float64Array;
+  /** Deviation of the second track from what the first one tells there, V. */
   readonly deviation: Float64Array;
 }
 
 /** Tracks that can't be compared. */
 export interface NotCompared {
   readonly kind: 'not-judged';
+  /** Why, as a code. */
   readonly reason: /** Neither signal moved by more than twice the limit, so that any relation fits. */
     | 'no-movement'
     /** With none of the relations do most samples keep the limit; or one of the tracks stands still. */

@@ -4,27 +4,37 @@ import { checkSoundOptions, type SoundOptions } from './soundOptions.js';
 
 /** How a sound file was read. */
 export interface SoundReading {
+  /** How its samples are coded. */
   readonly coding: 'PCM' | 'float';
+  /** Bits of a sample, from 16 to 64: 16, 24 or 32 of PCM, 32 or 64 of floating point. */
   readonly bits: number;
+  /** How many channels the file has, 1 or more. */
   readonly channels: number;
-  /** The channels that were read, counted from 0. */
+  /** The channel that was read as the signal, counted from 0. */
   readonly signalChannel: number;
+  /** The channel that was read as the supply, counted from 0; left out where none was named. */
   readonly supplyChannel?: number;
+  /** The channel that was read as the second track, counted from 0; left out where none was named. */
   readonly secondChannel?: number;
+  /** Samples per second, above 0. */
   readonly hertz: number;
+  /** Samples that were read, 0 or more. */
   readonly rows: number;
-  /** Samples that are no number, which are left out. */
+  /** Samples that are no number, which are left out; 0 or more. */
   readonly withoutReading: number;
   /** Whether the file ends before the samples that it announces. */
   readonly isCut: boolean;
-  /** Lowest and highest voltage that the input can show, V. */
+  /** Lowest and highest voltage that the input can show, V, from low to high. */
   readonly range: { readonly low: number; readonly high: number };
 }
 
 /** A sweep read from a sound file, and how it was read. */
 export interface SoundRecording {
+  /** The samples, in s and V. */
   readonly sweep: Sweep;
+  /** The second track's voltages, V; left out where no channel was named. */
   readonly second?: Float64Array;
+  /** How the file was read. */
   readonly reading: SoundReading;
 }
 

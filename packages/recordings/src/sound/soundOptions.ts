@@ -2,18 +2,19 @@ import { InputError } from '@truesweep/core';
 
 /** What a sound recording does not tell by itself. */
 export interface SoundOptions {
-  /** Name of the file, for errors. */
+  /** Name of the file, for errors; `recording` when left out. */
   readonly name?: string;
-  /** Voltage at the input that a full-scale sample stands for, V: measured with a known voltage, for no sound file tells it. */
+  /** Voltage at the input that a full-scale sample stands for, V, above 0: measured with a known voltage, for no sound file tells it. */
   readonly fullScale: number;
-  /** By how much the signal was divided before the input; 1 where it was not. */
+  /** By how much the signal was divided before the input, a ratio above 0; 1 where it was not. */
   readonly attenuation: number;
   /** That the input feeds nothing into the sensor: the bias for a microphone must be off. */
   readonly microphoneBias: 'off';
   /** The channel of the signal, counted from 0; the first when left out. */
   readonly signalChannel?: number;
-  /** The channels of the supply and of a second track, with the same full scale; not read when left out. */
+  /** The channel of the supply, counted from 0, with the same full scale; not read when left out. */
   readonly supplyChannel?: number;
+  /** The channel of a second track, counted from 0, with the same full scale; not read when left out. */
   readonly secondChannel?: number;
 }
 

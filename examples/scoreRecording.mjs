@@ -1,11 +1,11 @@
-// May this sensor go back? `node examples/scoreRecording.ts`, after a build.
+// May this sensor go back? `node examples/scoreRecording.mjs`.
 import { readFileSync } from 'node:fs';
 import { scoreSweep } from '@truesweep/core';
 import { jobCriteria, jobExpectation, jobRecorder, readJob } from '@truesweep/jobs';
 import { readDelimited } from '@truesweep/recordings';
 import { causeMeanings, verdictMeanings } from '@truesweep/wording';
 
-const here = (name: string) => readFileSync(new URL(name, import.meta.url));
+const here = (/** @type {string} */ name) => readFileSync(new URL(name, import.meta.url));
 const job = readJob(here('outboard-sensor.job.json').toString());
 const { sweep } = readDelimited(here('recordings/worn.csv'), { name: 'worn.csv' });
 

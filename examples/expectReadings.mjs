@@ -1,4 +1,4 @@
-// What should a sound sensor read on this bench? `node examples/expectReadings.ts`, after a build.
+// What should a sound sensor read on this bench? `node examples/expectReadings.mjs`
 import {
   expectedWindows,
   formatQuantity,

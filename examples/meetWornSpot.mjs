@@ -1,5 +1,5 @@
-// How slow may a recorder be and still show this worn spot? `node examples/meetWornSpot.ts`, after a build.
-import { expectation, type SweepPlan, scoreSweep, simulateSweep } from '@truesweep/core';
+// How slow may a recorder be and still show this worn spot? `node examples/meetWornSpot.mjs`.
+import { expectation, scoreSweep, simulateSweep } from '@truesweep/core';
 
 const circuit = {
   source: { volts: 5 },
@@ -8,16 +8,16 @@ const circuit = {
   load: { pullDown: 10e6 },
 };
 const expected = expectation(circuit, { closedPosition: 0.02, openPosition: 0.02 });
-const movements: SweepPlan['movements'] = [
+/** @type {import('@truesweep/core').SweepPlan['movements']} */
+const movements = [
   { kind: 'hold', seconds: 0.5 },
   { kind: 'turn', to: 1, seconds: 1.5 },
   { kind: 'hold', seconds: 0.5 },
   { kind: 'turn', to: 0, seconds: 1.5 },
   { kind: 'hold', seconds: 0.5 },
 ];
-const faults: SweepPlan['faults'] = [
-  { kind: 'worn-spot', travel: 0.06, width: 0.01, ohms: Number.POSITIVE_INFINITY },
-];
+/** @type {import('@truesweep/core').SweepPlan['faults']} */
+const faults = [{ kind: 'worn-spot', travel: 0.06, width: 0.01, ohms: Number.POSITIVE_INFINITY }];
 
 for (const interval of [0.001, 0.005, 0.07]) {
   const recorder = { interval, noise: 0.001, resolution: 0.001 };

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import type { KnipConfig } from 'knip';
+
+/** The sources of a package's entries, as its manifest names them. */
+function entriesOf(folder: string): string[] {
+  const { exports } = JSON.parse(readFileSync(`packages/${folder}/package.json`, 'utf8'));
+  return Object.keys(exports)
+    .filter((key) => !key.endsWith('.json'))
+    .map((key) => `src/${key === '.' ? 'index' : key.slice(2)}.ts`);
+}
+
+const config: KnipConfig = {
+  ignoreExportsUsedInFile: true,
+  workspaces: {
+    '.': {
+      entry: [
+        'examples/*.{ts,mjs}',
+        'examples/batch/*.mjs',
+        'scripts/demo.mjs',
+        'scripts/calibrate.mjs',
+        'scripts/sensitivity.mjs',
+        'tests/**/*.{test,test-d,bench}.ts',
+        'examples/browser/*.js',
+      ],
+      project: ['scripts/**', 'tests/**', 'examples/**'],
+      ignoreDependencies: ['@arethetypeswrong/cli', '@biomejs/biome', 'cspell'],
+      ignoreUnresolved: ['./core/index.js'],
+    },
+    'packages/core': { entry: entriesOf('core') },
+    'packages/jobs': { entry: entriesOf('jobs') },
+    // The build puts `plainElements.ts` in place of Preact's runtime.
+    'packages/drawings': { entry: [...entriesOf('drawings'), 'src/plainElements.ts'] },
+    site: {
+      entry: ['src/content/docs/**/*.mdx', 'src/offline/serviceWorker.ts', 'integrations/*.mjs'],
+      project: ['src/**', 'integrations/**'],
+    },
+  },
+};
+
+export default config;

@@ -1,0 +1,3 @@
+// A sweep judged in chunks, while it is recorded. An entry for those who use no more; `index.ts` has everything.
+export { InputError, type TextPlace } from './errors.js';
+export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';

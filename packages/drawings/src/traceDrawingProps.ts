@@ -1,0 +1,16 @@
+import type { ExpectedWindows, Finding, SweepColumns } from '@truesweep/core';
+import type { WholeSweep } from './traceLayout.js';
+
+/** What `TraceDrawing` and `traceSvg` draw. */
+export interface TraceDrawingProps {
+  /** Begins the `id` of the drawing's elements; once in a page. */
+  readonly id: string;
+  /** The sweep, or a stretch of it, in `traceColumns` columns. */
+  readonly columns: SweepColumns;
+  /** Marked and numbered from 1 in this order; those in a table beside it carry the same numbers. */
+  readonly findings: readonly Finding[];
+  /** Windows of both stops, drawn as bands across; none when left out. */
+  readonly windows?: ExpectedWindows;
+  /** The whole sweep, where `columns` are a stretch of it. */
+  readonly whole?: WholeSweep;
+}

@@ -1,0 +1,59 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import ts from 'typescript';
+import { describe, expect, inject, test } from 'vitest';
+import { packageFolders, readManifest } from './tarballs.js';
+import { unpackedFolder } from './unpacked.js';
+
+const entries = packageFolders.flatMap((folder) => {
+  const { name, exports } = readManifest(folder);
+  return Object.keys(exports)
+    .filter((key) => !key.endsWith('.json'))
+    .map((key) => name + key.slice(1));
+});
+
+/** Entries of Preact components and of valibot's schemas: those packages' own declarations speak of pages. */
+const ofPages = ['@truesweep/core/schema', '@truesweep/drawings', '@truesweep/report'];
+
+/** What TypeScript says of a program that takes everything of an entry, the declarations checked too. */
+function complaints(entry: string, ending: string, lib: readonly string[]): string[] {
+  const folder = join(inject('scratch'), 'types');
+  mkdirSync(folder, { recursive: true });
+  const file = join(folder, `${entry.replaceAll(/\W/g, '-')}.${ending}`);
+  writeFileSync(file, `import * as all from '${entry}';\nexport const names: object = all;\n`);
+  const program = ts.createProgram([file], {
+    strict: true,
+    skipLibCheck: false,
+    types: [],
+    lib: lib.map((name) => `lib.${name}.d.ts`),
+    target: ts.ScriptTarget.ES2022,
+    module: ts.ModuleKind.NodeNext,
+    moduleResolution: ts.ModuleResolutionKind.NodeNext,
+    noEmit: true,
+  });
+  return ts.getPreEmitDiagnostics(program).map(({ file: at, messageText }) => {
+    const text = ts.flattenDiagnosticMessageText(messageText, ' ');
+    return `${at?.fileName.replace(/^.*node_modules\//, '')}: ${text}`;
+  });
+}
+
+describe.each(['mts', 'cts'])('in a .%s file', (ending) => {
+  test.each(entries.filter((entry) => !ofPages.includes(entry)))(
+    'the types of %s need neither a page’s globals nor Node’s',
+    (entry) => {
+      expect(complaints(entry, ending, ['es2022'])).toEqual([]);
+    },
+  );
+
+  test.each(ofPages)('the types of %s are right in a page', (entry) => {
+    expect(complaints(entry, ending, ['es2022', 'dom', 'dom.iterable'])).toEqual([]);
+  });
+});
+
+test.each(['js', 'cjs'])('drawings as text are made without Preact (svg.%s)', (ending) => {
+  const built = readFileSync(
+    join(unpackedFolder('@truesweep/drawings'), 'dist', `svg.${ending}`),
+    'utf8',
+  );
+  expect(built).not.toMatch(/['"]preact/);
+});
