@@ -63,6 +63,32 @@ test('a two-column file of 200 MB', () => {
   expect(sweep).toEqual({ time: time.slice(), signal: signal.slice() });
 }, 300_000);
 
+test.each([
+  ['100 KB', 1e5, 200],
+  ['100 MB', 1e8, 3],
+] as const)(
+  'finding out how %s are written',
+  (name, bytes, rounds) => {
+    const file = twoColumns(bytes);
+    const told = {
+      delimiter: ',',
+      decimal: '.',
+      timeColumn: 0,
+      signalColumn: 1,
+      timeUnit: 's',
+      signalUnit: 'V',
+    } as const;
+    const guessed = fastest(() => void readDelimited(file), rounds);
+    const known = fastest(() => void readDelimited(file, told), rounds);
+    keeps(`times as long as when it is told, of ${name}`, guessed / known, {
+      side: 'most',
+      goal: 1.5,
+      holds: 1.5,
+    });
+  },
+  300_000,
+);
+
 /** Reads a file in pieces, in a process of its own, and prints by how much its memory grew at most, MB. */
 const streaming = `
 import { createReadStream } from 'node:fs';

@@ -12,6 +12,7 @@ import { preambleRate } from './preambleRate.js';
 import { readTable } from './readTable.js';
 import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
+import { refusePoints } from './refusePoints.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
 import type { TakenFrom } from './takenFrom.js';
 
@@ -133,6 +134,7 @@ function opened(
     refuseNoRows(lines, options, path);
   const table = readTable(lines, dialect, options, path);
   const columns = chooseColumns(table, options, rate?.from, path);
+  refusePoints(lines, dialect, columns, options, path);
   const sampleRate = columns.time ? undefined : rate;
   const { delimiter, decimal, firstRow } = dialect;
   const { fields, headingLines } = table;

@@ -20,6 +20,8 @@ export interface Dialect {
 }
 
 const sampleSize = 20;
+/** Under other signs rows may begin so many lines later than under those under which they begin first. */
+const laterRows = 100;
 
 /**
  * Finds the delimiter and decimal sign under which the first rows hold the largest share of numbers;
@@ -34,8 +36,10 @@ export function findDialect(
   let best: Dialect | undefined;
   let bestShare = 0;
   let bestRows = 0;
-  for (const { delimiter, decimal } of candidates(options)) {
-    const firstRow = findFirstRow(lines, delimiter, decimal, least);
+  const open = candidates(options);
+  const firsts = firstRows(lines, open, least);
+  for (const [i, { delimiter, decimal }] of open.entries()) {
+    const firstRow = firsts[i];
     if (firstRow === undefined) continue;
     const sample = lines.slice(firstRow, firstRow + sampleSize);
     const { share, rows } = judge(sample, delimiter, decimal, least);
@@ -58,28 +62,44 @@ export function candidates(
     .filter(({ decimal }) => decimal === (options.decimal ?? decimal));
 }
 
+/** The first row of numbers under each pair of signs, sought line by line under all of them. */
+function firstRows(
+  lines: readonly string[],
+  open: ReturnType<typeof candidates>,
+  least: number,
+): readonly (number | undefined)[] {
+  const found: (number | undefined)[] = open.map(() => undefined);
+  let last = lines.length - 1;
+  for (let index = 0; index <= last; index++)
+    for (const [i, { delimiter, decimal }] of open.entries()) {
+      if (found[i] !== undefined) continue;
+      found[i] = firstRowAt(lines, index, delimiter, decimal, least);
+      if (found[i] !== undefined) last = Math.min(last, index + laterRows);
+    }
+  return found;
+}
+
 /**
- * The first row of numbers that another row follows, moved up over damaged rows right above it, so
+ * The first row of numbers, where a line is one that another row follows: moved up over damaged rows right above it, so
  * that a bad first row is reported and not taken for a heading.
  */
-function findFirstRow(
+function firstRowAt(
   lines: readonly string[],
+  index: number,
   delimiter: Delimiter,
   decimal: DecimalSign,
   least: number,
 ): number | undefined {
-  const cellsAt = (index: number) => splitLine(lines[index] ?? '', delimiter);
-  for (let index = 0; index < lines.length; index++) {
-    if (least > 1 && !lines[index]?.includes(delimiter)) continue;
-    const row = cellsAt(index);
-    if (lineKind(row, decimal, least) !== 'row') continue;
-    const next = lines.findIndex((line, later) => later > index && line.trim() !== '');
-    if (next >= 0 && !follows(cellsAt(next), row, decimal, least)) continue;
-    let first = index;
-    while (first > 0 && isRow(cellsAt(first - 1), row, decimal, least)) first -= 1;
-    return first;
-  }
-  return undefined;
+  if (least > 1 && !lines[index]!.includes(delimiter)) return undefined;
+  const cellsAt = (at: number) => splitLine(lines[at] ?? '', delimiter);
+  const row = cellsAt(index);
+  if (lineKind(row, decimal, least) !== 'row') return undefined;
+  let next = index + 1;
+  while (next < lines.length && lines[next]!.trim() === '') next++;
+  if (next < lines.length && !follows(cellsAt(next), row, decimal, least)) return undefined;
+  let first = index;
+  while (first > 0 && isRow(cellsAt(first - 1), row, decimal, least)) first -= 1;
+  return first;
 }
 
 /** Whether a line may be a row below another, whole or damaged. */

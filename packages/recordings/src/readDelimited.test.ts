@@ -423,6 +423,59 @@ describe('readDelimited', () => {
   });
 });
 
+describe('what can be read two ways', () => {
+  const refused = (text: string, options: DelimitedOptions = {}) =>
+    expect(() => readDelimited(text, options));
+
+  it.each([
+    ['Zeit;U\n29.11.2026 10:00:00,0;1,5\n29.11.2026 10:00:00,1;1,6\n', 'day and month'],
+    ['time,V\n11/29/2026 10:00:00,1.5\n11/29/2026 10:00:01,1.6\n', 'day and month'],
+    ['time,V\n10:00:00 AM,1.5\n10:00:01 AM,1.6\n', 'half a day'],
+    ['time,V\n2026-11-29 12:59:59.5 pm,1.5\n2026-11-29 01:00:00 p.m.,1.6\n', 'half a day'],
+  ])('refuses a date or time that one cannot be sure of, with one that is sure', (text, wrong) => {
+    refused(text).toThrow(
+      expect.objectContaining({
+        code: 'unclear-date',
+        place: { line: 2, column: 1 },
+        message: expect.stringMatching(new RegExp(`${wrong}.*2026-11-29 14:05:09.25`)),
+      }),
+    );
+  });
+
+  it('refuses an hour that comes twice where summer time ends', () => {
+    const text =
+      'time,V\n2026-10-25 02:59:59.5,1.5\n2026-10-25 02:59:59.9,1.6\n2026-10-25 02:00:00.3,1.6\n';
+    refused(text).toThrow(
+      expect.objectContaining({ code: 'clock-set-back', place: { line: 4, column: 1 } }),
+    );
+  });
+
+  it.each([
+    ['t (s);U (mV)\n0;1.234\n1;998\n2;1.001\n', '(1.234 mV) or part thousands (1234 mV)'],
+    ['t (ms);U (V)\n999;1.5\n1.000;1.6\n1.001;1.6\n', '(1 ms) or part thousands (1000 ms)'],
+  ])('refuses points that may part thousands, with both readings', (text, readings) => {
+    // Times of such a file rise only where the points part thousands.
+    refused(text).toThrow(
+      expect.objectContaining({
+        code: 'ambiguous-point',
+        message: expect.stringContaining(readings),
+      }),
+    );
+  });
+
+  it('takes points for decimal signs where they can be nothing else, or are told', () => {
+    const volts = (text: string, options: DelimitedOptions = {}) => [
+      ...readDelimited(text, options).sweep.signal,
+    ];
+    expect(volts('t (s);U (mV)\n0;1.234\n1;0.998\n')).toEqual([0.001234, 0.000998]);
+    expect(volts('t (s);U (mV)\n0;1.234\n1;10.5\n')).toEqual([0.001234, 0.0105]);
+    expect(volts('t (s),U (V)\n0,1.234\n1,2.345\n')).toEqual([1.234, 2.345]);
+    expect(volts('t (s);U (mV)\n0;1.234\n1;2.345\n', { decimal: '.' })).toEqual([
+      0.001234, 0.002345,
+    ]);
+  });
+});
+
 describe('rows without a reading', () => {
   it.each([
     ['empty', 't,V\n0,0.5\n0.001,\n0.002,0.6\n', 'none', 0.001],
@@ -564,7 +617,7 @@ describe('times on a clock', () => {
   });
 
   it.each([
-    ['an hour back', 't,V\n03:00:00,0.5\n02:00:00,0.6\n', 'time-backwards', 3],
+    ['an hour back', 't,V\n03:00:00,0.5\n02:00:00,0.6\n', 'clock-set-back', 3],
     ['a date that comes', 't,V\n03:00:00,0.5\n2026-01-01T03:00:01,0.6\n', 'mixed-times', 3],
     ['no such time', 't,V\n03:00:00,0.5\n03:00:01,0.5\n03:61:00,0.6\n', 'not-a-number', 4],
     [

@@ -11,6 +11,7 @@ export function refuseNoRows(
   options: DelimitedOptions,
   path: string,
 ): never {
+  refuseDates(lines, options, path);
   for (const [index, line] of lines.entries()) {
     for (const { delimiter, decimal } of candidates(options)) {
       const cells = splitLine(line, delimiter);
@@ -29,6 +30,30 @@ export function refuseNoRows(
     'The file holds no rows of numbers; it must hold rows of time and voltage.',
     { line: 1, column: 1 },
   );
+}
+
+/** A date by its day, month and year in whatever order, and a time of half a day. */
+const unclearDate = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\b/;
+const halfDay = /\b\d{1,2}:\d\d(:\d\d)?([.,]\d+)?\s*[ap]\.?\s?m\b/i;
+
+/** Refuses dates and times that are written so that one can't be sure of them, beside a number. */
+function refuseDates(lines: readonly string[], options: DelimitedOptions, path: string): void {
+  for (const [index, line] of lines.entries()) {
+    for (const { delimiter, decimal } of candidates(options)) {
+      const cells = splitLine(line, delimiter);
+      const date = cells.find((cell) => unclearDate.test(cell) || halfDay.test(cell));
+      if (date === undefined || !cells.some((cell) => isValueOf(cell, decimal))) continue;
+      const wrong = halfDay.test(date)
+        ? 'is a time of half a day'
+        : 'is a date whose day and month can be taken for each other';
+      throw new InputError(
+        'unclear-date',
+        path,
+        `“${date}” on line ${index + 1} ${wrong}; export times as seconds, as 14:05:09.25, or as 2026-11-29 14:05:09.25.`,
+        { line: index + 1, column: line.indexOf(date) + 1 },
+      );
+    }
+  }
 }
 
 function refuseBroken(cell: string, index: number, line: string, path: string): never {

@@ -113,7 +113,9 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
     }
     if (isOnClock) values[0] = onClock(clockAt(bytes, bounds, layout), bytes, start);
     if (values[0]! < samples.previous && rate === 0) {
-      refuseTime(placeOfTime(bytes, start), values[0]!, samples.previous, headingsAt, path);
+      const place = placeOfTime(bytes, start);
+      if (isOnClock && isSetBack(samples.previous - values[0]!)) refuseSetBack(place, path);
+      refuseTime(place, values[0]!, samples.previous, headingsAt, path);
     }
     return true;
   };
@@ -339,6 +341,25 @@ function refuseEndless(line: number, path: string): never {
     path,
     `Line ${line} is longer than 64 KB; every sample must stand in a line of its own.`,
     { line, column: 1 },
+  );
+}
+
+/** Where summer time ends a clock is set back by an hour, and the next sample follows soon. */
+const setBack = { most: 3600, least: 3500 };
+
+function isSetBack(seconds: number): boolean {
+  return seconds > setBack.least && seconds <= setBack.most;
+}
+
+function refuseSetBack(
+  place: { readonly line: number; readonly column: number },
+  path: string,
+): never {
+  throw new InputError(
+    'clock-set-back',
+    path,
+    `On line ${place.line} the clock goes back by an hour, as it does where summer time ends; export the times with their zone, in UTC, or as seconds.`,
+    place,
   );
 }
 
