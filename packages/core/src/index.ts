@@ -241,6 +241,7 @@ export type {
   SnapClosing,
   Spot,
   Stroke,
+  UnitThatFits,
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';

@@ -44,4 +44,6 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
   'change-range': () => 'Record again on a range of the recorder that holds both end readings.',
   'record-every-reading': () =>
     'Record again so that every row holds a reading, on a range from below ground to above the source: a wiper that lifts is what leaves rows without one. Where the instrument wrote “over range”, tell its range.',
+  'tell-units': () =>
+    'Say in which unit the column is written (the instrument’s manual or its heading tells; one reading compared with a meter proves it), and judge the recording again.',
 };

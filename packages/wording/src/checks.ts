@@ -7,6 +7,8 @@ import type { CaptureQuality, CheckCode, CheckOutcome, LimitSource } from '@true
  * checkLabels['closed-end'] // => 'Closed reading'
  */
 export const checkLabels: Readonly<Record<CheckCode, string>> = {
+  'possible-readings': 'Readings beyond the hook-up',
+  'stroke-time': 'Quickest whole stroke',
   duration: 'Time recorded',
   'live-output': 'Range of the output',
   'sample-interval': 'Sample interval',

@@ -19,6 +19,7 @@ import { movementSentence, smoothedSentence, visibilitySentence } from './record
 import { samplingLabels } from './reportWords.js';
 import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
+import { unitSentences } from './unitSentences.js';
 
 /** So many places are enough to show where the trouble lies. */
 const mostPlaces = 3;
@@ -111,7 +112,8 @@ function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
   return [abruptSentence(listed, abrupt.length - listed.length)];
 }
 
-function causeSentences({ causes }: Score): readonly string[] {
+function causeSentences({ causes, unitsThatFit = [] }: Score): readonly string[] {
+  if (unitsThatFit.length > 0) return unitSentences(unitsThatFit);
   return causes.map(({ cause, weight }) => {
     const share = weight < 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
     return `${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;

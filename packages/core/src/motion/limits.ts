@@ -68,6 +68,9 @@ export const startAcceleration = 400;
 export const shortestRecording: Seconds = 0.3;
 export const fewestIntervals = 50;
 
+/** Nobody takes longer than this for a whole stroke; a recording in which all do has its times in another unit. */
+export const longestStroke: Seconds = 60;
+
 /** The time to either side of a moment within which a hand can't move by a departure, as a fraction of the span, from standstill. */
 export function unseenHand(departure: number): Seconds {
   return Math.sqrt((2 * departure) / turnAcceleration);

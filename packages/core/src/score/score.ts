@@ -100,6 +100,8 @@ export interface Spot {
 
 /** What a check compares. */
 export type CheckCode =
+  | 'possible-readings'
+  | 'stroke-time'
   | 'duration'
   | 'live-output'
   | 'sample-interval'
@@ -213,7 +215,20 @@ export type Advice =
   | 'record-whole-strokes'
   | 'change-range'
   | 'record-every-reading'
+  | 'tell-units'
   | 'couple-directly';
+
+/** A unit that a column's numbers may have where they can't be volts of the hook-up, or seconds of a hand's strokes. */
+export interface UnitThatFits {
+  /** Which column. */
+  readonly column: 'signal' | 'time';
+  /** What its numbers may be. */
+  readonly unit: 'mV' | 'counts' | '%' | 'ms' | 'µs';
+  /** Bits of the converter, 8 to 16; of counts alone. */
+  readonly bits?: number;
+  /** Volts that one of the signal's would be, were the converter fed as the sensor is; above 0; of a signal alone. */
+  readonly voltsPerUnit?: number;
+}
 
 /** A judged sweep: the verdict with everything that led to it. */
 export interface Score {
@@ -236,8 +251,10 @@ export interface Score {
   readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
   /** What to do next, as codes, the first first. */
   readonly advice: readonly Advice[];
-  /** Every comparison that was made, in the order of judging. */
+  /** Every comparison that says something of the sensor or the recording, in the order of judging: of the units only where they can't be right, of rows without a reading only where there are some. */
   readonly checks: readonly Check[];
+  /** Where a column is in another unit than it was taken for, those that fit, the likeliest first; left out elsewhere. Nothing else is found then. */
+  readonly unitsThatFit?: readonly UnitThatFits[];
   /** Departures of the signal from smooth movement, by time. */
   readonly findings: readonly Finding[];
   /** Of a recorder that is coupled through a capacitor, and only of such, in the place of findings: departures without travel and level. */

@@ -46,6 +46,7 @@ import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
 import { judgeStarts } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
+import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
 import { morePasses } from './morePasses.js';
 import type { DeliberateTest, Score } from './score.js';
@@ -171,10 +172,18 @@ export function scoreSweep(
     quality,
     criteria,
   );
+  const units = judgeUnits(
+    read.signal,
+    told.strokes
+      .filter(({ from, to }) => Math.abs(to - from) >= wholeStroke)
+      .map(({ start, end }) => end - start),
+    expected.circuit,
+    expected.windows,
+  );
   const checks = [
     duration,
     ...judgeCapture(capture, expected, recorder, criteria),
-    judgeUnread(unknown),
+    ...(sweep.unread ? [judgeUnread(unknown)] : []),
     judgeSupply(ratio, criteria),
     ...judgeMovement(
       movement.path,
@@ -222,7 +231,7 @@ export function scoreSweep(
   const verdict = decideVerdict(checks);
   const sure = confidence(verdict, grounded);
   const more = morePasses(evidence);
-  return {
+  const score: Score = {
     verdict,
     ...(sure !== undefined && { confidence: sure }),
     causes,
@@ -238,6 +247,24 @@ export function scoreSweep(
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
     supplyAssumed: ratio.supply === 'assumed',
+  };
+  return units.checks.some(({ outcome }) => outcome !== 'conforms')
+    ? inOtherUnits(score, units)
+    : score;
+}
+
+/** What a recording says whose numbers are in other units than they were taken for: nothing of the sensor. */
+function inOtherUnits(score: Score, { checks, fit }: JudgedUnits): Score {
+  const { confidence: _, morePasses: __, ...rest } = score;
+  return {
+    ...rest,
+    verdict: 'inconclusive',
+    causes: [{ cause: 'recording', weight: 1 }],
+    advice: ['tell-units'],
+    checks,
+    unitsThatFit: fit,
+    findings: [],
+    spots: [],
   };
 }
 
@@ -265,5 +292,8 @@ function prepared(
 function farthestApart(a: Float64Array, b: Float64Array): Seconds {
   return a.reduce((most, at, i) => Math.max(most, Math.abs(at - b[i]!)), 0);
 }
+
+/** A stroke over this part of the travel is a whole one. */
+const wholeStroke = 0.5;
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];
