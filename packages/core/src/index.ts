@@ -5,7 +5,7 @@ export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
 export type { Sampling } from './capture/sampling.js';
-export type { Stretch, Sweep } from './capture/sweep.js';
+export type { Stretch, Sweep, SweepLike } from './capture/sweep.js';
 export type { Clock, TakenStamps } from './capture/takenStamps.js';
 export type {
   Circuit,
@@ -16,7 +16,6 @@ export type {
   Sensor,
   Source,
 } from './circuit/circuit.js';
-export { positionAt } from './circuit/circuit.js';
 export type { NodeName, NumberedNode, NumberedPart, PartName } from './circuit/circuitNetwork.js';
 export {
   type Determined,
@@ -27,6 +26,7 @@ export {
 export type { CircuitFault } from './circuit/faults.js';
 export { inParallel } from './circuit/inParallel.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
+export { positionAt } from './circuit/positionAt.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
 export { chanceAllMissed } from './compare/chanceAllMissed.js';
 export { compareSweeps } from './compare/compareSweeps.js';
@@ -38,11 +38,16 @@ export type {
   SpotState,
   SweepComparison,
 } from './compare/comparison.js';
-export { type Criteria, defaultCriteria } from './criteria.js';
+export {
+  type Criteria,
+  criteriaBounds,
+  defaultCriteria,
+  type NumberCriterion,
+} from './criteria.js';
 export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
 export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
 export { type SweepColumns, sweepColumns } from './envelope/sweepColumns.js';
-export { InputError, type TextPlace } from './errors.js';
+export { InputError, isInputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {
   type BlindStretch,
@@ -115,6 +120,8 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
+export { checkFields, type FieldRule, type FieldRules, listOf } from './fields.js';
+export type { InputErrorCode } from './inputErrorCode.js';
 export {
   adviseInstruments,
   type InstrumentAdvice,
@@ -170,6 +177,7 @@ export { type Sight, sightOf } from './instruments/sightOf.js';
 export { sourceResistance } from './instruments/sourceResistance.js';
 export { type StepByStep, stepByStep, type Unproved } from './instruments/stepByStep.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
+export { nearestName } from './nearestName.js';
 export { findPins } from './pins/findPins.js';
 export type {
   Estimate,
@@ -253,6 +261,7 @@ export type {
   NotJudged,
   ReferenceLine,
   ShaftReadings,
+  ShaftReadingsLike,
   ShapeError,
   ShapeReason,
 } from './shape/shape.js';
@@ -294,6 +303,7 @@ export type {
   TrackRelation,
   TracksComparison,
   TwoTracks,
+  TwoTracksLike,
 } from './tracks/twoTracks.js';
 export type {
   Amps,

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
 
-const wrongs: Readonly<Record<string, readonly [code: string, sentence: string]>> = {
+const wrongs: Readonly<Record<string, readonly [code: InputErrorCode, sentence: string]>> = {
   ENOENT: ['missing-file', 'There is no such file; check its name and folder.'],
   EISDIR: ['not-a-file', 'This is a folder; name a file in it.'],
   EACCES: ['unreadable-file', 'The file may not be read; ask its owner for the right to.'],

@@ -1,6 +1,7 @@
 import { column } from '../column.js';
 import { InputError } from '../errors.js';
-import { finiteBetween, oneOf, present } from '../guard.js';
+import { checkFields, type FieldRules, listOf } from '../fields.js';
+import { between, finiteBetween } from '../guard.js';
 import type { Stretch, Sweep } from './sweep.js';
 
 const kinds: readonly Stretch['kind'][] = [
@@ -13,6 +14,20 @@ const kinds: readonly Stretch['kind'][] = [
 
 /** Far beyond any recording, and small enough that no square of it overflows. */
 const most = 1e12;
+const moment = between(-most, most, 's');
+
+const any = () => {};
+
+export const sweepRules: FieldRules = {
+  time: any,
+  signal: any,
+  'supply?': any,
+  'stretches?': listOf((value, path) => {
+    checkFields(value, path, { kind: kinds, start: moment, end: moment });
+    const { start, end } = value as Stretch;
+    finiteBetween(end, start, most, `${path}.end`, 's');
+  }),
+};
 
 /**
  * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, no duration, a
@@ -20,10 +35,10 @@ const most = 1e12;
  *
  * @throws InputError with the path of the sample, such as `sweep.time[12]`.
  */
-export function checkSweep(sweep: Sweep): void {
-  present(sweep, 'sweep', 'a recorded sweep { time, signal }');
-  const { time, signal, supply, stretches } = sweep;
-  column(time, time?.length, 'sweep.time');
+export function checkSweep(sweep: unknown): Sweep {
+  checkFields(sweep, 'sweep', sweepRules);
+  const given = sweep as Sweep;
+  const time = column(given.time, undefined, 'sweep.time');
   if (time.length < 2) {
     throw new InputError(
       'too-few-samples',
@@ -31,8 +46,8 @@ export function checkSweep(sweep: Sweep): void {
       `sweep.time holds ${time.length} samples; a sweep has 2 or more.`,
     );
   }
-  column(signal, time.length, 'sweep.signal');
-  if (supply !== undefined) column(supply, time.length, 'sweep.supply');
+  const signal = column(given.signal, time.length, 'sweep.signal');
+  const supply = given.supply && column(given.supply, time.length, 'sweep.supply');
   if (time.every((at) => at === time[0])) {
     throw new InputError(
       'no-duration',
@@ -40,10 +55,5 @@ export function checkSweep(sweep: Sweep): void {
       'All samples bear one time; a sweep takes time.',
     );
   }
-  stretches?.forEach(({ kind, start, end }, i) => {
-    const path = `sweep.stretches[${i}]`;
-    oneOf(kind, kinds, `${path}.kind`);
-    finiteBetween(start, -most, most, `${path}.start`, 's');
-    finiteBetween(end, start, most, `${path}.end`, 's');
-  });
+  return { ...given, time, signal, ...(supply && { supply }) };
 }

@@ -20,3 +20,9 @@ export interface Sweep {
   /** What was done when, where it was noted. */
   readonly stretches?: readonly Stretch[];
 }
+
+/** A sweep as it may be handed in: its columns are copied once where they are not Float64Arrays already. */
+export type SweepLike = Pick<Sweep, 'stretches'> &
+  Readonly<Record<'time' | 'signal', ArrayLike<number>>> & {
+    readonly supply?: ArrayLike<number>;
+  };

@@ -1,4 +1,6 @@
-import { present } from '../guard.js';
+import { checkField, checkFields, listOf } from '../fields.js';
+import { between, wholeBetween } from '../guard.js';
+import { scoreRules } from '../score/checkScore.js';
 import type { Score } from '../score/score.js';
 import { compareSpots } from './compareSpots.js';
 import type { EndChange, SweepComparison } from './comparison.js';
@@ -26,8 +28,8 @@ import { spotTraits } from './spotTraits.js';
  * compareSweeps(score, score).verdict // => { before: 'fail', after: 'fail' }
  */
 export function compareSweeps(before: Score, after: Score): SweepComparison {
-  present(before, 'before', 'the score of a sweep');
-  present(after, 'after', 'the score of a sweep');
+  checkScore(before, 'before');
+  checkScore(after, 'after');
   const limits = { before: recordingLimits(before), after: recordingLimits(after) };
   const spots = matchSpots(spotTraits(before), spotTraits(after))
     .map((match) => compareSpots(match, limits))
@@ -41,6 +43,28 @@ export function compareSweeps(before: Score, after: Score): SweepComparison {
     ...(closed && { closed }),
     ...(open && { open }),
   };
+}
+
+const size = between(0, 1e12);
+const travels = listOf(between(-1e12, 1e12), 2, 2);
+
+/** Refuses what is no score, as far as a comparison reads it. */
+function checkScore(score: Score, path: string): void {
+  checkFields(score, path, scoreRules);
+  const { quality, couldShow, spots, findings } = score;
+  for (const [name, value] of [
+    ['visible', quality?.visible],
+    ['noise', quality?.noise],
+    ['sampledEvery', quality?.sampledEvery],
+  ] as const) {
+    checkField(value, `${path}.quality.${name}`, size);
+  }
+  checkField(couldShow?.blind, `${path}.couldShow.blind`, listOf(travels));
+  spots.forEach(({ seen, passes, findings: named }, i) => {
+    const at = `${path}.spots[${i}]`;
+    checkField(seen, `${at}.seen`, wholeBetween(0, passes));
+    checkField(named, `${at}.findings`, listOf(wholeBetween(0, findings.length - 1), 1));
+  });
 }
 
 function outsideSpots({ findings, spots }: Score): number {

@@ -3,7 +3,8 @@ import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { inParallel } from '../circuit/inParallel.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
-import { positive, wholeNumber } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between, wholeBetween } from '../guard.js';
 import type { Seconds, Travel, Volts } from '../units.js';
 
 /** What is to be seen, and how the hand moves. */
@@ -39,6 +40,12 @@ export interface Setting {
   readonly probe: 1 | 10;
 }
 
+const wishRules: FieldRules = {
+  width: between(1e-6, 1),
+  travelTime: between(1e-6, 1e6, 's'),
+  'samples?': wholeBetween(1, 1e6),
+};
+
 const divisions = { across: 10, up: 8 };
 /** The input resistance of an oscilloscope with a ×1 probe, Ω; common practice. */
 const direct = 1e6;
@@ -62,10 +69,8 @@ const tolerated = 0.005;
  */
 export function chooseSetting(circuit: Circuit, wish: SettingWish): Setting {
   checkCircuit(circuit);
-  const { samples = 5 } = wish;
-  const width = positive(wish.width, 'wish.width');
-  const travelTime = positive(wish.travelTime, 'wish.travelTime', 's');
-  wholeNumber(samples, 1, 1e6, 'wish.samples');
+  checkFields(wish, 'wish', wishRules);
+  const { width, travelTime, samples = 5 } = wish;
   const dropout = width * travelTime;
   const interval = dropout / samples;
   const timePerDivision = nextOf125((1.25 * travelTime) / divisions.across);

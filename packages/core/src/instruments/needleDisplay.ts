@@ -1,4 +1,4 @@
-import type { Sweep } from '../capture/sweep.js';
+import type { SweepLike } from '../capture/sweep.js';
 import type { NeedleMeter } from './instrument.js';
 import { needleStep } from './needleMovement.js';
 import { usualMovement } from './usualValues.js';
@@ -18,8 +18,8 @@ const stops = { low: -0.03, high: 1.05 };
  * const still = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(2, 2, 2) };
  * Array.from(needleDisplay(meter, still)) // => [2, 2, 2]
  */
-export function needleDisplay(meter: NeedleMeter, sweep: Sweep): Float64Array {
-  const { time, signal } = watched(meter, sweep);
+export function needleDisplay(meter: NeedleMeter, sweep: SweepLike): Float64Array {
+  const { time, signal } = watched(meter, sweep, ['needle-meter']);
   const { range, movement = usualMovement } = meter;
   const [lowest, highest] = [stops.low * range, stops.high * range];
   const shown = new Float64Array(time.length);

@@ -1,3 +1,4 @@
+import type { Sweep } from '../capture/sweep.js';
 import { column } from '../column.js';
 
 /**
@@ -6,10 +7,20 @@ import { column } from '../column.js';
  * @throws InputError `missing`, `length-mismatch`, `not-finite` or `out-of-range`, with the path of the column or of
  * the sample in the chunk, such as `chunk.signal[12]`.
  */
-export function checkChunk(time: Float64Array, signal: Float64Array, supply?: Float64Array): void {
-  const columns = { time, signal, ...(supply !== undefined && { supply }) };
-  for (const [name, values] of Object.entries(columns)) {
-    const isEmpty = values instanceof Float64Array && values.length === 0 && time.length === 0;
-    if (!isEmpty) column(values, time?.length, `chunk.${name}`);
-  }
+export function checkChunk(
+  time: unknown,
+  signal: unknown,
+  supply?: unknown,
+): Pick<Sweep, 'time' | 'signal' | 'supply'> {
+  const isEmpty = (values: unknown): boolean =>
+    (Array.isArray(values) || ArrayBuffer.isView(values)) &&
+    (values as unknown as ArrayLike<unknown>).length === 0;
+  const times = isEmpty(time) ? new Float64Array(0) : column(time, undefined, 'chunk.time');
+  const beside = (values: unknown, name: string): Float64Array =>
+    isEmpty(time) && isEmpty(values) ? times : column(values, times.length, `chunk.${name}`);
+  return {
+    time: times,
+    signal: beside(signal, 'signal'),
+    ...(supply !== undefined && { supply: beside(supply, 'supply') }),
+  };
 }

@@ -1,7 +1,9 @@
 import type { Recorder } from '../capture/captureQuality.js';
+import { checkRecorder } from '../capture/checkRecorder.js';
 import type { Stretch, Sweep } from '../capture/sweep.js';
-import { type Criteria, defaultCriteria } from '../criteria.js';
+import { type Criteria, wholeCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
+import { checkExpectation } from '../expectation/checkExpectation.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Finding, Rest, Score, SnapClosing, Stroke } from '../score/score.js';
 import { scoreSweep } from '../score/scoreSweep.js';
@@ -39,7 +41,7 @@ export interface LiveSweep {
    * @throws InputError `length-mismatch`, `missing`, `not-finite` or `out-of-range` with the path in the chunk, such
    * as `chunk.signal[12]`; `ended` after the end. A chunk that is refused leaves no trace.
    */
-  feed(time: Float64Array, signal: Float64Array, supply?: Float64Array): void;
+  feed(time: ArrayLike<number>, signal: ArrayLike<number>, supply?: ArrayLike<number>): void;
   /**
    * Judges the last 4 s (at most 524,288 samples) by themselves: what a call costs does not grow with the recording.
    * Call it at least every 3.5 s, or stretches between the calls go unseen until the end.
@@ -77,8 +79,11 @@ export interface LiveSweep {
 export function liveSweep(
   expected: Expectation,
   recorder: Recorder = {},
-  criteria: Criteria = defaultCriteria,
+  limits: Partial<Criteria> = {},
 ): LiveSweep {
+  checkExpectation(expected);
+  checkRecorder(recorder);
+  const criteria = wholeCriteria(limits);
   const times = growingColumn();
   const signals = growingColumn();
   const supplies = growingColumn();
@@ -101,8 +106,8 @@ export function liveSweep(
           'The recording has ended; feed a new one to a new live sweep.',
         );
       }
-      checkChunk(time, signal, supply);
-      if (time.length === 0) return;
+      const chunk = checkChunk(time, signal, supply);
+      if (chunk.time.length === 0) return;
       if (withSupply !== undefined && withSupply !== (supply !== undefined)) {
         throw new InputError(
           supply ? 'unexpected' : 'missing',
@@ -111,9 +116,9 @@ export function liveSweep(
         );
       }
       withSupply = supply !== undefined;
-      times.append(time);
-      signals.append(signal);
-      if (supply) supplies.append(supply);
+      times.append(chunk.time);
+      signals.append(chunk.signal);
+      if (chunk.supply) supplies.append(chunk.supply);
     },
 
     provisional() {
@@ -147,7 +152,7 @@ export function liveSweep(
 
     end(stretches) {
       const score = scoreSweep(
-        { ...sweepFrom(0), ...(stretches && { stretches }) },
+        { ...sweepFrom(0), ...(stretches !== undefined && { stretches }) },
         expected,
         recorder,
         criteria,

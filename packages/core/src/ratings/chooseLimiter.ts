@@ -2,14 +2,15 @@ import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { isDetermined } from '../circuit/determined.js';
 import { outputFunction } from '../expectation/outputFunction.js';
-import { finiteBetween, positive } from '../guard.js';
-import { type PreferredRounding, preferredValue } from '../quantity/preferredValue.js';
-import type { PreferredSeries } from '../quantity/preferredValues.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between } from '../guard.js';
+import { type PreferredRounding, preferredValue, roundings } from '../quantity/preferredValue.js';
+import { type PreferredSeries, seriesNames } from '../quantity/preferredValues.js';
 import type { Fraction, Ohms, Volts, Watts } from '../units.js';
 import { checkRatings, checkRatingValues, type RatingChecks } from './checkRatings.js';
 import type { RatingCheck } from './compareRating.js';
 import type { Ratings } from './ratings.js';
-import { type Mistake, mistakes, withMistake } from './wrongConnections.js';
+import { type Mistake, mistakes, someVolts, withMistake } from './wrongConnections.js';
 
 /** What the limiter is wanted to leave and to be. */
 export interface LimiterWish {
@@ -75,6 +76,13 @@ export interface NoLimiter {
   readonly binding: Binding;
 }
 
+const wishRules: FieldRules = {
+  'series?': seriesNames,
+  'rounding?': roundings,
+  'span?': between(0, 1),
+  'otherSource?': someVolts,
+};
+
 /** Beyond this no limiter is looked for. */
 const largest: Ohms = 1e6;
 /** Usual power ratings of resistors, W (common practice, no source). */
@@ -104,8 +112,7 @@ export function chooseLimiter(
 ): LimiterChoice | NoLimiter {
   checkCircuit(circuit);
   checkRatingValues(ratings);
-  if (wish.span !== undefined) finiteBetween(wish.span, 0, 1, 'wish.span');
-  if (wish.otherSource !== undefined) positive(wish.otherSource, 'wish.otherSource', 'V');
+  checkFields(wish, 'wish', wishRules);
   const { connection: _, faults: __, ...right } = circuit;
   const found = smallestLimiter(right, ratings);
   if ('stuck' in found) return { kind: 'impossible', binding: found.stuck };

@@ -1,3 +1,6 @@
+import { checkFields } from '../fields.js';
+import { oneOf } from '../guard.js';
+import { judgedRules } from './checkScore.js';
 import type { Score } from './score.js';
 
 /** What a control unit can notice of a position sensor. */
@@ -35,9 +38,12 @@ const digits: Readonly<Record<TroubleKind, number>> = {
  * troubleCodes(dead) // => [{ code: 'P0121', kind: 'range' }]
  */
 export function troubleCodes(
-  { checks, findings }: Pick<Score, 'checks' | 'findings'>,
+  score: Pick<Score, 'checks' | 'findings'>,
   sensor: 'A' | 'B' = 'A',
 ): readonly TroubleCode[] {
+  checkFields(score, 'score', judgedRules);
+  oneOf(sensor, ['A', 'B'], 'sensor');
+  const { checks, findings } = score;
   const kinds = new Set<TroubleKind>();
   for (const { kind, depth } of findings) {
     if (kind === 'dropout') kinds.add('intermittent').add(depth < 0 ? 'low' : 'high');

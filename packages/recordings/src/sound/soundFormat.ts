@@ -1,4 +1,4 @@
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
 
 /** How the samples of a sound file are written. */
 export interface SoundFormat {
@@ -89,6 +89,6 @@ function extent(start: number, size: number, length: number, frame: number) {
   return { start, end, isCut: isOpen || start + size > length };
 }
 
-function refuse(code: string, path: string, message: string): never {
+function refuse(code: InputErrorCode, path: string, message: string): never {
   throw new InputError(code, path, message);
 }
