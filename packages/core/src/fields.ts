@@ -1,5 +1,5 @@
 import { InputError } from './errors.js';
-import { clipped, oneOf, refuse } from './guard.js';
+import { clipped, oneOf, refuse, text } from './guard.js';
 import { nearestName } from './nearestName.js';
 
 /** What a field must be: a check that throws, the words that it may be, or the rules of its own fields. */
@@ -29,6 +29,8 @@ export interface FieldRules {
  * told // => 'sensor.trak is not known; it may be meant to be “track”.'
  */
 export function checkFields(value: unknown, path: string, rules: FieldRules): void {
+  if (!isGroup(rules)) refuse(rules, 'rules', 'the rules of the fields, by name', 'not-a-group');
+  text(path, 'path');
   const known = Object.keys(rules).map((name) => name.replace('?', ''));
   if (!isGroup(value)) refuse(value, path, `an object { ${known.join(', ')} }`, 'not-a-group');
   for (const name in value) if (!known.includes(name)) refuseUnknown(name, path, known);

@@ -120,7 +120,7 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
-export { checkFields, type FieldRule, type FieldRules, listOf } from './fields.js';
+export { checkFields, type FieldRule, type FieldRules } from './fields.js';
 export type { InputErrorCode } from './inputErrorCode.js';
 export {
   adviseInstruments,

@@ -113,7 +113,10 @@ export const circuitSchema = group('a circuit', {
     ohms: maybe(ohms),
     currentLimit: maybe(numberAbove0(' A')),
   }),
-  limiter: ohms,
+  limiter: v.pipe(
+    ohms,
+    v.ltValue(infinity, 'It must be finite: a limiter is a part that is there.'),
+  ),
   leads: maybe(
     group('the leads', { supply: maybe(ohms), ground: maybe(ohms), signal: maybe(ohms) }),
   ),

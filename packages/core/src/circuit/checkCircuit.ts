@@ -17,6 +17,12 @@ const leads: FieldRules = {
   'ground?': resistance,
   'signal?': resistance,
 };
+/** A limiter is a part that is there; what is broken is a lead. */
+const finiteResistance = (value: unknown, path: string): void => {
+  resistance(value, path);
+  between(0, 1e18, 'Ω')(value, path);
+};
+
 export const sensorRules: FieldRules = {
   track: resistance,
   'bottomResidual?': resistance,
@@ -40,7 +46,7 @@ export const loadRules: FieldRules = {
 /** All of a circuit but its sensor. */
 export const hookupRules: FieldRules = {
   source,
-  limiter: resistance,
+  limiter: finiteResistance,
   'leads?': leads,
   load: loadRules,
   'connection?': (value, path) => {

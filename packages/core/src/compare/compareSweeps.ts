@@ -53,12 +53,14 @@ function checkScore(score: Score, path: string): void {
   checkFields(score, path, scoreRules);
   const { quality, couldShow, spots, findings } = score;
   for (const [name, value] of [
-    ['visible', quality?.visible],
     ['noise', quality?.noise],
     ['sampledEvery', quality?.sampledEvery],
   ] as const) {
     checkField(value, `${path}.quality.${name}`, size);
   }
+  checkField(quality?.visible, `${path}.quality.visible`, (value, at) => {
+    if (value !== 0) between(1e-15, 1e12, 'V')(value, at);
+  });
   checkField(couldShow?.blind, `${path}.couldShow.blind`, listOf(travels));
   spots.forEach(({ seen, passes, findings: named }, i) => {
     const at = `${path}.spots[${i}]`;

@@ -15,6 +15,7 @@ import type { DigitalMeter, InputRange, Instrument, Logger } from './instrument.
 import { movementRules } from './needleMovement.js';
 
 const most = 1e9;
+const leastRange = 1e-9;
 const someTime = above0('s');
 const duration = between(0, most, 's');
 const part = between(0, 1);
@@ -27,7 +28,9 @@ const range = (value: unknown, path: string): void => {
   checkFields(value, path, { low: between(-most, most, 'V'), high: between(-most, most, 'V') });
   const { low, high } = value as InputRange;
   finiteBetween(high, low, most, `${path}.high`, 'V');
-  if (high === low) impossible(path, 'empty: high must be above low');
+  if (high - low < leastRange) {
+    impossible(path, `empty: high must be at least ${leastRange} V above low`);
+  }
 };
 
 const named: FieldRules = { name: text, 'inputFarads?': between(0, 1, 'F') };

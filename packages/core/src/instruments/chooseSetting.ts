@@ -1,6 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { inParallel } from '../circuit/inParallel.js';
+import { InputError } from '../errors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
 import { checkFields, type FieldRules } from '../fields.js';
@@ -39,6 +40,9 @@ export interface Setting {
   /** ×10 where the megohm of a ×1 probe would change a reading by more than half a percent of the span. */
   readonly probe: 1 | 10;
 }
+
+/** A signal that moves by less than this is none, V. */
+const leastSwing = 1e-9;
 
 const wishRules: FieldRules = {
   width: between(1e-6, 1),
@@ -79,6 +83,13 @@ export function chooseSetting(circuit: Circuit, wish: SettingWish): Setting {
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const rest = restLevelOf(circuit);
   const swing = Math.max(high, rest ?? 0, 0) - Math.min(low, rest ?? 0, 0);
+  if (swing < leastSwing) {
+    throw new InputError(
+      'no-span',
+      'circuit',
+      'The signal stays at 0 V at both stops and with the wiper lifted; give a circuit that feeds the sensor.',
+    );
+  }
   return {
     dropout,
     interval,

@@ -1,6 +1,7 @@
 import type { SweepLike } from '../capture/sweep.js';
 import type { NeedleMeter } from './instrument.js';
 import { needleStep } from './needleMovement.js';
+import { leastStep } from './sampling.js';
 import { usualMovement } from './usualValues.js';
 import { watched } from './watched.js';
 
@@ -29,7 +30,7 @@ export function needleDisplay(meter: NeedleMeter, sweep: SweepLike): Float64Arra
   shown[0] = deflection;
   for (let i = 1; i < time.length; i++) {
     const seconds = time[i]! - time[i - 1]!;
-    if (seconds > 0) {
+    if (seconds > leastStep) {
       // Stamps of one interval differ in their last digits.
       if (Math.abs(seconds - step.seconds) > 1e-9 * seconds) step = needleStep(movement, seconds);
       const from = signal[i - 1]!;
