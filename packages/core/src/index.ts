@@ -198,6 +198,7 @@ export { formatResistanceCode } from './quantity/formatResistanceCode.js';
 export { type ParsedQuantity, parseQuantity } from './quantity/parseQuantity.js';
 export { type PreferredRounding, preferredValue } from './quantity/preferredValue.js';
 export { type PreferredSeries, preferredValues } from './quantity/preferredValues.js';
+export { quantityPattern } from './quantity/quantityPattern.js';
 export type { QuantityUnit } from './quantity/unitSpelling.js';
 export type { RatingChecks } from './ratings/checkRatings.js';
 export {

@@ -21,10 +21,17 @@ import { shown } from './refusal.js';
  * code // => 'not-json at column 17'
  */
 export function readJob(text: string, name = 'job'): Job {
+  checkText(text, 'text', "the text of a job's file; decode its bytes first");
+  checkText(name, 'name', 'the name of the file');
   const plain = text.replace(/^\uFEFF/, '');
   const fault = findJsonFault(plain);
   if (fault !== undefined) refuse(plain, fault, name);
   return parseJob(JSON.parse(plain));
+}
+
+function checkText(value: unknown, path: string, wanted: string): void {
+  if (typeof value === 'string') return;
+  throw new InputError('not-a-text', path, `${path} is ${shown(value)}; it must be ${wanted}.`);
 }
 
 function refuse(text: string, { at, twice }: JsonFault, name: string): never {
