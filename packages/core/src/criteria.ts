@@ -106,6 +106,10 @@ export const countCriteria: readonly string[] = ['samplesInDropout', 'looks', 'r
  *
  * @throws InputError with the path of the field, such as `criteria.sameTravel`: for a value outside its bounds, an unknown name, another
  * version, or `closedMarginal` below `closedNormal`.
+ *
+ * @example
+ * wholeCriteria({ dropout: 0.02 }).dropout // => 0.02
+ * wholeCriteria({ dropout: 0.02 }).returns // => 3
  */
 export function wholeCriteria(given: Partial<Criteria>): Criteria {
   const rules: Record<string, FieldRule> = {

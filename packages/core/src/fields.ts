@@ -58,13 +58,30 @@ export function checkField(value: unknown, path: string, rule: FieldRule): void 
   else checkFields(value, path, rule as FieldRules);
 }
 
-/** A rule for lists of so many entries that all follow one rule. */
+/**
+ * A rule of {@link checkFields} for lists of so many entries that all follow one rule.
+ *
+ * @param rule For each entry.
+ * @param least How many there must be; none when left out.
+ * @param most How many there may be; 100,000 when left out.
+ * @returns A rule that throws InputError `missing`, `not-a-list`, `out-of-range`, or what the entries' rule throws.
+ *
+ * @example
+ * let path;
+ * try {
+ *   checkFields({ pair: ['a', 'd'] }, 'it', { pair: listOf(['a', 'b'], 2, 2) });
+ * } catch (error) {
+ *   path = error.path;
+ * }
+ * path // => 'it.pair[1]'
+ */
 export function listOf(
   rule: FieldRule,
   least = 0,
   most = 1e5,
 ): (value: unknown, path: string) => void {
   return (value, path) => {
+    text(path, 'path');
     if (!Array.isArray(value)) refuse(value, path, 'a list', 'not-a-list');
     if (value.length < least || value.length > most) {
       throw new InputError(

@@ -1,6 +1,7 @@
 export type { AbruptDeparture } from './acCoupled/abruptDepartures.js';
 export type { CaptureQuality, Recorder, ReferenceReadings } from './capture/captureQuality.js';
 export { chanceOfSamples } from './capture/chanceOfSamples.js';
+export { checkSweep } from './capture/checkSweep.js';
 export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
@@ -43,6 +44,7 @@ export {
   criteriaBounds,
   defaultCriteria,
   type NumberCriterion,
+  wholeCriteria,
 } from './criteria.js';
 export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
 export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
@@ -59,6 +61,7 @@ export {
   carryToVehicle,
   type Hookup,
 } from './expectation/carryReading.js';
+export { checkExpectation } from './expectation/checkExpectation.js';
 export {
   type AnglePerVolt,
   type ClosedSetting,
@@ -120,7 +123,7 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
-export { checkFields, type FieldRule, type FieldRules } from './fields.js';
+export { checkFields, type FieldRule, type FieldRules, listOf } from './fields.js';
 export type { InputErrorCode } from './inputErrorCode.js';
 export {
   adviseInstruments,
@@ -232,6 +235,7 @@ export {
   type WrongConnection,
   wrongConnections,
 } from './ratings/wrongConnections.js';
+export { checkScore } from './score/checkScore.js';
 export type {
   Advice,
   Cause,

@@ -1,6 +1,7 @@
-import type { Curve, ExpectedWindows } from '@truesweep/core';
+import { type Curve, checkFields, type ExpectedWindows, listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
+import { curve as aCurve, number, windows as someWindows, text } from './checkProps.js';
 import { type CurveMarker, curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
@@ -33,7 +34,14 @@ export interface CurveDrawingProps {
  * const svg = renderToString(h(CurveDrawing, { id: 'line', curve: expectedCurve(circuit) }));
  * svg.includes('The reading goes from 0\u00a0V closed to 5\u00a0V open.') // => true
  */
-export function CurveDrawing({ id, curve, windows, markers }: CurveDrawingProps) {
+export function CurveDrawing(props: CurveDrawingProps) {
+  checkFields(props, 'props', {
+    id: text,
+    curve: aCurve,
+    'windows?': someWindows,
+    'markers?': listOf({ travel: number, volts: number, label: text }),
+  });
+  const { id, curve, windows, markers } = props;
   const layout = curveLayout(curve, windows, markers);
   const range = (stop: 'closed' | 'open') =>
     windows && {

@@ -1,6 +1,7 @@
-import type { Finding, Score } from '@truesweep/core';
+import { checkFields, checkScore, type Finding, type Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
+import { text } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import { travelMapLayout } from './travelMapLayout.js';
@@ -27,7 +28,13 @@ const legendStep = 96;
  * const score = { strokes: [], findings: [], spots: [], coverage: { opening: [1, 0], closing: [0, 0] } };
  * renderToString(h(TravelMapDrawing, { id: 'map', score })).includes('nothing is marked') // => true
  */
-export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
+export function TravelMapDrawing(props: TravelMapDrawingProps) {
+  checkFields(props, 'props', {
+    id: text,
+    score: (value, path) =>
+      checkScore(value as Score, path, ['strokes', 'findings', 'spots', 'coverage']),
+  });
+  const { id, score } = props;
   const { width, height, plot, ticks, rows, marks, rowsEnd, strips, spots } =
     travelMapLayout(score);
   const kinds = [...new Set(score.findings.map(({ kind }) => kind))];

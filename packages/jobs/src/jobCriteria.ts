@@ -1,4 +1,4 @@
-import { type Criteria, defaultCriteria } from '@truesweep/core';
+import { type Criteria, wholeCriteria } from '@truesweep/core';
 import type { Job } from './job.js';
 import { knownJob } from './parseJob.js';
 
@@ -18,5 +18,5 @@ import { knownJob } from './parseJob.js';
  */
 export function jobCriteria(job: Job): Criteria {
   const { criteria } = knownJob(job);
-  return { ...defaultCriteria, ...criteria };
+  return wholeCriteria(criteria ?? {});
 }

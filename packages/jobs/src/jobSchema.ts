@@ -13,6 +13,7 @@ import {
   ampsField,
   criterionField,
   fractionField,
+  fullScaleField,
   hertzField,
   momentField,
   ohmsField,
@@ -252,7 +253,7 @@ const recording = fieldGroup('a recording', {
   ),
   sound: maybe(
     fieldGroup("what a sound recording doesn't tell", {
-      fullScale: someVoltsField,
+      fullScale: fullScaleField,
       attenuation: factorField,
       microphoneBias: oneOf('off'),
       signalChannel: maybe(countFrom(0)),

@@ -120,6 +120,8 @@ export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
 export const signedVoltsField = quantityField('V', between(-1e6, 1e6, 'V'));
 /** A voltage above 0 V. */
 export const someVoltsField = quantityField('V', above0('V'));
+/** What a full-scale sample of a sound recording stands for. */
+export const fullScaleField = quantityField('V', between(1e-12, 1e6, 'V'));
 export const ampsField = quantityField('A', above0('A'));
 export const hertzField = quantityField('Hz', above0('Hz'));
 export const secondsField = quantityField('s', above0('s'));

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { InputError, type InputErrorCode } from '@truesweep/core';
+import { checkPath } from './checkInput.js';
 
 const wrongs: Readonly<Record<string, readonly [code: InputErrorCode, sentence: string]>> = {
   ENOENT: ['missing-file', 'There is no such file; check its name and folder.'],
@@ -18,6 +19,7 @@ const wrongs: Readonly<Record<string, readonly [code: InputErrorCode, sentence: 
  * bytes.length > 0 // => true
  */
 export async function readFileBytes(path: string): Promise<Uint8Array> {
+  checkPath(path);
   try {
     return await readFile(path);
   } catch (error) {

@@ -1,4 +1,5 @@
 import { InputError } from '@truesweep/core';
+import { checkText } from './checkInput.js';
 import { findJsonFault, type JsonFault } from './findJsonFault.js';
 import type { Job } from './job.js';
 import { parseJob } from './parseJob.js';
@@ -27,11 +28,6 @@ export function readJob(text: string, name = 'job'): Job {
   const fault = findJsonFault(plain);
   if (fault !== undefined) refuse(plain, fault, name);
   return parseJob(JSON.parse(plain));
-}
-
-function checkText(value: unknown, path: string, wanted: string): void {
-  if (typeof value === 'string') return;
-  throw new InputError('not-a-text', path, `${path} is ${shown(value)}; it must be ${wanted}.`);
 }
 
 function refuse(text: string, { at, twice }: JsonFault, name: string): never {

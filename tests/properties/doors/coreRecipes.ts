@@ -224,6 +224,9 @@ export const coreRecipes: Recipes = {
     args: () => [{ track: 5000 }, 'sensor', { track: () => {}, 'contact?': () => {} }],
     open: 'the rules themselves are code',
   },
+  checkExpectation: { args: () => [expected(), 'expected'], open: 'the path may be any text' },
+  checkScore: { args: () => [score(), 'score'], weight: 3, open: 'the path may be any text' },
+  checkSweep: { args: () => [sweep()] },
   chooseBenchLoad: {
     args: () => [
       plain(),
@@ -256,11 +259,7 @@ export const coreRecipes: Recipes = {
       [['a', 'b', 0.5]],
     ],
   },
-  compareSweeps: {
-    args: () => [score(), score()],
-    weight: 2,
-    open: 'of a score only what a comparison reads is looked at',
-  },
+  compareSweeps: { args: () => [score(), score()], weight: 2 },
   compareTracks: {
     args: () => [
       {
@@ -306,6 +305,12 @@ export const coreRecipes: Recipes = {
   integratorRejection: { args: () => [50, 0.1], infinite: 'the rejection of whole cycles' },
   isDetermined: { args: () => [2.5] },
   isInputError: { args: () => [new core.InputError('empty', 'x', 'x.')] },
+  listOf: {
+    args: () => [['a', 'b'], 1, 3, ['a', 'b'], 'list'],
+    call: (rule: core.FieldRule, least: number, most: number, value: unknown, path: string) =>
+      core.listOf(rule, least, most)(value, path),
+    open: 'the rule itself is code, and the path may be any text',
+  },
   liveSweep: {
     args: () => {
       const { time: at, signal, supply, stretches } = sweep();
@@ -356,6 +361,7 @@ export const coreRecipes: Recipes = {
   preferredValue: { args: () => [4800, 'E24', 'up'] },
   preferredValues: { args: () => ['E24'] },
   probedInput: { args: () => [{ inputOhms: 1e6, inputFarads: 2e-11 }, 10, 1e-10] },
+  quantityPattern: { args: () => ['Ω', true] },
   rankInstruments: {
     args: () => [
       [digital(), scope(), logger(), unit()],
@@ -443,6 +449,7 @@ export const coreRecipes: Recipes = {
     args: () => [score(), 'A'],
     open: 'of a score only checks and findings are looked at',
   },
+  wholeCriteria: { args: () => [{ ...core.defaultCriteria }] },
   withInstrument: {
     args: () => [{ pullDown: 1e6 }, unit()],
     infinite: 'a pull-up that is not connected',

@@ -2,7 +2,7 @@ import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { checkFields, type FieldRules, listOf } from '../fields.js';
 import { between, finiteBetween } from '../guard.js';
-import type { Stretch, Sweep } from './sweep.js';
+import type { Stretch, Sweep, SweepLike } from './sweep.js';
 
 const kinds: readonly Stretch['kind'][] = [
   'sweep',
@@ -30,15 +30,19 @@ export const sweepRules: FieldRules = {
 };
 
 /**
- * Refuses what is no sweep: no samples, columns of different lengths, a value that is no number, no duration, a
- * stretch that is none.
+ * Refuses what is no sweep: fewer than two samples, columns of different lengths, a value that is no number, no duration, a stretch that is
+ * none, or an unknown field.
  *
+ * @param sweep Its columns may be any lists of numbers between −10¹² and 10¹².
+ * @returns The sweep with Float64Arrays for columns: its own where they are such already.
  * @throws InputError with the path of the sample, such as `sweep.time[12]`.
+ *
+ * @example
+ * checkSweep({ time: [0, 1], signal: [0.5, 4.5] }).signal // => Float64Array [0.5, 4.5]
  */
-export function checkSweep(sweep: unknown): Sweep {
+export function checkSweep(sweep: SweepLike): Sweep {
   checkFields(sweep, 'sweep', sweepRules);
-  const given = sweep as Sweep;
-  const time = column(given.time, undefined, 'sweep.time');
+  const time = column(sweep.time, undefined, 'sweep.time');
   if (time.length < 2) {
     throw new InputError(
       'too-few-samples',
@@ -46,8 +50,8 @@ export function checkSweep(sweep: unknown): Sweep {
       `sweep.time holds ${time.length} samples; a sweep has 2 or more.`,
     );
   }
-  const signal = column(given.signal, time.length, 'sweep.signal');
-  const supply = given.supply && column(given.supply, time.length, 'sweep.supply');
+  const signal = column(sweep.signal, time.length, 'sweep.signal');
+  const supply = sweep.supply && column(sweep.supply, time.length, 'sweep.supply');
   if (time.every((at) => at === time[0])) {
     throw new InputError(
       'no-duration',
@@ -55,5 +59,6 @@ export function checkSweep(sweep: unknown): Sweep {
       'All samples bear one time; a sweep takes time.',
     );
   }
-  return { ...given, time, signal, ...(supply && { supply }) };
+  const { stretches } = sweep;
+  return { time, signal, ...(supply && { supply }), ...(stretches && { stretches }) };
 }

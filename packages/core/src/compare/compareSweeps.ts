@@ -1,6 +1,4 @@
-import { checkField, checkFields, listOf } from '../fields.js';
-import { between, wholeBetween } from '../guard.js';
-import { scoreRules } from '../score/checkScore.js';
+import { checkScore } from '../score/checkScore.js';
 import type { Score } from '../score/score.js';
 import { compareSpots } from './compareSpots.js';
 import type { EndChange, SweepComparison } from './comparison.js';
@@ -43,30 +41,6 @@ export function compareSweeps(before: Score, after: Score): SweepComparison {
     ...(closed && { closed }),
     ...(open && { open }),
   };
-}
-
-const size = between(0, 1e12);
-const travels = listOf(between(-1e12, 1e12), 2, 2);
-
-/** Refuses what is no score, as far as a comparison reads it. */
-function checkScore(score: Score, path: string): void {
-  checkFields(score, path, scoreRules);
-  const { quality, couldShow, spots, findings } = score;
-  for (const [name, value] of [
-    ['noise', quality?.noise],
-    ['sampledEvery', quality?.sampledEvery],
-  ] as const) {
-    checkField(value, `${path}.quality.${name}`, size);
-  }
-  checkField(quality?.visible, `${path}.quality.visible`, (value, at) => {
-    if (value !== 0) between(1e-15, 1e12, 'V')(value, at);
-  });
-  checkField(couldShow?.blind, `${path}.couldShow.blind`, listOf(travels));
-  spots.forEach(({ seen, passes, findings: named }, i) => {
-    const at = `${path}.spots[${i}]`;
-    checkField(seen, `${at}.seen`, wholeBetween(0, passes));
-    checkField(named, `${at}.findings`, listOf(wholeBetween(0, findings.length - 1), 1));
-  });
 }
 
 function outsideSpots({ findings, spots }: Score): number {

@@ -1,6 +1,5 @@
-import { checkFields } from '../fields.js';
 import { oneOf } from '../guard.js';
-import { judgedRules } from './checkScore.js';
+import { checkScore } from './checkScore.js';
 import type { Score } from './score.js';
 
 /** What a control unit can notice of a position sensor. */
@@ -41,7 +40,7 @@ export function troubleCodes(
   score: Pick<Score, 'checks' | 'findings'>,
   sensor: 'A' | 'B' = 'A',
 ): readonly TroubleCode[] {
-  checkFields(score, 'score', judgedRules);
+  checkScore(score, 'score', ['checks', 'findings']);
   oneOf(sensor, ['A', 'B'], 'sensor');
   const { checks, findings } = score;
   const kinds = new Set<TroubleKind>();

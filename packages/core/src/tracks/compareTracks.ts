@@ -124,7 +124,7 @@ const evidenceRules: FieldRules = {
     'value?': between(-1e6, 1e6),
   },
   'skew?': between(-1e6, 1e6, 's'),
-  'expected?': checkExpectation,
+  'expected?': (value, path) => checkExpectation(value as Expectation, path),
 };
 
 /** The tracks with Float64Arrays for columns; refuses what is none and evidence that isn't enough. */
