@@ -91,7 +91,11 @@ export default defineConfig({
         },
         {
           label: 'For developers',
-          items: [{ slug: 'developers/first-steps' }, { slug: 'developers/browser-and-worker' }],
+          items: [
+            { slug: 'developers/first-steps' },
+            { slug: 'developers/browser-and-worker' },
+            { slug: 'developers/errors' },
+          ],
         },
         typeDocSidebarGroup,
         { slug: 'changelog' },
