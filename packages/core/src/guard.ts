@@ -48,7 +48,12 @@ export function oneOf<Word extends string>(
   path: string,
 ): Word {
   if (allowed.includes(value as Word)) return value as Word;
-  return refuse(value, path, `one of: ${allowed.map(String).join(', ')}`, 'unknown-choice');
+  return refuse(
+    value,
+    path,
+    `one of: ${allowed.map((one) => (typeof one === 'string' ? one : shown(one))).join(', ')}`,
+    'unknown-choice',
+  );
 }
 
 /** A rule of `checkFields`: a finite number between two bounds. */

@@ -1,6 +1,6 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
-import { checkFields, type FieldRules, listOf } from '../fields.js';
+import { checkFields, listOf } from '../fields.js';
 import { between } from '../guard.js';
 import { simulateSweep } from '../simulate/simulateSweep.js';
 import type { Seconds } from '../units.js';
@@ -30,8 +30,6 @@ export interface InstrumentAdvice {
   readonly digits?: readonly string[];
 }
 
-const wantedRules: FieldRules = { ...spotRules, travelTime: between(1e-6, 1e6, 's') };
-
 /** A worn spot that is looked for by hand. */
 export type SoughtByHand = Omit<SoughtDropout, 'speed'> & {
   /** How long the hand takes from stop to stop, s. */
@@ -59,7 +57,7 @@ export function adviseInstruments(
   instruments: readonly Instrument[] = exampleInstruments,
 ): InstrumentAdvice {
   checkCircuit(circuit);
-  checkFields(wanted, 'wanted', wantedRules);
+  checkFields(wanted, 'wanted', spotRules({ travelTime: between(1e-6, 1e6, 's') }));
   listOf(anInstrument, 0, 1000)(instruments, 'instruments');
   const { travelTime, ...spot } = wanted;
   const sought = { ...spot, speed: 1 / travelTime };

@@ -33,11 +33,15 @@ const range = (value: unknown, path: string): void => {
   }
 };
 
-const named: FieldRules = { name: text, 'inputFarads?': between(0, 1, 'F') };
+const named = (rules: FieldRules): FieldRules => ({
+  name: text,
+  'inputFarads?': between(0, 1, 'F'),
+  ...rules,
+});
 
-const kinds: Readonly<Record<Instrument['kind'], FieldRules>> = {
-  'digital-meter': {
-    ...named,
+/** Made when they are needed: a page that checks no instrument carries no table. */
+const kinds = (): Readonly<Record<Instrument['kind'], FieldRules>> => ({
+  'digital-meter': named({
     inputOhms: someOhms,
     ranges: listOf(between(1e-9, most, 'V'), 1, 100),
     counts: wholeBetween(1, 1e9),
@@ -48,18 +52,16 @@ const kinds: Readonly<Record<Instrument['kind'], FieldRules>> = {
     'rangeChange?': { up: between(0.1, 10), down: between(0, 10), blank: duration },
     'accuracy?': { ofReading: part, counts: between(0, 1e9) },
     'keepsExtremes?': yesOrNo,
-  },
-  'needle-meter': {
-    ...named,
+  }),
+  'needle-meter': named({
     ohmsPerVolt: someOhms,
     range: between(1e-9, most, 'V'),
     'movement?': movementRules,
     'accuracyClass?': part,
     'parallax?': part,
     'noticed?': part,
-  },
-  oscilloscope: {
-    ...named,
+  }),
+  oscilloscope: named({
     inputOhms: someOhms,
     range,
     bits: wholeBetween(1, 32),
@@ -70,9 +72,8 @@ const kinds: Readonly<Record<Instrument['kind'], FieldRules>> = {
     'keepsPeaks?': yesOrNo,
     'offsetError?': between(0, most, 'V'),
     'gainError?': part,
-  },
-  logger: {
-    ...named,
+  }),
+  logger: named({
     inputOhms: someOhms,
     range,
     bits: wholeBetween(1, 32),
@@ -80,26 +81,26 @@ const kinds: Readonly<Record<Instrument['kind'], FieldRules>> = {
     'filter?': duration,
     'sampling?': { ohms: between(0, most, 'Ω'), farads: above0('F'), seconds: someTime },
     'highPass?': someTime,
-  },
-  'control-unit': {
-    ...named,
+  }),
+  'control-unit': named({
     'pullDown?': someOhms,
     'pullUp?': pullUpRule,
     interval: someTime,
     'filter?': duration,
     limits: range,
     debounce: duration,
-  },
-};
+  }),
+});
 
 /** Refuses what no instrument can be, or one of another kind than these. */
 export function checkInstrument(
   instrument: Instrument,
-  wanted: readonly Instrument['kind'][] = Object.keys(kinds) as Instrument['kind'][],
+  wanted?: readonly Instrument['kind'][],
   path = 'instrument',
 ): void {
-  const known = Object.fromEntries(wanted.map((kind) => [kind, kinds[kind]]));
-  checkKind(instrument, path, known);
+  const all = Object.entries(kinds());
+  const known = all.filter(([kind]) => wanted?.includes(kind as Instrument['kind']) ?? true);
+  checkKind(instrument, path, Object.fromEntries(known));
   if (instrument.kind === 'digital-meter') checkDigitalMeter(instrument, path);
   if (instrument.kind === 'logger') checkLogger(instrument, path);
 }

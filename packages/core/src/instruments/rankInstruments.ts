@@ -36,16 +36,13 @@ export interface RankedInstrument {
   readonly reason: 'surely' | 'by-chance' | 'too-slow' | 'too-coarse';
 }
 
-export const spotRules: FieldRules = {
+/** The rules of a sought spot, with those of how it is swept over. */
+export const spotRules = (how: FieldRules): FieldRules => ({
   travel: between(0, 1),
   width: between(1e-6, 1),
   passes: wholeBetween(1, 1e6),
-};
-const faultRules: FieldRules = {
-  ...spotRules,
-  speed: between(1e-6, 1e6, 'travels per second'),
-};
-
+  ...how,
+});
 /** A rule of `listOf`. */
 export const anInstrument = (value: unknown, path: string): void =>
   checkInstrument(value as Instrument, undefined, path);
@@ -73,7 +70,7 @@ export function rankInstruments(
   fault: SoughtDropout,
 ): readonly RankedInstrument[] {
   checkCircuit(circuit);
-  checkFields(fault, 'fault', faultRules);
+  checkFields(fault, 'fault', spotRules({ speed: between(1e-6, 1e6, 'travels per second') }));
   listOf(anInstrument, 0, 1000)(instruments, 'instruments');
   const { travel, width, speed, passes } = fault;
   const bare = outputFunction(circuit)(positionAt(circuit.sensor, travel));

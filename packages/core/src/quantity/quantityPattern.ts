@@ -40,7 +40,7 @@ function numberPattern(unit: QuantityUnit): string {
 
 /** A letter in the place of the decimal sign, as in 4k7. */
 function codePattern(unit: QuantityUnit): string {
-  const letters = [...unitSpelling[unit].symbols, ...prefixSymbols].filter((one) => one !== '');
+  const letters = [...unitSpelling[unit].symbols, ...prefixSymbols()].filter((one) => one !== '');
   const own = [...unitSpelling[unit].symbols.map(spaced), ...unitSpelling[unit].words.map(anyCase)];
   const letter = `(?:${letters.map(spaced).join('|')})`;
   return `\\d*${letter}\\d+${space}*(?:${own.join('|')})?`;
@@ -48,8 +48,8 @@ function codePattern(unit: QuantityUnit): string {
 
 function suffixes(unit: QuantityUnit): readonly string[] {
   const { symbols, words } = unitSpelling[unit];
-  const prefixes = takesPrefixes(unit) ? prefixSymbols : [''];
-  const long = takesPrefixes(unit) ? prefixWordsRead : [];
+  const prefixes = takesPrefixes(unit) ? prefixSymbols() : [''];
+  const long = takesPrefixes(unit) ? prefixWordsRead() : [];
   return [
     ...prefixes.flatMap((prefix) => symbols.map((symbol) => spaced(prefix + symbol))),
     ...prefixes.flatMap((prefix) => words.map((word) => joined(spaced(prefix), anyCase(word)))),

@@ -19,14 +19,16 @@ export interface TheoreticalLine {
   readonly electricalTravel?: number;
 }
 
-export const theoryRules: FieldRules = {
+/** The rules of a theoretical line, with those of what is known beside it. */
+export const theoryRules = (more: FieldRules = {}): FieldRules => ({
   'index?': { shaft: between(-1e12, 1e12), ratio: between(0, 1) },
   'electricalTravel?': (value, path) => {
     const turn = between(-1e12, 1e12)(value, path);
     const wanted = 'how far the shaft turns from ratio 0 to ratio 1, 1e-12 or more';
     if (Math.abs(turn) < 1e-12) refuse(value, path, wanted, turn === 0 ? 'zero' : 'out-of-range');
   },
-};
+  ...more,
+});
 
 /**
  * Absolute linearity: the largest deviation from the line fixed by the index point and the theoretical electrical
@@ -52,7 +54,7 @@ export function absoluteLinearity(
   theory: TheoreticalLine,
 ): Linearity | NotJudged {
   const readings = checkReadings(given);
-  checkFields(theory, 'theory', theoryRules);
+  checkFields(theory, 'theory', theoryRules());
   const { index, electricalTravel } = theory;
   if (!index) return notJudged('no-index-point');
   if (electricalTravel === undefined) return notJudged('no-electrical-travel');

@@ -59,19 +59,19 @@ export interface Shape {
 
 const place = between(-1e12, 1e12);
 
-const evidenceRules: FieldRules = {
-  ...theoryRules,
-  'shaft?': () => {},
-  'circuit?': (value, path) => checkCircuit(value as Circuit, path),
-  'supply?': above0('V'),
-  'range?': (value, path) => {
-    checkFields(value, path, { from: place, to: place });
-    const { from, to } = value as { from: number; to: number };
-    if (!(from < to))
-      refuse(to, `${path}.to`, `above ${from}, where the range begins`, 'out-of-range');
-  },
-  'uncertainty?': between(0, 1e6, 'V'),
-};
+const evidenceRules = (): FieldRules =>
+  theoryRules({
+    'shaft?': () => {},
+    'circuit?': (value, path) => checkCircuit(value as Circuit, path),
+    'supply?': above0('V'),
+    'range?': (value, path) => {
+      checkFields(value, path, { from: place, to: place });
+      const { from, to } = value as { from: number; to: number };
+      if (!(from < to))
+        refuse(to, `${path}.to`, `above ${from}, where the range begins`, 'out-of-range');
+    },
+    'uncertainty?': between(0, 1e6, 'V'),
+  });
 
 /** Largest gap between neighbouring places, as a fraction of the range (MIL-PRF-39002C, 4.6.8), and half a half window. */
 const largestGap = 0.1 * halfWindows + 1;
@@ -103,7 +103,7 @@ const largestGap = 0.1 * halfWindows + 1;
  */
 export function shapeOf(given: SweepLike, evidence: ShapeEvidence): Shape | NotJudged {
   const sweep = checkSweep(given);
-  checkFields(evidence, 'evidence', evidenceRules);
+  checkFields(evidence, 'evidence', evidenceRules());
   const { circuit, supply } = evidence;
   if (!evidence.shaft) return notJudged('no-shaft');
   const shaft = column(evidence.shaft, sweep.time.length, 'evidence.shaft');

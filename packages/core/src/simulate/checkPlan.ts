@@ -23,15 +23,17 @@ const movements: Readonly<Record<SweepPlan['movements'][number]['kind'], FieldRu
   snap: { seconds: someTime, restitution: between(0, 0.9) },
 };
 
-const stretch = { from: part, to: part };
+/** A fault may reach beyond a stop. */
+const place = between(-1, 2);
+const stretch = { from: place, to: place };
 
 const faults: Readonly<Record<NonNullable<SweepPlan['faults']>[number]['kind'], FieldRules>> = {
-  'worn-spot': { travel: part, width: between(0, 2), ohms: resistance, 'chance?': part },
+  'worn-spot': { travel: place, width: between(0, 2), ohms: resistance, 'chance?': part },
   'loose-connection': { at: listOf({ time: moment, seconds: duration }, 0, 10_000) },
   interference: { at: listOf({ time: moment, seconds: duration, volts }, 0, 10_000) },
-  'shifted-track': { travel: part, shift: between(-1, 1) },
+  'shifted-track': { travel: place, shift: between(-1, 1) },
   'dead-spot': stretch,
-  'rough-track': { ...stretch, volts: someSize },
+  'rough-track': { from: place, to: place, volts: someSize },
 };
 
 const recorderRules: FieldRules = {
@@ -52,7 +54,7 @@ const planRules: FieldRules = {
   movements: listOf((value, path) => checkKind(value, path, movements), 0, 10_000),
   recorder: recorderRules,
   'faults?': listOf((value, path) => checkKind(value, path, faults), 0, 1000),
-  seed: between(-Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER),
+  seed: between(-(2 ** 53), 2 ** 53),
 };
 
 /** Refuses a plan with a missing or impossible part, or one that asks for too much work. */
