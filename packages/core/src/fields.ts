@@ -83,6 +83,9 @@ export function listOf(
   return (value, path) => {
     text(path, 'path');
     if (!Array.isArray(value)) refuse(value, path, 'a list', 'not-a-list');
+    if (typeof least !== 'number' || typeof most !== 'number') {
+      refuse(least, 'least', 'a number, as most is', 'not-finite');
+    }
     if (value.length < least || value.length > most) {
       throw new InputError(
         'out-of-range',

@@ -1,14 +1,6 @@
-/** Every code that an `InputError` of any package bears, by what kind of mistake it names. */
+/** Every code that an `InputError` of any package bears. */
 export type InputErrorCode =
-  | ValueCode
-  | ShapeCode
-  | QuantityCode
-  | CircuitCode
-  | SweepCode
-  | FileCode;
-
-/** A number, word or text that isn't what the field takes. */
-type ValueCode =
+  // A number, word or text that isn't what the field takes.
   | 'missing'
   | 'not-finite'
   | 'negative'
@@ -25,10 +17,8 @@ type ValueCode =
   | 'not-a-name'
   | 'not-a-function'
   | 'not-bytes'
-  | 'too-much-work';
-
-/** Fields that don't fit together, or aren't there. */
-type ShapeCode =
+  | 'too-much-work'
+  // Fields that don't fit together, or aren't there.
   | 'not-a-group'
   | 'not-a-list'
   | 'unknown-field'
@@ -39,10 +29,8 @@ type ShapeCode =
   | 'not-a-version'
   | 'newer-version'
   | 'not-a-hash'
-  | 'not-a-column';
-
-/** A quantity written as text. */
-type QuantityCode =
+  | 'not-a-column'
+  // A quantity written as text.
   | 'empty'
   | 'not-a-quantity'
   | 'ambiguous-fraction'
@@ -54,10 +42,8 @@ type QuantityCode =
   | 'unknown-unit'
   | 'too-large'
   | 'too-small'
-  | 'not-exact';
-
-/** A circuit, an instrument or a hook-up that cannot be. */
-type CircuitCode =
+  | 'not-exact'
+  // A circuit, an instrument or a hook-up that cannot be.
   | 'not-a-permutation'
   | 'same-terminal'
   | 'no-output'
@@ -68,20 +54,16 @@ type CircuitCode =
   | 'no-rest-level'
   | 'no-pull-down'
   | 'has-pull-up'
-  | 'impossible-setting';
-
-/** A recorded sweep that can't be judged, or not as it was told. */
-type SweepCode =
+  | 'impossible-setting'
+  // A recorded sweep that can't be judged, or not as it was told.
   | 'length-mismatch'
   | 'too-few-samples'
   | 'no-duration'
   | 'time-backwards'
   | 'ended'
   | 'not-a-reading'
-  | 'nothing-to-score';
-
-/** A file that can't be read, found or written. */
-type FileCode =
+  | 'nothing-to-score'
+  // A file that can't be read, found or written.
   | 'missing-file'
   | 'not-a-file'
   | 'unreadable-file'

@@ -1,8 +1,8 @@
-import { type Circuit, checkFields, type OperatingPoint, positionAt } from '@truesweep/core';
+import { type Circuit, type OperatingPoint, positionAt } from '@truesweep/core';
 import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
-import { circuit as aCircuit, point, text } from './checkProps.js';
+import { circuit as aCircuit, checkProps, point, text } from './checkProps.js';
 import { circuitLayout } from './circuitLayout.js';
 import { Figure } from './Figure.js';
 import { InstrumentSymbol } from './InstrumentSymbol.js';
@@ -44,7 +44,7 @@ export interface CircuitDrawingProps {
  * svg.includes('<title id="bench-title">The sensor on the bench</title>') // => true
  */
 export function CircuitDrawing(props: CircuitDrawingProps) {
-  checkFields(props, 'props', { id: text, circuit: aCircuit, closed: point, open: point });
+  checkProps(props, { id: text, circuit: aCircuit, closed: point, open: point });
   const { id, circuit, closed, open } = props;
   const layout = circuitLayout(circuit);
   const { sensor } = layout;

@@ -1,7 +1,7 @@
-import { type Curve, checkFields, type ExpectedWindows, listOf } from '@truesweep/core';
+import { type Curve, type ExpectedWindows, listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
-import { curve as aCurve, number, windows as someWindows, text } from './checkProps.js';
+import { curve as aCurve, checkProps, number, windows as someWindows, text } from './checkProps.js';
 import { type CurveMarker, curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
@@ -35,7 +35,7 @@ export interface CurveDrawingProps {
  * svg.includes('The reading goes from 0\u00a0V closed to 5\u00a0V open.') // => true
  */
 export function CurveDrawing(props: CurveDrawingProps) {
-  checkFields(props, 'props', {
+  checkProps(props, {
     id: text,
     curve: aCurve,
     'windows?': someWindows,

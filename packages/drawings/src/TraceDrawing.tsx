@@ -1,12 +1,8 @@
-import {
-  checkFields,
-  type ExpectedWindows,
-  type Finding,
-  type SweepColumns,
-} from '@truesweep/core';
+import type { ExpectedWindows, Finding, SweepColumns } from '@truesweep/core';
 import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import {
+  checkProps,
   number,
   columns as someColumns,
   findings as someFindings,
@@ -53,7 +49,7 @@ const numberWidth = 16;
  * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
  */
 export function TraceDrawing(props: TraceDrawingProps) {
-  checkFields(props, 'props', {
+  checkProps(props, {
     id: text,
     columns: someColumns,
     findings: someFindings,

@@ -1,7 +1,7 @@
-import { checkFields, checkScore, type Finding, type Score } from '@truesweep/core';
+import { checkScore, type Finding, type Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
-import { text } from './checkProps.js';
+import { checkProps, text } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import { travelMapLayout } from './travelMapLayout.js';
@@ -29,7 +29,7 @@ const legendStep = 96;
  * renderToString(h(TravelMapDrawing, { id: 'map', score })).includes('nothing is marked') // => true
  */
 export function TravelMapDrawing(props: TravelMapDrawingProps) {
-  checkFields(props, 'props', {
+  checkProps(props, {
     id: text,
     score: (value, path) =>
       checkScore(value as Score, path, ['strokes', 'findings', 'spots', 'coverage']),

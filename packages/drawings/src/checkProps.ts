@@ -23,6 +23,14 @@ function refuse(value: unknown, path: string, wanted: string): never {
   );
 }
 
+/** What a framework hands to any component beside its own properties. */
+const ofFramework: FieldRules = { 'children?': () => {}, 'key?': () => {}, 'ref?': () => {} };
+
+/** Refuses properties that break their rules, and those that a component doesn't know. */
+export function checkProps(props: object, rules: FieldRules): void {
+  checkFields(props, 'props', { ...rules, ...ofFramework });
+}
+
 export const text: FieldRule = (value, path) => {
   if (typeof value === 'string') return;
   const shown = value === undefined || value === null ? 'missing' : `a ${typeof value}`;

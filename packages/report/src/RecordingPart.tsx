@@ -25,6 +25,8 @@ import type { ReportRecording } from './report.js';
 import { Table } from './Table.js';
 
 const any = () => {};
+/** What a framework hands to any component beside its own properties. */
+const ofFramework = { 'children?': any, 'key?': any, 'ref?': any };
 
 /** So many findings are listed; the drawings mark all of them. */
 const mostListed = 12;
@@ -68,7 +70,7 @@ export function RecordingPart(props: {
  * renderToString(h(RecordingAnswer, { score, criteria: defaultCriteria })).includes('Inconclusive') // => true
  */
 export function RecordingAnswer(props: { readonly score: Score; readonly criteria: Criteria }) {
-  checkFields(props, 'props', { score: any, criteria: any });
+  checkFields(props, 'props', { score: any, criteria: any, ...ofFramework });
   const { score, criteria } = props;
   const { sure, cause, next, abrupt } = scoreSentences(score, criteria);
   const { verdict } = score;
@@ -108,7 +110,12 @@ export function RecordingEvidence(props: {
   readonly recording: Omit<ReportRecording, 'sweep'>;
   readonly criteria: Criteria;
 }) {
-  checkFields(props, 'props', { id: text, recording: recordingRules, criteria: any });
+  checkFields(props, 'props', {
+    id: text,
+    recording: recordingRules,
+    criteria: any,
+    ...ofFramework,
+  });
   const { id, recording, criteria } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;
