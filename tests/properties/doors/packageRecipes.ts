@@ -168,12 +168,28 @@ export const jobsRecipes: Recipes = {
   writeJob: { args: () => [job()] },
 };
 
+/** A place below a file, where no system writes anything, whatever name stands there. */
+const belowFile = (path: unknown) =>
+  typeof path === 'string' && path !== '' ? `LICENSE/${path}` : path;
+
 /** Every function of jobs that touches files. */
 export const jobsNodeRecipes: Recipes = {
   loadJob: { args: () => ['examples/outboard-sensor.job.json'] },
   readFileBytes: { args: () => ['LICENSE'] },
-  saveJob: { args: () => ['LICENSE/no.json', job(), { overwrite: false }] },
-  writeFileAtomically: { args: () => ['LICENSE/no.json', 'text', { overwrite: false }] },
+  saveJob: {
+    args: () => ['no.json', job(), { overwrite: false }],
+    call: async (path: never, ...rest: never[]) => {
+      const { saveJob } = await import('@truesweep/jobs/node');
+      await (saveJob as (...args: unknown[]) => unknown)(belowFile(path), ...rest);
+    },
+  },
+  writeFileAtomically: {
+    args: () => ['no.json', 'text', { overwrite: false }],
+    call: async (path: never, ...rest: never[]) => {
+      const { writeFileAtomically } = await import('@truesweep/jobs/node');
+      await (writeFileAtomically as (...args: unknown[]) => unknown)(belowFile(path), ...rest);
+    },
+  },
 };
 
 /** Every function of report. */
