@@ -99,6 +99,7 @@ export default defineConfig({
             { slug: 'developers/first-steps' },
             { slug: 'developers/many-recordings' },
             { slug: 'developers/browser-and-worker' },
+            { slug: 'developers/errors' },
             { slug: 'developers/stability' },
           ],
         },

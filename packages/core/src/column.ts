@@ -1,32 +1,36 @@
 import { InputError } from './errors.js';
+import { refuse, shown } from './guard.js';
 
 /** Far beyond any recording, and small enough that no square of it overflows. */
 const most = 1e12;
 
 /**
- * Refuses anything but a Float64Array of a wanted length, at least 1, with numbers between −10¹² and 10¹²; returns it.
+ * Refuses anything but numbers between −10¹² and 10¹² of a wanted length, at least 1; returns them as a Float64Array, the same one where they
+ * were one already: loops over samples see no other kind of array.
  *
- * @throws InputError `missing`, `length-mismatch`, `not-finite` or `out-of-range`, with the path of the column or of
+ * @param values A Float64Array, another typed array, or a plain list of numbers.
+ * @param length How many there must be; as many as there are when undefined.
+ * @throws InputError `missing`, `not-a-list`, `length-mismatch`, `not-finite` or `out-of-range`, with the path of the column or of
  * the number in it, such as `shaft[12]`.
  */
-export function column(values: Float64Array, length: number, path: string): Float64Array {
-  if (!(values instanceof Float64Array)) {
-    throw new InputError('missing', path, `${path} is missing; it must be a Float64Array.`);
-  }
-  if (values.length !== length || length === 0) {
+export function column(values: unknown, length: number | undefined, path: string): Float64Array {
+  const numbers = values instanceof Float64Array ? values : converted(values, path);
+  const wanted = length ?? numbers.length;
+  if (numbers.length !== wanted || wanted === 0) {
     throw new InputError(
       'length-mismatch',
       path,
-      `${path} holds ${values.length} numbers; it must hold as many as the other columns: ${length || '1 or more'}.`,
+      `${path} holds ${numbers.length} numbers; it must hold as many as the other columns: ${wanted || '1 or more'}.`,
     );
   }
   let wrong = 0;
-  while (wrong < length && Math.abs(values[wrong]!) <= most) wrong++;
-  if (wrong === length) return values;
+  while (wrong < wanted && Math.abs(numbers[wrong]!) <= most) wrong++;
+  if (wrong === wanted) return numbers;
+  const given = (values as ArrayLike<unknown>)[wrong];
   throw new InputError(
-    Number.isFinite(values[wrong]) ? 'out-of-range' : 'not-finite',
+    Number.isFinite(given) ? 'out-of-range' : 'not-finite',
     `${path}[${wrong}]`,
-    `${path}[${wrong}] is ${values[wrong]}; it must be a number between −10¹² and 10¹².`,
+    `${path}[${wrong}] is ${shown(given)}; it must be a number between −10¹² and 10¹².`,
   );
 }
 
@@ -35,8 +39,8 @@ export function column(values: Float64Array, length: number, path: string): Floa
  *
  * @throws InputError `time-backwards` with the path of the first such stamp.
  */
-export function timeColumn(time: Float64Array, path: string): Float64Array {
-  column(time, time?.length, path);
+export function timeColumn(values: unknown, path: string): Float64Array {
+  const time = column(values, undefined, path);
   for (let i = 1; i < time.length; i++) {
     if (time[i]! >= time[i - 1]!) continue;
     throw new InputError(
@@ -46,4 +50,12 @@ export function timeColumn(time: Float64Array, path: string): Float64Array {
     );
   }
   return time;
+}
+
+function converted(values: unknown, path: string): Float64Array {
+  if (!Array.isArray(values) && !ArrayBuffer.isView(values)) {
+    return refuse(values, path, 'a list of numbers, best a Float64Array', 'not-a-list');
+  }
+  const given = values as unknown as ArrayLike<unknown>;
+  return Float64Array.from(given, (value) => (typeof value === 'number' ? value : Number.NaN));
 }

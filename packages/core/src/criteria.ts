@@ -1,3 +1,6 @@
+import { InputError } from './errors.js';
+import { checkFields, type FieldRule } from './fields.js';
+import { between, shown, wholeBetween } from './guard.js';
 import type { Fraction, Seconds, Travel } from './units.js';
 
 /**
@@ -69,3 +72,68 @@ export const defaultCriteria: Criteria = {
   closedMarginal: 0.07,
   returns: 3,
 };
+
+/** The criteria that are numbers. */
+export type NumberCriterion = Exclude<keyof Criteria, 'version' | 'endAcceptance'>;
+
+/**
+ * The lowest and the highest value that each limit may have, in its own unit, both included. A fraction above the highest is most likely a
+ * percentage, a time above it milliseconds; beyond the lowest the limit would let noise through or nothing at all.
+ *
+ * @example
+ * criteriaBounds.dropout // => [0.0001, 1]
+ */
+export const criteriaBounds: Readonly<Record<NumberCriterion, readonly [number, number]>> = {
+  falseDepartures: [1e-9, 0.1],
+  visibleSteps: [0.1, 1000],
+  visibleSpan: [0, 0.5],
+  visibleRipple: [0.1, 1000],
+  dropout: [1e-4, 1],
+  samplesInDropout: [1, 1000],
+  looks: [1, 1000],
+  coarsestVisible: [0.001, 0.5],
+  deepDeparture: [0.001, 0.9],
+  sameTravel: [0.001, 0.5],
+  supplyStray: [0, 0.5],
+  endMarginal: [0, 0.5],
+  closedNormal: [0, 0.5],
+  closedMarginal: [0, 0.5],
+  returns: [2, 1000],
+};
+
+/** The limits that are counts. */
+export const countCriteria: readonly string[] = ['samplesInDropout', 'looks', 'returns'];
+
+/**
+ * Criteria that may name some limits only, with the defaults for the rest.
+ *
+ * @throws InputError with the path of the field, such as `criteria.sameTravel`: for a value outside its bounds, an unknown name, another
+ * version, or `closedMarginal` below `closedNormal`.
+ *
+ * @example
+ * wholeCriteria({ dropout: 0.02 }).dropout // => 0.02
+ * wholeCriteria({ dropout: 0.02 }).returns // => 3
+ */
+export function wholeCriteria(given: Partial<Criteria>): Criteria {
+  const rules: Record<string, FieldRule> = {
+    'version?': (value) => {
+      if (value === 1) return;
+      const wrong = `criteria.version is ${shown(value)}; this program reads version 1.`;
+      throw new InputError('not-a-version', 'criteria.version', wrong);
+    },
+    'endAcceptance?': ['simple', 'guarded'],
+  };
+  for (const [name, [low, high]] of Object.entries(criteriaBounds)) {
+    rules[`${name}?`] = countCriteria.includes(name) ? wholeBetween(low, high) : between(low, high);
+  }
+  checkFields(given, 'criteria', rules);
+  const named = Object.entries(given).filter(([, value]) => value !== undefined);
+  const criteria: Criteria = { ...defaultCriteria, ...Object.fromEntries(named) };
+  const { closedNormal, closedMarginal } = criteria;
+  if (closedMarginal >= closedNormal) return criteria;
+  throw new InputError(
+    'out-of-order',
+    'criteria.closedMarginal',
+    `criteria.closedMarginal is ${closedMarginal}; it must be at least closedNormal, ${closedNormal}.`,
+  );
+}

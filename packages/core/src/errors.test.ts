@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { InputError } from './errors.js';
+import { expect, test, vi } from 'vitest';
+import { InputError, isInputError } from './errors.js';
 
 test('carries code, path, sentence and place', () => {
   const error = new InputError('not-a-number', 'sweep.csv', 'Row 3 is no number.', {
@@ -15,3 +15,19 @@ test('carries code, path, sentence and place', () => {
   });
   expect(error.message).toBe('Row 3 is no number.');
 });
+
+test('is known again across copies of the package, whose classes differ', async () => {
+  vi.resetModules();
+  const other = await import('./errors.js');
+  const error = new other.InputError('empty', 'x', 'x is empty.');
+  expect(error).not.toBeInstanceOf(InputError);
+  expect(isInputError(error)).toBe(true);
+  expect(other.isInputError(new InputError('empty', 'x', 'x is empty.'))).toBe(true);
+});
+
+test.each([undefined, null, 'empty', new Error('x'), { name: 'InputError', code: 'empty' }])(
+  '%s is none',
+  (caught) => {
+    expect(isInputError(caught)).toBe(false);
+  },
+);

@@ -1,11 +1,12 @@
 export type { AbruptDeparture } from './acCoupled/abruptDepartures.js';
 export type { CaptureQuality, Recorder, ReferenceReadings } from './capture/captureQuality.js';
 export { chanceOfSamples } from './capture/chanceOfSamples.js';
+export { checkSweep } from './capture/checkSweep.js';
 export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
 export type { Sampling } from './capture/sampling.js';
-export type { NoReading, Stretch, Sweep, UnreadRows } from './capture/sweep.js';
+export type { NoReading, Stretch, Sweep, SweepLike, UnreadRows } from './capture/sweep.js';
 export type { Clock, TakenStamps } from './capture/takenStamps.js';
 export type {
   Circuit,
@@ -16,7 +17,6 @@ export type {
   Sensor,
   Source,
 } from './circuit/circuit.js';
-export { positionAt } from './circuit/circuit.js';
 export type { NodeName, NumberedNode, NumberedPart, PartName } from './circuit/circuitNetwork.js';
 export {
   type Determined,
@@ -27,6 +27,7 @@ export {
 export type { CircuitFault } from './circuit/faults.js';
 export { inParallel } from './circuit/inParallel.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
+export { positionAt } from './circuit/positionAt.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
 export { chanceAllMissed } from './compare/chanceAllMissed.js';
 export { compareSweeps } from './compare/compareSweeps.js';
@@ -38,11 +39,17 @@ export type {
   SpotState,
   SweepComparison,
 } from './compare/comparison.js';
-export { type Criteria, defaultCriteria } from './criteria.js';
+export {
+  type Criteria,
+  criteriaBounds,
+  defaultCriteria,
+  type NumberCriterion,
+  wholeCriteria,
+} from './criteria.js';
 export { type DrawingEnvelope, drawingEnvelope } from './envelope/drawingEnvelope.js';
 export { type EnvelopeColumns, envelopeColumns } from './envelope/envelopeColumns.js';
 export { type SweepColumns, sweepColumns } from './envelope/sweepColumns.js';
-export { InputError, type TextPlace } from './errors.js';
+export { InputError, isInputError, type TextPlace } from './errors.js';
 export { type AdcConvention, adcCount, adcRatio } from './expectation/adcCount.js';
 export {
   type BlindStretch,
@@ -54,6 +61,7 @@ export {
   carryToVehicle,
   type Hookup,
 } from './expectation/carryReading.js';
+export { checkExpectation } from './expectation/checkExpectation.js';
 export {
   type AnglePerVolt,
   type ClosedSetting,
@@ -115,6 +123,8 @@ export {
   throttlePercentRatio,
 } from './expectation/throttlePercent.js';
 export type { Tolerances } from './expectation/tolerances.js';
+export { checkFields, type FieldRule, type FieldRules, listOf } from './fields.js';
+export type { InputErrorCode } from './inputErrorCode.js';
 export {
   adviseInstruments,
   type InstrumentAdvice,
@@ -170,6 +180,7 @@ export { type Sight, sightOf } from './instruments/sightOf.js';
 export { sourceResistance } from './instruments/sourceResistance.js';
 export { type StepByStep, stepByStep, type Unproved } from './instruments/stepByStep.js';
 export { type LiveSweep, liveSweep, type ProvisionalScore } from './live/liveSweep.js';
+export { nearestName } from './nearestName.js';
 export { findPins } from './pins/findPins.js';
 export type {
   Estimate,
@@ -190,6 +201,7 @@ export { formatResistanceCode } from './quantity/formatResistanceCode.js';
 export { type ParsedQuantity, parseQuantity } from './quantity/parseQuantity.js';
 export { type PreferredRounding, preferredValue } from './quantity/preferredValue.js';
 export { type PreferredSeries, preferredValues } from './quantity/preferredValues.js';
+export { quantityPattern } from './quantity/quantityPattern.js';
 export type { QuantityUnit } from './quantity/unitSpelling.js';
 export type { RatingChecks } from './ratings/checkRatings.js';
 export {
@@ -223,6 +235,7 @@ export {
   type WrongConnection,
   wrongConnections,
 } from './ratings/wrongConnections.js';
+export { checkScore } from './score/checkScore.js';
 export type {
   Advice,
   Cause,
@@ -254,6 +267,7 @@ export type {
   NotJudged,
   ReferenceLine,
   ShaftReadings,
+  ShaftReadingsLike,
   ShapeError,
   ShapeReason,
 } from './shape/shape.js';
@@ -295,6 +309,7 @@ export type {
   TrackRelation,
   TracksComparison,
   TwoTracks,
+  TwoTracksLike,
 } from './tracks/twoTracks.js';
 export type {
   Amps,

@@ -198,7 +198,7 @@ describe('criteriaSchema', () => {
   test.each(Object.keys(defaultCriteria))('%s is needed, and no text', (name) => {
     for (const value of [gone, 'a little', -1]) {
       const paths = refusals(criteriaSchema, changed(defaultCriteria, name, value));
-      expect(paths.map(([at]) => at)).toEqual([name]);
+      expect(new Set(paths.map(([at]) => at))).toEqual(new Set([name]));
     }
   });
 });

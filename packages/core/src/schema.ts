@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { Circuit } from './circuit/circuit.js';
-import type { Criteria } from './criteria.js';
+import { type Criteria, countCriteria, criteriaBounds, type NumberCriterion } from './criteria.js';
 import type { Tolerances } from './expectation/tolerances.js';
+import { leastAbove0, mostAbove0 } from './guard.js';
 import type { Ratings } from './ratings/ratings.js';
 
 const maybe = v.exactOptional;
@@ -12,12 +13,20 @@ const numberBetween = (low: number, high: number, unit = '') => {
   return v.pipe(v.number(wanted), v.minValue(low, wanted), v.maxValue(high, wanted));
 };
 const numberAbove0 = (unit = '') => {
-  const wanted = `It must be a finite number above 0${unit}.`;
-  return v.pipe(v.number(wanted), v.gtValue(0, wanted), v.ltValue(infinity, wanted));
+  const wanted = `It must be a number above 0${unit}, from 1e-30 to 1e30.`;
+  return v.pipe(v.number(wanted), v.minValue(leastAbove0, wanted), v.maxValue(mostAbove0, wanted));
 };
-const wholeNumberFrom = (low: number) => {
-  const wanted = `It must be a whole number, ${low} or more.`;
-  return v.pipe(v.number(wanted), v.safeInteger(wanted), v.minValue(low, wanted));
+/** A limit between its bounds. */
+const criterion = (name: NumberCriterion) => {
+  const [low, high] = criteriaBounds[name];
+  const isCount = countCriteria.includes(name);
+  const wanted = `It must be a ${isCount ? 'whole ' : ''}number from ${low} to ${high}.`;
+  return v.pipe(
+    v.number(wanted),
+    v.check((value) => !isCount || Number.isInteger(value), wanted),
+    v.minValue(low, wanted),
+    v.maxValue(high, wanted),
+  );
 };
 const oneOf = <const Words extends readonly string[]>(...words: Words) =>
   v.picklist(words, `It must be one of: ${words.join(', ')}.`);
@@ -104,7 +113,10 @@ export const circuitSchema = group('a circuit', {
     ohms: maybe(ohms),
     currentLimit: maybe(numberAbove0(' A')),
   }),
-  limiter: ohms,
+  limiter: v.pipe(
+    ohms,
+    v.ltValue(infinity, 'It must be finite: a limiter is a part that is there.'),
+  ),
   leads: maybe(
     group('the leads', { supply: maybe(ohms), ground: maybe(ohms), signal: maybe(ohms) }),
   ),
@@ -190,7 +202,7 @@ const currentRating = group('a current rating', {
  * import { safeParse } from 'valibot';
  * import { ratingsSchema } from '@truesweep/core/schema';
  * safeParse(ratingsSchema, { wiper: { amps: 0.01 } }).success // => true
- * safeParse(ratingsSchema, { wiper: { amps: 0 } }).issues[0].message // => 'It must be a finite number above 0 A.'
+ * safeParse(ratingsSchema, { wiper: { amps: 0 } }).issues[0].message // => 'It must be a number above 0 A, from 1e-30 to 1e30.'
  */
 export const ratingsSchema = v.pipe(
   group('ratings', {
@@ -218,24 +230,33 @@ export const ratingsSchema = v.pipe(
  * import { defaultCriteria } from '@truesweep/core';
  * import { criteriaSchema } from '@truesweep/core/schema';
  * safeParse(criteriaSchema, defaultCriteria).success // => true
- * safeParse(criteriaSchema, { ...defaultCriteria, returns: 1 }).issues[0].message // => 'It must be a whole number, 2 or more.'
+ * safeParse(criteriaSchema, { ...defaultCriteria, returns: 1 }).issues[0].message // => 'It must be a whole number from 2 to 1000.'
  */
-export const criteriaSchema = group('the criteria', {
-  version: v.literal(1, 'It must be 1: this program reads version 1.'),
-  falseDepartures: fraction,
-  visibleSteps: numberAbove0(),
-  visibleSpan: fraction,
-  visibleRipple: numberAbove0(),
-  dropout: numberAbove0(' s'),
-  samplesInDropout: wholeNumberFrom(1),
-  looks: wholeNumberFrom(1),
-  coarsestVisible: fraction,
-  deepDeparture: fraction,
-  sameTravel: fraction,
-  supplyStray: fraction,
-  endAcceptance: oneOf('simple', 'guarded'),
-  endMarginal: fraction,
-  closedNormal: fraction,
-  closedMarginal: fraction,
-  returns: wholeNumberFrom(2),
-}) satisfies v.GenericSchema<unknown, Criteria>;
+export const criteriaSchema = v.pipe(
+  group('the criteria', {
+    version: v.literal(1, 'It must be 1: this program reads version 1.'),
+    falseDepartures: criterion('falseDepartures'),
+    visibleSteps: criterion('visibleSteps'),
+    visibleSpan: criterion('visibleSpan'),
+    visibleRipple: criterion('visibleRipple'),
+    dropout: criterion('dropout'),
+    samplesInDropout: criterion('samplesInDropout'),
+    looks: criterion('looks'),
+    coarsestVisible: criterion('coarsestVisible'),
+    deepDeparture: criterion('deepDeparture'),
+    sameTravel: criterion('sameTravel'),
+    supplyStray: criterion('supplyStray'),
+    endAcceptance: oneOf('simple', 'guarded'),
+    endMarginal: criterion('endMarginal'),
+    closedNormal: criterion('closedNormal'),
+    closedMarginal: criterion('closedMarginal'),
+    returns: criterion('returns'),
+  }),
+  v.forward(
+    v.check(
+      ({ closedNormal, closedMarginal }) => closedMarginal >= closedNormal,
+      'It must be at least closedNormal.',
+    ),
+    ['closedMarginal'],
+  ),
+) satisfies v.GenericSchema<unknown, Criteria>;

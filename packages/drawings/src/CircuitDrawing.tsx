@@ -2,6 +2,7 @@ import { type Circuit, type OperatingPoint, positionAt } from '@truesweep/core';
 import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
+import { circuit as aCircuit, checkProps, point, text } from './checkProps.js';
 import type { CircuitDrawingProps } from './circuitDrawingProps.js';
 import { circuitLayout } from './circuitLayout.js';
 import { Figure } from './Figure.js';
@@ -33,7 +34,9 @@ import { Words } from './Words.js';
  * const svg = renderToString(h(CircuitDrawing, { id: 'bench', circuit, closed, open }));
  * svg.includes('<title id="bench-title">The sensor on the bench</title>') // => true
  */
-export function CircuitDrawing({ id, circuit, closed, open }: CircuitDrawingProps) {
+export function CircuitDrawing(props: CircuitDrawingProps) {
+  checkProps(props, { id: text, circuit: aCircuit, closed: point, open: point });
+  const { id, circuit, closed, open } = props;
   const layout = circuitLayout(circuit);
   const { sensor } = layout;
   const stop = (travel: 0 | 1, { output }: OperatingPoint) => ({

@@ -40,3 +40,12 @@ test('it has a name and a description, and no style of its own', () => {
   expect(svg).toMatch(/<desc id="line-description">The reading goes from 417\u00a0mV/);
   expect(svg).not.toMatch(/ style=|<style|NaN|undefined/);
 });
+
+test('what a framework hands on beside the properties is taken, a mistyped one is not', () => {
+  const more = { children: undefined };
+  expect(() => renderToString(<CurveDrawing id="line" curve={curve} {...more} />)).not.toThrow();
+  const typed = { window: windows };
+  expect(() => renderToString(<CurveDrawing id="line" curve={curve} {...typed} />)).toThrow(
+    expect.objectContaining({ code: 'unknown-field', path: 'props.window' }),
+  );
+});

@@ -1,5 +1,7 @@
+import { listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
+import { curve as aCurve, checkProps, number, windows as someWindows, text } from './checkProps.js';
 import type { CurveDrawingProps } from './curveDrawingProps.js';
 import { curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
@@ -24,7 +26,14 @@ import { Words } from './Words.js';
  * const svg = renderToString(h(CurveDrawing, { id: 'line', curve: expectedCurve(circuit) }));
  * svg.includes('The reading goes from 0\u00a0V closed to 5\u00a0V open.') // => true
  */
-export function CurveDrawing({ id, curve, windows, markers }: CurveDrawingProps) {
+export function CurveDrawing(props: CurveDrawingProps) {
+  checkProps(props, {
+    id: text,
+    curve: aCurve,
+    'windows?': someWindows,
+    'markers?': listOf({ travel: number, volts: number, label: text }),
+  });
+  const { id, curve, windows, markers } = props;
   const layout = curveLayout(curve, windows, markers);
   const range = (stop: 'closed' | 'open') =>
     windows && {

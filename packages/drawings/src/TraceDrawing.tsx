@@ -1,5 +1,13 @@
 import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
+import {
+  checkProps,
+  number,
+  columns as someColumns,
+  findings as someFindings,
+  windows as someWindows,
+  text,
+} from './checkProps.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';
@@ -27,7 +35,15 @@ const numberWidth = 16;
  * const svg = renderToString(h(TraceDrawing, { id: 'trace', columns, findings: [] }));
  * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
  */
-export function TraceDrawing({ id, columns, findings, windows, whole }: TraceDrawingProps) {
+export function TraceDrawing(props: TraceDrawingProps) {
+  checkProps(props, {
+    id: text,
+    columns: someColumns,
+    findings: someFindings,
+    'windows?': someWindows,
+    'whole?': { low: number, high: number, interval: number },
+  });
+  const { id, columns, findings, windows, whole } = props;
   const layout = traceLayout(columns, findings, windows, whole);
   const { plot } = layout;
   const { start, end, low, high } = columns;

@@ -1,6 +1,7 @@
-import type { Finding } from '@truesweep/core';
+import { checkScore, type Finding, type Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
+import { checkProps, text } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import type { TravelMapDrawingProps } from './travelMapDrawingProps.js';
@@ -21,7 +22,13 @@ const legendStep = 96;
  * const score = { strokes: [], findings: [], spots: [], coverage: { opening: [1, 0], closing: [0, 0] } };
  * renderToString(h(TravelMapDrawing, { id: 'map', score })).includes('nothing is marked') // => true
  */
-export function TravelMapDrawing({ id, score }: TravelMapDrawingProps) {
+export function TravelMapDrawing(props: TravelMapDrawingProps) {
+  checkProps(props, {
+    id: text,
+    score: (value, path) =>
+      checkScore(value as Score, path, ['strokes', 'findings', 'spots', 'coverage']),
+  });
+  const { id, score } = props;
   const { width, height, plot, ticks, rows, marks, rowsEnd, strips, spots } =
     travelMapLayout(score);
   const kinds = [...new Set(score.findings.map(({ kind }) => kind))];

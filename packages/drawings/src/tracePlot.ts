@@ -1,3 +1,5 @@
+import { InputError } from '@truesweep/core';
+
 /** Size of a trace's drawing, and where its axes stand in it. */
 export const size = { width: 760, height: 360 } as const;
 export const plot = { left: 48, right: 704, top: 48, bottom: 316 } as const;
@@ -19,5 +21,8 @@ export const traceColumns: number = plot.right - plot.left;
  * tracePart(48 / 760) // => 0
  */
 export function tracePart(across: number): number {
+  if (typeof across !== 'number' || !(Math.abs(across) <= 1e6)) {
+    throw new InputError('not-finite', 'across', 'across must be a part of the width, 0 to 1.');
+  }
   return (across * size.width - plot.left) / traceColumns;
 }

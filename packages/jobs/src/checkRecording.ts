@@ -1,4 +1,5 @@
-import { InputError } from '@truesweep/core';
+import { checkFields, InputError } from '@truesweep/core';
+import { checkIdentity, namedRules } from './checkInput.js';
 import type { RecordingIdentity } from './identifyRecording.js';
 import type { JobRecording } from './job.js';
 
@@ -11,9 +12,12 @@ import type { JobRecording } from './job.js';
  * checkRecording({ file: 'port.csv', bytes: 3 }, { bytes: 3, sha256: '' }) // => undefined
  */
 export function checkRecording(
-  { file, bytes, sha256 }: Pick<JobRecording, 'file' | 'bytes' | 'sha256'>,
+  recording: Pick<JobRecording, 'file' | 'bytes' | 'sha256'>,
   found: RecordingIdentity,
 ): void {
+  checkFields(recording, 'recording', namedRules);
+  checkIdentity(found, 'found');
+  const { file, bytes, sha256 } = recording;
   const isOther =
     (bytes !== undefined && bytes !== found.bytes) ||
     (sha256 !== undefined && sha256 !== found.sha256);

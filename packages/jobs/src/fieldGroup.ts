@@ -1,5 +1,5 @@
+import { nearestName } from '@truesweep/core';
 import * as v from 'valibot';
-import { nearestName } from './nearestName.js';
 import { clipped, refusal, shown } from './refusal.js';
 
 /**

@@ -1,3 +1,5 @@
+import { listOf } from '@truesweep/core';
+import { checkBytes, checkText, namedRules } from './checkInput.js';
 import { checkRecording } from './checkRecording.js';
 import { identifyRecording, type RecordingIdentity } from './identifyRecording.js';
 import type { JobRecording } from './job.js';
@@ -37,6 +39,8 @@ export async function findRecordings(
   recordings: readonly JobRecording[],
   files: readonly NamedFile[],
 ): Promise<readonly FoundRecording[]> {
+  listOf(namedRules)(recordings, 'recordings');
+  listOf({ name: checkText, bytes: checkBytes })(files, 'files');
   const known = await Promise.all(
     files.map(async (file) => ({ file, identity: await identifyRecording(file.bytes) })),
   );

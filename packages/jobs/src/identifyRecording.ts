@@ -1,3 +1,5 @@
+import { checkBytes } from './checkInput.js';
+
 /** What tells a recording from others of the same name. */
 export interface RecordingIdentity {
   /** Size of the file, bytes, 0 or more. */
@@ -15,6 +17,7 @@ export interface RecordingIdentity {
  * identity.sha256.slice(0, 8) // => 'ba7816bf'
  */
 export async function identifyRecording(bytes: Uint8Array): Promise<RecordingIdentity> {
+  checkBytes(bytes, 'bytes');
   const digest = await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>);
   const sha256 = Array.from(new Uint8Array(digest), (byte) =>
     byte.toString(16).padStart(2, '0'),

@@ -1,5 +1,6 @@
 import { type Circuit, inParallel } from '@truesweep/core';
 import type { Job } from './job.js';
+import { knownJob } from './parseJob.js';
 
 /**
  * The bench circuit of a job: its sensor on its hook-up, with the instrument's input across the pull-down.
@@ -14,7 +15,8 @@ import type { Job } from './job.js';
  * });
  * jobCircuit(job).load // => { pullDown: 8000 }
  */
-export function jobCircuit({ sensor, hookUp, instrument }: Job): Circuit {
+export function jobCircuit(job: Job): Circuit {
+  const { sensor, hookUp, instrument } = knownJob(job);
   const { name: _, tolerances: __, ...parts } = sensor;
   const { source, limiter, leads, pullDown, pullUp } = hookUp;
   return {

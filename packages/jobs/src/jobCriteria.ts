@@ -1,5 +1,6 @@
-import { type Criteria, defaultCriteria } from '@truesweep/core';
+import { type Criteria, wholeCriteria } from '@truesweep/core';
 import type { Job } from './job.js';
+import { knownJob } from './parseJob.js';
 
 /**
  * The limits that a job is judged by: the defaults with what the job names in their place.
@@ -15,6 +16,7 @@ import type { Job } from './job.js';
  * });
  * jobCriteria(job).dropout // => 0.02
  */
-export function jobCriteria({ criteria }: Job): Criteria {
-  return { ...defaultCriteria, ...criteria };
+export function jobCriteria(job: Job): Criteria {
+  const { criteria } = knownJob(job);
+  return wholeCriteria(criteria ?? {});
 }

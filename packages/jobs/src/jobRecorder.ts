@@ -1,5 +1,6 @@
 import type { Recorder } from '@truesweep/core';
 import type { Job } from './job.js';
+import { knownJob } from './parseJob.js';
 
 /**
  * What a job knows of its recorder.
@@ -14,7 +15,8 @@ import type { Job } from './job.js';
  * });
  * jobRecorder(job) // => { resolution: 0.001 }
  */
-export function jobRecorder({ instrument }: Job): Recorder {
+export function jobRecorder(job: Job): Recorder {
+  const { instrument } = knownJob(job);
   const { name: _, inputResistance: __, ...recorder } = instrument;
   return recorder;
 }

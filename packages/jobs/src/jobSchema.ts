@@ -1,11 +1,19 @@
-import type { Criteria, Sampling, Stretch } from '@truesweep/core';
+import {
+  type Criteria,
+  criteriaBounds,
+  type NumberCriterion,
+  type Sampling,
+  type Stretch,
+} from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
 import { fieldGroup } from './fieldGroup.js';
 import { jsonSchemaOf } from './jsonSchemaOf.js';
 import {
   ampsField,
+  criterionField,
   fractionField,
+  fullScaleField,
   hertzField,
   momentField,
   ohmsField,
@@ -25,7 +33,7 @@ const textField = v.pipe(
     (value) => typeof value === 'string' && value.trim() !== '',
     ({ input }) => refusal('not-a-text', `is ${shown(input)}; it must be a text that isn't empty.`),
   ),
-  jsonSchemaOf({ type: 'string', minLength: 1 }),
+  jsonSchemaOf({ type: 'string', pattern: '\\S' }),
 );
 
 const oneOf = <Text extends string>(...texts: readonly Text[]) =>
@@ -141,23 +149,47 @@ const instrument = fieldGroup('an instrument', {
   sampledEvery: maybe(secondsField),
 });
 
+/** A limit that bears no unit, between its bounds. */
+const plainCriterion = (name: NumberCriterion, isCount: boolean) => {
+  const [low, high] = criteriaBounds[name];
+  return v.pipe(
+    v.custom<number>(
+      (value) =>
+        typeof value === 'number' &&
+        (!isCount || Number.isInteger(value)) &&
+        value >= low &&
+        value <= high,
+      ({ input }) =>
+        refusal(
+          isCount ? 'not-a-count' : 'out-of-range',
+          `is ${shown(input)}; it must be a ${isCount ? 'whole ' : ''}number from ${low} to ${high}.`,
+        ),
+    ),
+    jsonSchemaOf({ type: isCount ? 'integer' : 'number', minimum: low, maximum: high }),
+  );
+};
+
+const fraction = (name: NumberCriterion) => maybe(criterionField(name, '%'));
+const factor = (name: NumberCriterion) => maybe(plainCriterion(name, false));
+const count = (name: NumberCriterion) => maybe(plainCriterion(name, true));
+
 const criteria = fieldGroup('the criteria', {
-  falseDepartures: maybe(fractionField),
-  visibleSteps: maybe(factorField),
-  visibleSpan: maybe(fractionField),
-  visibleRipple: maybe(factorField),
-  dropout: maybe(secondsField),
-  samplesInDropout: maybe(countFrom(1)),
-  looks: maybe(countFrom(1)),
-  coarsestVisible: maybe(fractionField),
-  deepDeparture: maybe(fractionField),
-  sameTravel: maybe(fractionField),
-  supplyStray: maybe(fractionField),
+  falseDepartures: fraction('falseDepartures'),
+  visibleSteps: factor('visibleSteps'),
+  visibleSpan: fraction('visibleSpan'),
+  visibleRipple: factor('visibleRipple'),
+  dropout: maybe(criterionField('dropout', 's')),
+  samplesInDropout: count('samplesInDropout'),
+  looks: count('looks'),
+  coarsestVisible: fraction('coarsestVisible'),
+  deepDeparture: fraction('deepDeparture'),
+  sameTravel: fraction('sameTravel'),
+  supplyStray: fraction('supplyStray'),
   endAcceptance: maybe(oneOf<Criteria['endAcceptance']>('simple', 'guarded')),
-  endMarginal: maybe(fractionField),
-  closedNormal: maybe(fractionField),
-  closedMarginal: maybe(fractionField),
-  returns: maybe(countFrom(2)),
+  endMarginal: fraction('endMarginal'),
+  closedNormal: fraction('closedNormal'),
+  closedMarginal: fraction('closedMarginal'),
+  returns: count('returns'),
 });
 
 const hashField = v.pipe(
@@ -221,7 +253,7 @@ const recording = fieldGroup('a recording', {
   ),
   sound: maybe(
     fieldGroup("what a sound recording doesn't tell", {
-      fullScale: someVoltsField,
+      fullScale: fullScaleField,
       attenuation: factorField,
       microphoneBias: oneOf('off'),
       signalChannel: maybe(countFrom(0)),

@@ -1,5 +1,6 @@
 import type { Tolerances } from '@truesweep/core';
 import type { Job } from './job.js';
+import { knownJob } from './parseJob.js';
 
 /**
  * How far the parts of a job may be from their nominal values. The pull-down's tolerance is taken for the pull-down
@@ -15,6 +16,7 @@ import type { Job } from './job.js';
  * });
  * jobTolerances(job) // => { track: 0.2, limiter: 0.05 }
  */
-export function jobTolerances({ sensor, hookUp }: Job): Tolerances {
+export function jobTolerances(job: Job): Tolerances {
+  const { sensor, hookUp } = knownJob(job);
   return { ...sensor.tolerances, ...hookUp.tolerances };
 }

@@ -30,8 +30,19 @@ export function parseJob(json: unknown): Job {
   if (version > 2) refuseNewer(version);
   const schema = version === 1 ? jobSchemaOfVersion1 : jobSchema;
   const result = v.safeParse(schema, json, { abortEarly: true });
-  if (result.success) return result.output;
+  if (result.success) {
+    known.add(result.output);
+    return result.output;
+  }
   throw inputErrorOf(result.issues[0]);
+}
+
+/** Jobs that were read here: they need no second look. */
+const known = new WeakSet<object>();
+
+/** A job that is surely one: as it is where {@link parseJob} read it, else read as that does. */
+export function knownJob(job: Job): Job {
+  return known.has(job) ? job : parseJob(job);
 }
 
 /** The version that a job says, or 0 where it says none. */

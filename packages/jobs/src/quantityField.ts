@@ -1,4 +1,13 @@
-import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
+import {
+  criteriaBounds,
+  formatQuantity,
+  InputError,
+  type InputErrorCode,
+  type NumberCriterion,
+  parseQuantity,
+  type QuantityUnit,
+  quantityPattern,
+} from '@truesweep/core';
 import * as v from 'valibot';
 import { jsonSchemaOf } from './jsonSchemaOf.js';
 import { refusal, shown } from './refusal.js';
@@ -7,40 +16,50 @@ import { refusal, shown } from './refusal.js';
 interface Range {
   readonly wanted: string;
   readonly holds: (value: number) => boolean;
-  readonly limits: Readonly<Record<string, number>>;
+  /** What a number may be; alternatives where it is more than one stretch. */
+  readonly limits: readonly Readonly<Record<string, number>>[];
 }
 
 const between = (low: number, high: number, unit: QuantityUnit): Range => ({
   wanted: `from ${formatQuantity(low, unit, { trim: true })} to ${formatQuantity(high, unit, { trim: true })}`,
   holds: (value) => value >= low && value <= high,
-  limits: { minimum: low, maximum: high },
+  limits: [{ minimum: low, maximum: high }],
 });
 
 const above0 = (unit: QuantityUnit): Range => ({
   wanted: `above 0 ${unit}`,
-  holds: (value) => value > 0 && value < Number.POSITIVE_INFINITY,
-  limits: { exclusiveMinimum: 0 },
+  holds: (value) => value >= 1e-30 && value <= 1e30,
+  limits: [{ minimum: 1e-30, maximum: 1e30 }],
 });
 
 const fractionRange: Range = {
   wanted: 'a fraction from 0 to 1, or a text such as "5 %"',
   holds: (value) => value >= 0 && value <= 1,
-  limits: { minimum: 0, maximum: 1 },
+  limits: [{ minimum: 0, maximum: 1 }],
 };
 
 /** Resistances that the core computes with. */
 const ohmsRange: Range = {
   wanted: '0 Ω, or from 1 pΩ to 10¹⁸ Ω',
   holds: (value) => value === 0 || (value >= 1e-12 && value <= 1e18),
-  limits: { minimum: 0, maximum: 1e18 },
+  limits: [
+    { minimum: 0, maximum: 0 },
+    { minimum: 1e-12, maximum: 1e18 },
+  ],
 };
 
 /** A number in the SI unit, or a text such as `4k7`, read into the SI unit. */
-function quantityField(unit: QuantityUnit, range: Range, prepare = (text: string) => text) {
+function quantityField(
+  unit: QuantityUnit,
+  range: Range,
+  prepare = (text: string) => text,
+  pattern?: string,
+) {
+  const isFraction = unit === '%';
   return v.pipe(
     v.unknown(),
     v.rawTransform<unknown, number>(({ dataset, addIssue, NEVER }) => {
-      const refuse = (code: string, predicate: string) => {
+      const refuse = (code: InputErrorCode, predicate: string) => {
         addIssue({ message: refusal(code, predicate) });
         return NEVER;
       };
@@ -48,18 +67,31 @@ function quantityField(unit: QuantityUnit, range: Range, prepare = (text: string
       const value = typeof given === 'string' ? read(prepare(given), unit) : given;
       if (value instanceof InputError) return refuse(value.code, `can't be read: ${value.message}`);
       if (typeof value !== 'number') {
-        const right = `it must be a number in ${unit === '%' ? 'hundredths of 1' : unit} or a text with its unit`;
-        return refuse('not-a-quantity', `is ${shown(given)}; ${right}.`);
+        const right = isFraction
+          ? 'a fraction such as 0.05, or a text such as "5 %"'
+          : `a number in ${unit} or a text with its unit`;
+        return refuse('not-a-quantity', `is ${shown(given)}; it must be ${right}.`);
+      }
+      if (isFraction && typeof given === 'string' && /\d\s*$/.test(given)) {
+        const [bare, hundredfold] = [value, 100 * value].map((one) =>
+          formatQuantity(one, '%', { digits: 12, trim: true }),
+        );
+        const right =
+          'write the one that is meant with its %, or a fraction without quotation marks';
+        return refuse(
+          'ambiguous-fraction',
+          `is ${shown(given)}, which can be read as ${bare} or ${hundredfold}; ${right}.`,
+        );
       }
       if (range.holds(value)) return value;
       const code = value < 0 ? 'negative' : 'out-of-range';
       return refuse(code, `is ${shown(given)}; it must be ${range.wanted}.`);
     }),
     jsonSchemaOf({
-      description: `${unit === '%' ? 'A fraction' : `A number in ${unit}`}, or a text with its unit; ${range.wanted}.`,
+      description: `${isFraction ? 'A fraction' : `A number in ${unit}`}, or a text with its unit; ${range.wanted}.`,
       anyOf: [
-        { type: 'number', ...range.limits },
-        { type: 'string', minLength: 1 },
+        ...range.limits.map((limits) => ({ type: 'number', ...limits })),
+        { type: 'string', pattern: pattern ?? quantityPattern(unit, !isFraction) },
       ],
     }),
   );
@@ -80,7 +112,7 @@ export const ohmsField = quantityField('Ω', ohmsRange);
 export const someOhmsField = quantityField('Ω', {
   wanted: 'from 1 pΩ to 10¹⁸ Ω',
   holds: (value) => value >= 1e-12 && value <= 1e18,
-  limits: { minimum: 1e-12, maximum: 1e18 },
+  limits: [{ minimum: 1e-12, maximum: 1e18 }],
 });
 /** A voltage of a source: `5`, `"5 V"`. */
 export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
@@ -88,6 +120,8 @@ export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
 export const signedVoltsField = quantityField('V', between(-1e6, 1e6, 'V'));
 /** A voltage above 0 V. */
 export const someVoltsField = quantityField('V', above0('V'));
+/** What a full-scale sample of a sound recording stands for. */
+export const fullScaleField = quantityField('V', between(1e-12, 1e6, 'V'));
 export const ampsField = quantityField('A', above0('A'));
 export const hertzField = quantityField('Hz', above0('Hz'));
 export const secondsField = quantityField('s', above0('s'));
@@ -96,6 +130,15 @@ export const momentField = quantityField('s', between(-1e12, 1e12, 's'));
 /** A fraction: `0.05`, `"5 %"`. */
 export const fractionField = quantityField('%', fractionRange);
 /** A tolerance to both sides: `0.05`, `"5 %"`, `"±5 %"`. */
-export const toleranceField = quantityField('%', fractionRange, (text) =>
-  text.trim().replace(/^±/, ''),
+export const toleranceField = quantityField(
+  '%',
+  fractionRange,
+  (text) => text.trim().replace(/^±/, ''),
+  quantityPattern('%', false).replace('^\\s*', '^\\s*(?:±\\s*)?'),
 );
+
+/** A limit of the criteria: a fraction or a time, between its bounds. */
+export function criterionField(name: NumberCriterion, unit: '%' | 's') {
+  const [low, high] = criteriaBounds[name];
+  return quantityField(unit, between(low, high, unit));
+}

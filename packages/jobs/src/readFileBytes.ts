@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
+import { checkPath } from './checkInput.js';
 
-const wrongs: Readonly<Record<string, readonly [code: string, sentence: string]>> = {
+const wrongs: Readonly<Record<string, readonly [code: InputErrorCode, sentence: string]>> = {
   ENOENT: ['missing-file', 'There is no such file; check its name and folder.'],
   EISDIR: ['not-a-file', 'This is a folder; name a file in it.'],
   EACCES: ['unreadable-file', 'The file may not be read; ask its owner for the right to.'],
@@ -18,6 +19,7 @@ const wrongs: Readonly<Record<string, readonly [code: string, sentence: string]>
  * bytes.length > 0 // => true
  */
 export async function readFileBytes(path: string): Promise<Uint8Array> {
+  checkPath(path);
   try {
     return await readFile(path);
   } catch (error) {

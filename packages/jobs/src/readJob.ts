@@ -1,4 +1,5 @@
 import { InputError } from '@truesweep/core';
+import { checkText } from './checkInput.js';
 import { findJsonFault, type JsonFault } from './findJsonFault.js';
 import type { Job } from './job.js';
 import { parseJob } from './parseJob.js';
@@ -21,6 +22,8 @@ import { shown } from './refusal.js';
  * code // => 'not-json at column 17'
  */
 export function readJob(text: string, name = 'job'): Job {
+  checkText(text, 'text', "the text of a job's file; decode its bytes first");
+  checkText(name, 'name', 'the name of the file');
   const plain = text.replace(/^\uFEFF/, '');
   const fault = findJsonFault(plain);
   if (fault !== undefined) refuse(plain, fault, name);

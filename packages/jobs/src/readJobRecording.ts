@@ -1,4 +1,11 @@
-import { type Fraction, InputError, type Recorder, type Sweep } from '@truesweep/core';
+import {
+  checkFields,
+  checkSweep,
+  type Fraction,
+  InputError,
+  type Recorder,
+  type Sweep,
+} from '@truesweep/core';
 import {
   type DelimitedReading,
   delimitedReader,
@@ -6,8 +13,10 @@ import {
   readSound,
   type SoundReading,
 } from '@truesweep/recordings';
+import { checkBytes, namedRules } from './checkInput.js';
 import type { Job, JobRecording } from './job.js';
 import { jobRecorder } from './jobRecorder.js';
+import { shown } from './refusal.js';
 
 /** A recording that was read as its job says. */
 export interface ReadRecording {
@@ -46,10 +55,22 @@ const pieceBytes = 2 ** 22;
  */
 export function readJobRecording(
   bytes: Uint8Array,
-  { file, text, sound, stretches }: Pick<JobRecording, 'file' | 'text' | 'sound' | 'stretches'>,
+  recording: Pick<JobRecording, 'file' | 'text' | 'sound' | 'stretches'>,
   job: Job,
   onRead: (part: Fraction) => void = () => {},
 ): ReadRecording {
+  checkBytes(bytes, 'bytes');
+  checkFields(recording, 'recording', namedRules);
+  if (typeof onRead !== 'function') {
+    throw new InputError(
+      'not-a-function',
+      'onRead',
+      `onRead is ${shown(onRead)}; it must be a function.`,
+    );
+  }
+  const { file, text, sound, stretches } = recording;
+  if (text !== undefined) checkNameless(text, 'recording.text');
+  if (sound !== undefined) checkNameless(sound, 'recording.sound');
   const recorder = jobRecorder(job);
   if (!isSound(bytes)) {
     const reader = delimitedReader({ ...text, name: file });
@@ -79,6 +100,12 @@ export function readJobRecording(
   return { sweep: noted(sweep, stretches), reading, recorder: { range, ...recorder } };
 }
 
+/** Refuses options that are no group: their names and values are the reader's to check. */
+function checkNameless(options: unknown, path: string): void {
+  if (typeof options === 'object' && options !== null && !Array.isArray(options)) return;
+  throw new InputError('not-a-group', path, `${path} is ${shown(options)}; it must be an object.`);
+}
+
 function noted(sweep: Sweep, stretches: JobRecording['stretches']): Sweep {
-  return stretches ? { ...sweep, stretches } : sweep;
+  return stretches ? checkSweep({ ...sweep, stretches }) : sweep;
 }

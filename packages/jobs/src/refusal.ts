@@ -1,4 +1,4 @@
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
 import type { BaseIssue } from 'valibot';
 
 /**
@@ -7,7 +7,7 @@ import type { BaseIssue } from 'valibot';
  *
  * @param name The field of the group that is refused, where it isn't the whole of it.
  */
-export function refusal(code: string, predicate: string, name?: string): string {
+export function refusal(code: InputErrorCode, predicate: string, name?: string): string {
   return JSON.stringify([code, predicate, name]);
 }
 
@@ -28,10 +28,12 @@ function pathOf({ path }: BaseIssue<unknown>): string {
 /** A value of a job as it is shown in a refusal. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'missing';
+  if (value === null) return 'null';
   if (typeof value === 'number') return String(value).replace('-', '−');
   if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object' && value !== null) return 'a group of fields';
-  return clipped(JSON.stringify(value) ?? String(value));
+  if (typeof value === 'object') return 'a group of fields';
+  if (typeof value === 'string') return clipped(JSON.stringify(value));
+  return typeof value === 'boolean' ? `${value}` : `a ${typeof value}`;
 }
 
 /** The beginning of a text that no line would hold. */

@@ -1,6 +1,8 @@
 import { randomBytes } from 'node:crypto';
 import { link, lstat, open, rename, rm } from 'node:fs/promises';
-import { InputError } from '@truesweep/core';
+import { checkFields, InputError } from '@truesweep/core';
+import { checkBytes, checkPath } from './checkInput.js';
+import { shown } from './refusal.js';
 import { removeAbandoned } from './removeAbandoned.js';
 
 const wrongs: Readonly<Record<string, string>> = {
@@ -32,8 +34,11 @@ const wrongs: Readonly<Record<string, string>> = {
 export async function writeFileAtomically(
   path: string,
   data: string | Uint8Array,
-  { overwrite = false }: { readonly overwrite?: boolean } = {},
+  options: { readonly overwrite?: boolean } = {},
 ): Promise<void> {
+  checkPath(path);
+  if (typeof data !== 'string') checkBytes(data, 'data');
+  const { overwrite = false } = checkedOptions(options);
   await refuseWhatIsNoFile(path);
   const partial = `${path}.truesweep-${randomBytes(6).toString('hex')}.part`;
   try {
@@ -45,6 +50,20 @@ export async function writeFileAtomically(
   } finally {
     await rm(partial, { force: true }).catch(() => {});
   }
+}
+
+function checkedOptions(options: { readonly overwrite?: boolean }) {
+  checkFields(options, 'options', {
+    'overwrite?': (value, at) => {
+      if (typeof value === 'boolean') return;
+      throw new InputError(
+        'not-boolean',
+        at,
+        `${at} is ${shown(value)}; it must be true or false.`,
+      );
+    },
+  });
+  return options;
 }
 
 /** What would be lost by a rename over it, without being the file that was meant. */

@@ -1,4 +1,5 @@
 import type { Job } from './job.js';
+import { knownJob } from './parseJob.js';
 
 /**
  * The text of a job's file: JSON of the newest version with every quantity in SI units.
@@ -14,5 +15,5 @@ import type { Job } from './job.js';
  * readJob(text).sensor.track // => 4700
  */
 export function writeJob(job: Job): string {
-  return `${JSON.stringify(job, undefined, 2)}\n`;
+  return `${JSON.stringify(knownJob(job), undefined, 2)}\n`;
 }

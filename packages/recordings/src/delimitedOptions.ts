@@ -1,4 +1,5 @@
-import { InputError } from '@truesweep/core';
+import { checkFields, type FieldRule, type FieldRules, InputError } from '@truesweep/core';
+import { shown, textOption } from './shown.js';
 
 /** What parts the fields of a row; a run of spaces counts as one. */
 export type Delimiter = ',' | ';' | '\t' | '|' | ' ';
@@ -62,14 +63,33 @@ export const decimalSigns: readonly DecimalSign[] = ['.', ','];
 const timeUnits: readonly TimeUnit[] = ['s', 'ms', 'µs', 'clock'];
 const signalUnits: readonly SignalUnit[] = ['V', 'mV', 'counts', '%'];
 
-/** Refuses an option that is given but is none of its values. */
+const column = (value: unknown, path: string): void => {
+  if (typeof value === 'string' || (Number.isInteger(value) && (value as number) >= 0)) return;
+  throw new InputError(
+    typeof value === 'number' ? 'no-such-column' : 'not-a-column',
+    path,
+    `${path} is ${shown(value)}; it must be a heading, or the column's number counted from 0.`,
+  );
+};
+
+const optionRules: FieldRules = {
+  'name?': textOption,
+  'delimiter?': oneOf(delimiters),
+  'decimal?': oneOf(decimalSigns),
+  'timeColumn?': column,
+  'signalColumn?': column,
+  'supplyColumn?': column,
+  'secondColumn?': column,
+  'positionColumn?': column,
+  'timeUnit?': oneOf(timeUnits),
+  'signalUnit?': oneOf(signalUnits),
+  'voltsPerUnit?': aboveZero('V'),
+  'sampleRate?': aboveZero('Hz'),
+};
+
+/** Refuses an option that is none of its values, or that nobody knows. */
 export function checkOptions(options: DelimitedOptions): void {
-  oneOf(options.delimiter, delimiters, 'delimiter');
-  oneOf(options.decimal, decimalSigns, 'decimal');
-  oneOf(options.timeUnit, timeUnits, 'timeUnit');
-  oneOf(options.signalUnit, signalUnits, 'signalUnit');
-  aboveZero(options.voltsPerUnit, 'voltsPerUnit', 'V');
-  aboveZero(options.sampleRate, 'sampleRate', 'Hz');
+  checkFields(options, 'options', optionRules);
   if (options.sampleRate === undefined || options.timeColumn === undefined) return;
   throw new InputError(
     'two-times',
@@ -78,21 +98,19 @@ export function checkOptions(options: DelimitedOptions): void {
   );
 }
 
-function oneOf(value: string | undefined, allowed: readonly string[], name: string): void {
-  if (value === undefined || allowed.includes(value)) return;
-  const list = allowed.map((one) => JSON.stringify(one)).join(', ');
-  throw new InputError(
-    'not-one-of',
-    `options.${name}`,
-    `${name} is ${JSON.stringify(value)}; it must be one of ${list}.`,
-  );
+function oneOf(allowed: readonly string[]): FieldRule {
+  return (value, path) => {
+    if (allowed.includes(value as string)) return;
+    const list = allowed.map((one) => JSON.stringify(one)).join(', ');
+    const wrong = `${path} is ${shown(value)}; it must be one of ${list}.`;
+    throw new InputError('not-one-of', path, wrong);
+  };
 }
 
-function aboveZero(value: number | undefined, name: string, unit: string): void {
-  if (value === undefined || (value > 0 && value < Number.POSITIVE_INFINITY)) return;
-  throw new InputError(
-    'out-of-range',
-    `options.${name}`,
-    `${name} is ${value} ${unit}; it must be a finite number above 0 ${unit}.`,
-  );
+function aboveZero(unit: string): FieldRule {
+  return (value, path) => {
+    if (typeof value === 'number' && value >= 1e-30 && value <= 1e30) return;
+    const wanted = `a number above 0 ${unit}, from 1e-30 to 1e30`;
+    throw new InputError('out-of-range', path, `${path} is ${shown(value)}; it must be ${wanted}.`);
+  };
 }

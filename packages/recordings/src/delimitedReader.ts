@@ -14,6 +14,7 @@ import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
 import { refusePoints } from './refusePoints.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
+import { checkBytes } from './shown.js';
 import type { TakenFrom } from './takenFrom.js';
 
 /** How a text file was read, so that a person can check it. */
@@ -84,6 +85,7 @@ export function delimitedReader(options: DelimitedOptions = {}): DelimitedReader
   };
   return {
     feed(bytes) {
+      checkBytes(bytes, 'bytes');
       if (open) return open.scanner.scan(open.recode(bytes));
       pieces.push(bytes);
       size += bytes.length;

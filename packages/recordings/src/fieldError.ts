@@ -1,4 +1,4 @@
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
 import { columnRoles } from './columnRoles.js';
 import type { ColumnRole } from './delimitedOptions.js';
 import { isNoReading } from './lineKind.js';
@@ -69,7 +69,7 @@ function firstWrong(bytes: Uint8Array, bounds: FieldBounds, layout: RowLayout): 
   return wrong[0] ?? { index: bounds.count };
 }
 
-function describe(text: string, isInfinite: boolean): { code: string; wrong: string } {
+function describe(text: string, isInfinite: boolean): { code: InputErrorCode; wrong: string } {
   if (text === '') return { code: 'missing-field', wrong: 'is missing' };
   const shown = text.length > 40 ? `${text.slice(0, 39)}…` : text;
   if (isInfinite || /^[+-]?(inf|infinity|∞)$/i.test(text)) {

@@ -1,3 +1,6 @@
+import { InputError } from '@truesweep/core';
+import { shown } from './shown.js';
+
 /**
  * Where a recording comes from piece by piece: a stream of the web (`ReadableStream`) or of Node, any other async iterable of bytes, or a file
  * in a browser (`File`, `Blob`). These are told by what is used of them, so that no program needs the types of a page or of Node.
@@ -27,6 +30,13 @@ interface ByteFile {
 
 /** The pieces of a recording. A stream is let go of where reading ends early. */
 export async function* piecesOf(source: RecordingSource): AsyncGenerator<Uint8Array> {
+  if (!isSource(source)) {
+    throw new InputError(
+      source === undefined || source === null ? 'missing' : 'not-bytes',
+      'source',
+      `source is ${shown(source)}; it must be a stream of bytes, an async iterable of Uint8Arrays, or a Blob.`,
+    );
+  }
   if (Symbol.asyncIterator in source) {
     yield* source;
     return;
@@ -42,4 +52,9 @@ export async function* piecesOf(source: RecordingSource): AsyncGenerator<Uint8Ar
   } finally {
     await reader.cancel();
   }
+}
+
+function isSource(value: unknown): value is RecordingSource {
+  if (typeof value !== 'object' || value === null) return false;
+  return Symbol.asyncIterator in value || value instanceof Blob || 'getReader' in value;
 }

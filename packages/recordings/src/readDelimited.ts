@@ -1,5 +1,6 @@
 import type { DelimitedOptions } from './delimitedOptions.js';
 import { type DelimitedRecording, delimitedReader } from './delimitedReader.js';
+import { checkBytes } from './shown.js';
 
 /**
  * Reads a recorded sweep from delimited text (UTF-8, UTF-16, or the western single-byte code): one row a sample, a column of times and one of
@@ -31,6 +32,7 @@ export function readDelimited(
   options: DelimitedOptions = {},
 ): DelimitedRecording {
   const reader = delimitedReader(options);
+  if (typeof input !== 'string') checkBytes(input, 'input');
   reader.feed(typeof input === 'string' ? new TextEncoder().encode(input) : input);
   return reader.end();
 }

@@ -1,4 +1,10 @@
-import { type Criteria, type Expectation, type Score, sweepColumns } from '@truesweep/core';
+import {
+  type Criteria,
+  checkFields,
+  type Expectation,
+  type Score,
+  sweepColumns,
+} from '@truesweep/core';
 import { TraceDrawing, TravelMapDrawing, traceColumns } from '@truesweep/drawings';
 import {
   checkRows,
@@ -14,8 +20,13 @@ import {
   verdictLabels,
   verdictMeanings,
 } from '@truesweep/wording';
+import { recordingRules, text } from './checkedReport.js';
 import type { ReportRecording } from './report.js';
 import { Table } from './Table.js';
+
+const any = () => {};
+/** What a framework hands to any component beside its own properties. */
+const ofFramework = { 'children?': any, 'key?': any, 'ref?': any };
 
 /** So many findings are listed; the drawings mark all of them. */
 const mostListed = 12;
@@ -59,9 +70,10 @@ export function RecordingPart(props: {
  * renderToString(h(RecordingAnswer, { score, criteria: defaultCriteria })).includes('Inconclusive') // => true
  */
 export function RecordingAnswer(props: { readonly score: Score; readonly criteria: Criteria }) {
+  checkFields(props, 'props', { score: any, criteria: any, ...ofFramework });
   const { score, criteria } = props;
-  const { verdict } = score;
   const { sure, cause, next, abrupt } = scoreSentences(score, criteria);
+  const { verdict } = score;
   return (
     <>
       <p class={`verdict ${verdict}`}>
@@ -98,6 +110,12 @@ export function RecordingEvidence(props: {
   readonly recording: Omit<ReportRecording, 'sweep'>;
   readonly criteria: Criteria;
 }) {
+  checkFields(props, 'props', {
+    id: text,
+    recording: recordingRules,
+    criteria: any,
+    ...ofFramework,
+  });
   const { id, recording, criteria } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;

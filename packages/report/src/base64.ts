@@ -1,3 +1,5 @@
+import { InputError } from '@truesweep/core';
+
 /** Numbers as text: 64-bit floating point, little-endian, in base 64 (RFC 4648, section 4). */
 export function toBase64(values: Float64Array): string {
   const bytes = new Uint8Array(values.length * 8);
@@ -8,11 +10,29 @@ export function toBase64(values: Float64Array): string {
   return btoa(text);
 }
 
-/** The numbers that {@link toBase64} wrote; throws where the text is none. */
-export function fromBase64(text: string): Float64Array {
-  const decoded = atob(text);
-  if (decoded.length % 8 !== 0) throw new RangeError('The last number is not whole.');
+/**
+ * The numbers that {@link toBase64} wrote.
+ *
+ * @throws InputError `broken-samples`, with the path, where the text is none.
+ */
+export function fromBase64(text: unknown, path: string): Float64Array {
+  const decoded = typeof text === 'string' ? decodedOf(text) : undefined;
+  if (decoded === undefined || decoded.length % 8 !== 0) {
+    throw new InputError(
+      'broken-samples',
+      path,
+      `${path} holds no whole numbers in base 64; take the report as it was written.`,
+    );
+  }
   const view = new DataView(new ArrayBuffer(decoded.length));
   for (let i = 0; i < decoded.length; i++) view.setUint8(i, decoded.charCodeAt(i));
   return Float64Array.from({ length: decoded.length / 8 }, (_, i) => view.getFloat64(8 * i, true));
+}
+
+function decodedOf(text: string): string | undefined {
+  try {
+    return atob(text);
+  } catch {
+    return undefined;
+  }
 }

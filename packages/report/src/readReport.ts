@@ -24,6 +24,14 @@ const newest = 1;
  * readReport(html).job.title // => 'Spare sensor'
  */
 export function readReport(html: string, path = 'report'): StoredReport {
+  for (const [name, value] of Object.entries({ html, path })) {
+    if (typeof value === 'string') continue;
+    throw new InputError(
+      'not-a-text',
+      name,
+      `${name} is ${value === undefined ? 'missing' : `a ${typeof value}`}; it must be a text.`,
+    );
+  }
   const start = storedData.exec(html);
   if (!start) refuseOther(path);
   const from = start.index + start[0].length;

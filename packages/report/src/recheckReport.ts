@@ -1,5 +1,14 @@
-import { InputError, type Sweep, scoreSweep, type Verdict } from '@truesweep/core';
-import { jobCriteria, jobExpectation, jobRecorder } from '@truesweep/jobs';
+import {
+  checkFields,
+  type FieldRules,
+  InputError,
+  isInputError,
+  type Sweep,
+  scoreSweep,
+  type Verdict,
+} from '@truesweep/core';
+import { jobCriteria, jobExpectation, jobRecorder, parseJob } from '@truesweep/jobs';
+import { findStoredFault } from './findStoredFault.js';
 import type { StoredRecording, StoredReport } from './report.js';
 import { storedSweep } from './storedSweep.js';
 
@@ -13,6 +22,15 @@ export interface Recheck {
   readonly again?: Verdict;
 }
 
+const any = () => {};
+const reportRules: FieldRules = {
+  kind: ['truesweep-report'],
+  version: any,
+  writtenAt: any,
+  job: any,
+  recordings: any,
+};
+
 /**
  * Scores the recordings of a report again, by its own job, where their samples are at hand.
  *
@@ -23,9 +41,21 @@ export interface Recheck {
  * recheckReport({ kind: 'truesweep-report', version: 1, writtenAt: '2026-05-04', job, recordings: [] }) // => []
  */
 export function recheckReport(
-  { job, recordings }: StoredReport,
+  report: StoredReport,
   sweepOf: (recording: StoredRecording) => Sweep | undefined = () => undefined,
 ): readonly Recheck[] {
+  checkFields(report, 'report', reportRules);
+  const fault = findStoredFault(report);
+  if (fault !== undefined) {
+    const path = `report.${fault}`;
+    throw new InputError('no-report', path, `${path} is missing or not what a report holds there.`);
+  }
+  if (typeof sweepOf !== 'function') {
+    const wrong = `sweepOf is a ${typeof sweepOf}; it must be a function that finds a sweep.`;
+    throw new InputError('not-a-function', 'sweepOf', wrong);
+  }
+  const job = parseJob(report.job);
+  const { recordings } = report;
   const expected = jobExpectation(job);
   return recordings.map((recording) => {
     const { name, score } = recording;
@@ -40,7 +70,8 @@ export function recheckReport(
 function keptSweep(recording: StoredRecording): Sweep | undefined {
   try {
     return storedSweep(recording);
-  } catch {
+  } catch (error) {
+    if (!isInputError(error) || error.code !== 'broken-samples') throw error;
     throw new InputError(
       'broken-samples',
       recording.name,

@@ -184,5 +184,5 @@ test('Markdown says the same in tables and lists', () => {
 
 test('numbers survive base 64 to the last bit', () => {
   const values = Float64Array.of(0, -0, 1 / 3, 5e-324, Number.MAX_VALUE);
-  expect(fromBase64(toBase64(values))).toEqual(values);
+  expect(fromBase64(toBase64(values), 'x')).toEqual(values);
 });

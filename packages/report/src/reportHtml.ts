@@ -1,7 +1,10 @@
+import { InputError } from '@truesweep/core';
 import { visibleText } from '@truesweep/wording';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
+import { checkedReport } from './checkedReport.js';
 import { dataId } from './dataId.js';
+import { findStoredFault } from './findStoredFault.js';
 import { ReportPage } from './ReportPage.js';
 import type { Report } from './report.js';
 import { reportStyle } from './reportStyle.js';
@@ -22,8 +25,19 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'";
  * const html = reportHtml({ job, writtenAt: '2026-05-04', recordings: [] });
  * html.startsWith('<!doctype html>') // => true
  */
-export function reportHtml(report: Report): string {
-  const data = JSON.stringify(storeReport(report)).replaceAll('<', '\\u003c');
+export function reportHtml(given: Report): string {
+  const report = checkedReport(given);
+  const stored = storeReport(report);
+  const fault = findStoredFault(stored);
+  if (fault !== undefined) {
+    const path = `report.${fault}`;
+    throw new InputError(
+      'out-of-range',
+      path,
+      `${path} can't be kept in a report; give what was judged.`,
+    );
+  }
+  const data = JSON.stringify(stored).replaceAll('<', '\\u003c');
   const page = `<!doctype html>
 <html lang="en">
 <head>

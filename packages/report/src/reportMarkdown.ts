@@ -11,6 +11,7 @@ import {
   verdictMeanings,
   visibleText,
 } from '@truesweep/wording';
+import { checkedReport } from './checkedReport.js';
 import { conditionRows } from './conditionRows.js';
 import type { Report, ReportRecording } from './report.js';
 
@@ -24,7 +25,8 @@ import type { Report, ReportRecording } from './report.js';
  * const job = { version: 2, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
  * reportMarkdown({ job, writtenAt: '2026-05-04', recordings: [] }).split('\n')[0] // => '# Spare sensor'
  */
-export function reportMarkdown({ job, writtenAt, recordings }: Report): string {
+export function reportMarkdown(report: Report): string {
+  const { job, writtenAt, recordings } = checkedReport(report);
   const criteria = jobCriteria(job);
   const parts = [
     `# ${plain(job.title)}`,

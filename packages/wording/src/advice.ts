@@ -28,6 +28,8 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
     'Find the terminals with an ohmmeter, then check supply, limiter and ground against the job.',
   'check-adjustment': () =>
     "Check the throttle's stops, how the sensor sits on its shaft, and that the job states this type of sensor.",
+  'state-tolerances': () =>
+    'State the tolerances of source, limiter, track and stops: without them an expected window has no width, and no end reading can be judged by it.',
   'record-more-returns': ({ returns }) =>
     `Record ${returns} or more returns to closed, each reached the same way, to have the closed reading judged.`,
   'record-again': () => 'Record again: slowly from stop to stop and back, several times.',

@@ -1,4 +1,11 @@
-import { type Criteria, formatQuantity, type Score, troubleCodes } from '@truesweep/core';
+import {
+  type Criteria,
+  checkScore,
+  formatQuantity,
+  type Score,
+  troubleCodes,
+  wholeCriteria,
+} from '@truesweep/core';
 import { adviceSentences } from './advice.js';
 import { causeLabels, causeMeanings } from './causes.js';
 import { checkLabels, visibleSetByLabels } from './checks.js';
@@ -53,7 +60,7 @@ export interface ScoreSentences {
 /**
  * What a score says, in sentences.
  *
- * @param criteria Those that the score was judged by.
+ * @param limits Those that the score was judged by.
  *
  * @example
  * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
@@ -62,7 +69,9 @@ export interface ScoreSentences {
  * const score = scoreSweep(still, expectation(circuit, {}));
  * scoreSentences(score, defaultCriteria).movement // => '0 openings and 0 closings.'
  */
-export function scoreSentences(score: Score, criteria: Criteria): ScoreSentences {
+export function scoreSentences(score: Score, limits: Partial<Criteria>): ScoreSentences {
+  checkScore(score, 'score');
+  const criteria = wholeCriteria(limits);
   const { spots, morePasses, testsNotDone, causes } = score;
   const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
   const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');

@@ -1,3 +1,4 @@
+import { timeColumn } from '../column.js';
 import { positive, wholeNumber } from '../guard.js';
 import type { Fraction, Seconds } from '../units.js';
 
@@ -5,7 +6,7 @@ import type { Fraction, Seconds } from '../units.js';
  * The probability that a stretch of time, beginning anywhere in a recording, holds a number of samples: that a dropout
  * of that length would have left as many. Exact for any sampling, gaps and jitter included.
  *
- * @param time Times of the samples, s, never decreasing.
+ * @param times Times of the samples, s, never decreasing.
  * @param seconds Length of the stretch, s, above 0.
  * @param samples How many samples it shall hold, 1 to 1,000; 1 when left out.
  * @throws InputError for a length or a number out of range.
@@ -15,7 +16,8 @@ import type { Fraction, Seconds } from '../units.js';
  * chanceOfSamples(time, 0.125) // => 0.5
  * chanceOfSamples(time, 0.5, 2) // => 1
  */
-export function chanceOfSamples(time: Float64Array, seconds: Seconds, samples = 1): Fraction {
+export function chanceOfSamples(times: ArrayLike<number>, seconds: Seconds, samples = 1): Fraction {
+  const time = timeColumn(times, 'times');
   positive(seconds, 'seconds', 's');
   wholeNumber(samples, 1, 1000, 'samples');
   const last = time.length - samples;

@@ -1,47 +1,44 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, oneOf, positive } from '../guard.js';
-import type { Recorder } from './captureQuality.js';
-import type { Sampling } from './sampling.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { above0, between, finiteBetween, positive } from '../guard.js';
+import type { Recorder, ReferenceReadings } from './captureQuality.js';
 
-const samplings: readonly Sampling[] = ['picked', 'averaged', 'peak-kept', 'interpolated'];
 const most = 1e12;
 /** A source reads at least this much more than joined leads, V. */
 const leastReading = 1e-3;
 
+const volts = between(-most, most, 'V');
+const size = between(0, most, 'V');
+
+const recorderRules: FieldRules = {
+  'resolution?': size,
+  'range?': (value, path) => {
+    checkFields(value, path, { low: volts, high: volts });
+    const { low, high } = value as { low: number; high: number };
+    finiteBetween(high, low, most, `${path}.high`, 'V');
+  },
+  'uncertainty?': size,
+  'coupling?': ['dc', 'ac'],
+  'sampling?': ['picked', 'averaged', 'peak-kept', 'interpolated'],
+  'sampledEvery?': above0('s'),
+  'before?': checkReferences,
+  'after?': checkReferences,
+};
+
 /** Refuses what no recorder can be; each field may be left out. */
-export function checkRecorder({
-  resolution,
-  range,
-  uncertainty,
-  coupling = 'dc',
-  sampling = 'picked',
-  sampledEvery,
-  before,
-  after,
-}: Recorder): void {
-  oneOf(coupling, ['dc', 'ac'], 'recorder.coupling');
-  oneOf(sampling, samplings, 'recorder.sampling');
-  if (sampling === 'interpolated' || sampledEvery !== undefined)
-    positive(sampledEvery, 'recorder.sampledEvery', 's');
-  if (resolution !== undefined) finiteBetween(resolution, 0, most, 'recorder.resolution', 'V');
-  if (uncertainty !== undefined) finiteBetween(uncertainty, 0, most, 'recorder.uncertainty', 'V');
-  if (range) {
-    finiteBetween(range.low, -most, most, 'recorder.range.low', 'V');
-    finiteBetween(range.high, range.low, most, 'recorder.range.high', 'V');
-  }
-  for (const [name, readings] of [
-    ['before', before],
-    ['after', after],
-  ] as const) {
-    if (!readings) continue;
-    const path = `recorder.${name}`;
-    finiteBetween(readings.zero, -most, most, `${path}.zero`, 'V');
-    finiteBetween(readings.source, -most, most, `${path}.source`, 'V');
-    if (readings.source - readings.zero >= leastReading) continue;
-    throw new InputError(
-      'no-span',
-      `${path}.source`,
-      `${path}.source is ${readings.source} V, not a millivolt above ${path}.zero; a source's reading lies above the zero's.`,
-    );
-  }
+export function checkRecorder(recorder: Recorder): void {
+  checkFields(recorder, 'recorder', recorderRules);
+  if (recorder.sampling === 'interpolated')
+    positive(recorder.sampledEvery, 'recorder.sampledEvery', 's');
+}
+
+function checkReferences(value: unknown, path: string): void {
+  checkFields(value, path, { source: volts, zero: volts });
+  const { source, zero } = value as ReferenceReadings;
+  if (source - zero >= leastReading) return;
+  throw new InputError(
+    'no-span',
+    `${path}.source`,
+    `${path}.source is ${source} V, not a millivolt above ${path}.zero; a source's reading lies above the zero's.`,
+  );
 }

@@ -1,4 +1,5 @@
-import { finiteBetween, oneOf, wholeNumber } from '../guard.js';
+import { checkFields, listOf } from '../fields.js';
+import { between, finiteBetween, wholeNumber } from '../guard.js';
 import type { NoReading, UnreadRows } from './sweep.js';
 
 const readings: readonly NoReading[] = ['above-range', 'below-range', 'none'];
@@ -13,12 +14,17 @@ const mostRows = 1e9;
  * @throws InputError with the path of the field, such as `sweep.unread[2].rows`.
  */
 export function checkUnread(unread: readonly UnreadRows[], samples: number, path: string): void {
-  unread.forEach(({ reading, rows, after, start, end }, i) => {
-    const at = `${path}[${i}]`;
-    oneOf(reading, readings, `${at}.reading`);
-    wholeNumber(rows, 1, mostRows, `${at}.rows`);
-    wholeNumber(after, unread[i - 1]?.after ?? 0, samples, `${at}.after`);
-    finiteBetween(start, -most, most, `${at}.start`, 's');
+  listOf((value, at) => {
+    checkFields(value, at, {
+      reading: readings,
+      rows: (rows, of) => void wholeNumber(rows, 1, mostRows, of),
+      after: (after, of) => void wholeNumber(after, 0, samples, of),
+      start: between(-most, most, 's'),
+      end: between(-most, most, 's'),
+    });
+    const { start, end } = value as UnreadRows;
     finiteBetween(end, start, most, `${at}.end`, 's');
-  });
+  })(unread, path);
+  for (let i = 1; i < unread.length; i++)
+    wholeNumber(unread[i]!.after, unread[i - 1]!.after, samples, `${path}[${i}].after`);
 }

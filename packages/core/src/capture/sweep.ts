@@ -48,3 +48,9 @@ export interface Sweep {
   /** Rows without a reading, in their order; they are evidence too. None when left out. */
   readonly unread?: readonly UnreadRows[];
 }
+
+/** A sweep as it may be handed in: its columns are copied once where they are not Float64Arrays already. */
+export type SweepLike = Pick<Sweep, 'stretches' | 'unread'> &
+  Readonly<Record<'time' | 'signal', ArrayLike<number>>> & {
+    readonly supply?: ArrayLike<number>;
+  };

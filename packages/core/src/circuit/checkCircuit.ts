@@ -1,48 +1,56 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, oneOf, positive, present, resistance } from '../guard.js';
+import { checkFields, checkKind, type FieldRules, listOf } from '../fields.js';
+import { above0, between, resistance } from '../guard.js';
 import type { Circuit } from './circuit.js';
 import type { CircuitFault } from './faults.js';
 
-/** How a value is refused; the words that it may be; or the rules of its fields, those ending in ? optional. */
-type Rule =
-  | ((value: unknown, path: string) => void)
-  | string[]
-  | { readonly [field: string]: Rule };
-
 /** Up to a million volts: far beyond any bench, and every product of the solver stays finite. */
-const volts = (value: unknown, path: string) => finiteBetween(value, 0, 1e6, path, 'V');
-const place = (value: unknown, path: string) => finiteBetween(value, 0, 1, path);
+const volts = between(0, 1e6, 'V');
+const place = between(0, 1);
 const lead = ['supply', 'ground', 'signal'];
 const terminal = ['bottom', 'wiper', 'top'];
 const side = ['source', 'sensor'];
 
-const circuitRule: Rule = {
-  source: {
-    volts,
-    'ohms?': resistance,
-    'currentLimit?': (value: unknown, path: string) => positive(value, path, 'A'),
-  },
-  limiter: resistance,
-  'leads?': { 'supply?': resistance, 'ground?': resistance, 'signal?': resistance },
-  sensor: {
-    track: resistance,
-    'bottomResidual?': resistance,
-    'topResidual?': resistance,
-    'contact?': resistance,
-    'terminalResistors?': { 'bottom?': resistance, 'wiper?': resistance, 'top?': resistance },
-    'closedPosition?': place,
-    'openPosition?': place,
-  },
-  load: {
-    'pullDown?': resistance,
-    'pullUp?': (value: unknown, path: string) => {
-      const rest: Rule = 'from' in Object(value) ? { from: side } : { volts };
-      check(value, path, { ohms: resistance, ...rest });
-    },
-    'common?': side,
-  },
-  'connection?': (value: unknown, path: string) => {
-    check(value, path, { supply: terminal, ground: terminal, signal: terminal });
+const source: FieldRules = { volts, 'ohms?': resistance, 'currentLimit?': above0('A') };
+const leads: FieldRules = {
+  'supply?': resistance,
+  'ground?': resistance,
+  'signal?': resistance,
+};
+/** A limiter is a part that is there; what is broken is a lead. */
+const finiteResistance = (value: unknown, path: string): void => {
+  resistance(value, path);
+  between(0, 1e18, 'Ω')(value, path);
+};
+
+export const sensorRules: FieldRules = {
+  track: resistance,
+  'bottomResidual?': resistance,
+  'topResidual?': resistance,
+  'contact?': resistance,
+  'terminalResistors?': { 'bottom?': resistance, 'wiper?': resistance, 'top?': resistance },
+  'closedPosition?': place,
+  'openPosition?': place,
+};
+export const pullUpRule = (value: unknown, path: string): void => {
+  const rest: FieldRules =
+    Object(value) === value && 'from' in (value as object) ? { from: side } : { volts };
+  checkFields(value, path, { ohms: resistance, ...rest });
+};
+export const loadRules: FieldRules = {
+  'pullDown?': resistance,
+  'pullUp?': pullUpRule,
+  'common?': side,
+};
+
+/** All of a circuit but its sensor. */
+export const hookupRules: FieldRules = {
+  source,
+  limiter: finiteResistance,
+  'leads?': leads,
+  load: loadRules,
+  'connection?': (value, path) => {
+    checkFields(value, path, { supply: terminal, ground: terminal, signal: terminal });
     if (new Set(Object.values(value as object)).size === 3) return;
     throw new InputError(
       'not-a-permutation',
@@ -50,12 +58,14 @@ const circuitRule: Rule = {
       `${path} puts two leads on one terminal; each lead has a terminal of its own.`,
     );
   },
+  'faults?': listOf(checkFault, 0, 100),
 };
 
-const faultRules: Readonly<Record<CircuitFault['kind'], Rule>> = {
+/** The fields of each kind of fault. */
+const faultRules = {
   'broken-lead': { lead },
-  'shorted-leads': { leads: { 0: lead, 1: lead } },
-  'shorted-terminals': { terminals: { 0: terminal, 1: terminal } },
+  'shorted-leads': { leads: listOf(lead, 2, 2) },
+  'shorted-terminals': { terminals: listOf(terminal, 2, 2) },
   'shorted-signal': { to: ['source', 'supply', 'ground'] },
   'broken-track': { position: place },
   'shorted-track': { from: place, to: place },
@@ -63,7 +73,14 @@ const faultRules: Readonly<Record<CircuitFault['kind'], Rule>> = {
   'no-limiter': {},
   'wrong-source': { volts },
   'reversed-source': {},
-};
+} satisfies Readonly<Record<CircuitFault['kind'], FieldRules>>;
+
+const circuitRules: FieldRules = { ...hookupRules, sensor: sensorRules };
+
+/** Refuses a fault of no known kind, or with fields of another. */
+function checkFault(value: unknown, path: string): void {
+  checkKind(value, path, faultRules);
+}
 
 /**
  * Refuses a circuit with a missing or impossible part.
@@ -71,26 +88,5 @@ const faultRules: Readonly<Record<CircuitFault['kind'], Rule>> = {
  * @throws InputError with the path of the field, such as `circuit.sensor.track`.
  */
 export function checkCircuit(circuit: Circuit, path = 'circuit'): void {
-  check(circuit, path, circuitRule);
-  circuit.faults?.forEach((fault, i) => {
-    const at = `${path}.faults[${i}]`;
-    check(fault, at, { kind: Object.keys(faultRules) });
-    check(fault, at, faultRules[fault.kind]);
-  });
-}
-
-function check(value: unknown, path: string, rule: Rule): void {
-  if (typeof rule === 'function') rule(value, path);
-  else if (Array.isArray(rule)) oneOf(value, rule, path);
-  else {
-    if (Object(value) !== value)
-      present(value, path, `an object { ${Object.keys(rule).join(', ')} }`);
-    for (const name in rule) {
-      const optional = name.endsWith('?');
-      const field = optional ? name.slice(0, -1) : name;
-      const part = (value as Record<string, unknown>)[field];
-      if (optional && part === undefined) continue;
-      check(part, field < 'A' ? `${path}[${field}]` : `${path}.${field}`, rule[name]!);
-    }
-  }
+  checkFields(circuit, path, circuitRules);
 }

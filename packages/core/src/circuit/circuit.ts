@@ -90,15 +90,7 @@ export interface Circuit {
 /** The right connection: supply on top, ground on bottom, signal on the wiper. */
 export const rightConnection: Connection = { supply: 'top', ground: 'bottom', signal: 'wiper' };
 
-/**
- * The wiper's place on the track at a given travel: the straight line between the two stops.
- *
- * @param sensor The sensor, for its positions at the stops.
- * @param travel 0 at the closed stop, 1 at the open stop.
- *
- * @example
- * positionAt({ track: 5000, closedPosition: 0.1, openPosition: 0.9 }, 0.5) // => 0.5
- */
+/** Where the wiper stands at a travel, of a sensor and a travel that were checked already. */
 export function positionAt(sensor: Sensor, travel: Travel): Position {
   const closed = sensor.closedPosition ?? 0;
   const open = sensor.openPosition ?? 1;

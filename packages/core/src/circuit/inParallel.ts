@@ -1,3 +1,4 @@
+import { resistance } from '../guard.js';
 import type { Ohms } from '../units.js';
 
 /**
@@ -11,7 +12,10 @@ import type { Ohms } from '../units.js';
  * inParallel(undefined, 40e3) // => 40000
  */
 export function inParallel(one: Ohms | undefined, other: Ohms): Ohms {
-  if (one === undefined || one === Infinity) return other;
+  resistance(other, 'other');
+  if (one === undefined) return other;
+  resistance(one, 'one');
+  if (one === Infinity) return other;
   if (other === Infinity) return one;
   return one === 0 ? 0 : (one * other) / (one + other);
 }

@@ -26,7 +26,12 @@ export function contactLegs(circuit: Circuit): ContactLegs | undefined {
   const { pullDown = Infinity, pullUp } = load;
   if (circuit.connection || circuit.faults?.length || source.currentLimit !== undefined)
     return undefined;
-  if (load.common === 'sensor' || (pullUp && 'from' in pullUp) || pullUp?.ohms === 0)
+  if (
+    pullDown === 0 ||
+    load.common === 'sensor' ||
+    (pullUp && 'from' in pullUp) ||
+    pullUp?.ohms === 0
+  )
     return undefined;
   const built = sensor.terminalResistors ?? {};
   const above =
@@ -41,7 +46,6 @@ export function contactLegs(circuit: Circuit): ContactLegs | undefined {
   if (!Number.isFinite(above + below + signal + track) || track < 1e-9) return undefined;
   const down = 1 / pullDown;
   const up = pullUp ? 1 / pullUp.ohms : 0;
-  if (down === Infinity) return undefined;
   const conductance = down + up;
   return {
     source: source.volts,

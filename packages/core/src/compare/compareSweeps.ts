@@ -1,4 +1,4 @@
-import { present } from '../guard.js';
+import { checkScore } from '../score/checkScore.js';
 import type { Score } from '../score/score.js';
 import { compareSpots } from './compareSpots.js';
 import type { EndChange, SweepComparison } from './comparison.js';
@@ -26,8 +26,8 @@ import { spotTraits } from './spotTraits.js';
  * compareSweeps(score, score).verdict // => { before: 'fail', after: 'fail' }
  */
 export function compareSweeps(before: Score, after: Score): SweepComparison {
-  present(before, 'before', 'the score of a sweep');
-  present(after, 'after', 'the score of a sweep');
+  checkScore(before, 'before');
+  checkScore(after, 'after');
   const limits = { before: recordingLimits(before), after: recordingLimits(after) };
   const spots = matchSpots(spotTraits(before), spotTraits(after))
     .map((match) => compareSpots(match, limits))

@@ -1,4 +1,6 @@
 import { column, timeColumn } from '../column.js';
+import { checkFields, listOf } from '../fields.js';
+import { finiteBetween } from '../guard.js';
 
 /** Lowest and highest values of ever longer blocks of a recording, from which any stretch of it is drawn fast. */
 export interface DrawingEnvelope {
@@ -33,21 +35,18 @@ export const shortestBlock = 64;
  * const envelope = drawingEnvelope(time, values);
  * envelopeColumns(envelope, 0, 1, 4).high // => Float64Array [1, 1, 5, 1]
  */
-export function drawingEnvelope(time: Float64Array, values: Float64Array): DrawingEnvelope {
-  timeColumn(time, 'time');
-  column(values, time.length, 'values');
-  const levels = [0];
-  let size = Math.ceil(values.length / shortestBlock);
-  let end = size;
-  for (; size > 1; end += size) {
-    levels.push(end);
-    size = Math.ceil(size / 2);
-  }
+export function drawingEnvelope(
+  time: ArrayLike<number>,
+  values: ArrayLike<number>,
+): DrawingEnvelope {
+  const stamps = timeColumn(time, 'time');
+  const numbers = column(values, stamps.length, 'values');
+  const { levels, end } = levelsOf(numbers.length);
   const low = new Float64Array(end).fill(Infinity);
   const high = new Float64Array(end).fill(-Infinity);
-  for (let i = 0; i < values.length; i++) {
+  for (let i = 0; i < numbers.length; i++) {
     const block = Math.floor(i / shortestBlock);
-    const value = values[i]!;
+    const value = numbers[i]!;
     if (value < low[block]!) low[block] = value;
     if (value > high[block]!) high[block] = value;
   }
@@ -58,5 +57,41 @@ export function drawingEnvelope(time: Float64Array, values: Float64Array): Drawi
       if (high[from]! > high[to]!) high[to] = high[from]!;
     }
   });
-  return { time, values, low, high, levels };
+  const envelope = { time: stamps, values: numbers, low, high, levels };
+  whole.add(envelope);
+  return envelope;
+}
+
+/** Envelopes that were made here or looked through once: a check of every sample would cost more than a drawing. */
+const whole = new WeakSet<object>();
+
+/** Where the levels of so many samples begin, and where the last one ends. */
+function levelsOf(samples: number): { readonly levels: readonly number[]; readonly end: number } {
+  const levels = [0];
+  let size = Math.ceil(samples / shortestBlock);
+  let end = size;
+  for (; size > 1; end += size) {
+    levels.push(end);
+    size = Math.ceil(size / 2);
+  }
+  return { levels, end };
+}
+
+const any = () => {};
+
+/** Refuses what is no envelope, or one whose parts don't belong together, when it first comes by. */
+export function checkEnvelope(envelope: DrawingEnvelope): void {
+  if (whole.has(envelope)) return;
+  checkFields(envelope, 'envelope', { time: any, values: any, low: any, high: any, levels: any });
+  const { time, values, low, high, levels } = envelope;
+  timeColumn(time, 'envelope.time');
+  column(values, time.length, 'envelope.values');
+  const wanted = levelsOf(time.length);
+  listOf(any, wanted.levels.length, wanted.levels.length)(levels, 'envelope.levels');
+  levels.forEach((start, i) => {
+    finiteBetween(start, wanted.levels[i]!, wanted.levels[i]!, `envelope.levels[${i}]`);
+  });
+  column(low, wanted.end, 'envelope.low');
+  column(high, wanted.end, 'envelope.high');
+  whole.add(envelope);
 }

@@ -1,7 +1,7 @@
 import { InputError } from '../errors.js';
 import { finiteBetween, wholeNumber } from '../guard.js';
 import type { Seconds } from '../units.js';
-import { type DrawingEnvelope, shortestBlock } from './drawingEnvelope.js';
+import { checkEnvelope, type DrawingEnvelope, shortestBlock } from './drawingEnvelope.js';
 
 /** What the pixel columns of a drawing hold; a column without a sample (a gap) is left out. */
 export interface EnvelopeColumns {
@@ -37,6 +37,7 @@ export function envelopeColumns(
   end: Seconds,
   columns: number,
 ): EnvelopeColumns {
+  checkEnvelope(envelope);
   finiteBetween(start, -1e12, 1e12, 'start', 's');
   finiteBetween(end, -1e12, 1e12, 'end', 's');
   wholeNumber(columns, 1, 100_000, 'columns');

@@ -1,4 +1,6 @@
-import type { Sweep } from '../capture/sweep.js';
+import { sweepRules } from '../capture/checkSweep.js';
+import type { SweepLike } from '../capture/sweep.js';
+import { checkFields } from '../fields.js';
 import type { Seconds } from '../units.js';
 import { drawingEnvelope } from './drawingEnvelope.js';
 import { type EnvelopeColumns, envelopeColumns } from './envelopeColumns.js';
@@ -25,8 +27,11 @@ const shortest: Seconds = 1e-6;
  * sweepColumns(sweep, 4).high // => Float64Array [3, 4]
  * sweepColumns(sweep, 4).end // => 8
  */
-export function sweepColumns({ time, signal }: Sweep, columns: number): SweepColumns {
+export function sweepColumns(given: SweepLike, columns: number): SweepColumns {
+  checkFields(given, 'sweep', sweepRules);
+  const envelope = drawingEnvelope(given.time, given.signal);
+  const { time } = envelope;
   const start = time[0]!;
   const end = Math.max(time.at(-1)!, start + shortest);
-  return { start, end, ...envelopeColumns(drawingEnvelope(time, signal), start, end, columns) };
+  return { start, end, ...envelopeColumns(envelope, start, end, columns) };
 }

@@ -41,8 +41,9 @@ test('the uncertainty of the reading goes along, scaled by the two slopes', () =
 });
 
 test('a falling vehicle hook-up keeps low below high', () => {
-  const swapped: Circuit = {
-    ...bench,
+  const { sensor: _, ...hookup } = bench;
+  const swapped: Hookup = {
+    ...hookup,
     source: { volts: 5 },
     load: { pullUp: { ohms: 100, volts: 50 } },
   };

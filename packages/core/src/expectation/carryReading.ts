@@ -1,6 +1,7 @@
-import { checkCircuit } from '../circuit/checkCircuit.js';
+import { checkCircuit, hookupRules } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
-import { positive } from '../guard.js';
+import { checkFields } from '../fields.js';
+import { finiteBetween } from '../guard.js';
 import type { Fraction, Position, Volts } from '../units.js';
 import { outputFunction } from './outputFunction.js';
 import {
@@ -81,10 +82,14 @@ export function carryToBench(reading: Reading, bench: Circuit, vehicle: Hookup):
 function checked(bench: Circuit, vehicle: Hookup, reading: Reading): Circuit {
   checkReading(reading);
   checkCircuit(bench, 'bench');
+  checkFields(vehicle, 'vehicle', hookupRules);
   const at: Circuit = { ...vehicle, sensor: bench.sensor };
-  checkCircuit(at, 'vehicle');
-  positive(bench.source.volts, 'bench.source.volts', 'V');
-  positive(vehicle.source.volts, 'vehicle.source.volts', 'V');
+  for (const [name, { source }] of [
+    ['bench', bench],
+    ['vehicle', vehicle],
+  ] as const) {
+    finiteBetween(source.volts, 1e-6, 1e6, `${name}.source.volts`, 'V');
+  }
   return at;
 }
 

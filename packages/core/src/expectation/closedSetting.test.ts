@@ -64,7 +64,8 @@ test.each([
     'anglePerVolt.volts',
   ],
   [() => closedSetting(1, 1, {} as AnglePerVolt), 'anglePerVolt.kind'],
-  [() => closedSetting(1, 1, undefined as unknown as AnglePerVolt), 'anglePerVolt.kind'],
+  [() => closedSetting(1, 1, undefined as unknown as AnglePerVolt), 'anglePerVolt'],
+  [() => closedSetting(1, 1, { ...slope, degrees: 1 } as AnglePerVolt), 'anglePerVolt.degrees'],
 ])('refuses (%#) by path', (call, path) => {
   expect(call).toThrow(expect.objectContaining({ name: 'InputError', path }));
 });

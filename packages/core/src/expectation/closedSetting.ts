@@ -1,4 +1,5 @@
-import { finiteBetween, oneOf } from '../guard.js';
+import { checkKind } from '../fields.js';
+import { between, finiteBetween } from '../guard.js';
 import type { Degrees, Volts } from '../units.js';
 
 /** How the angle per volt, here and now, is known. */
@@ -19,6 +20,14 @@ export type AnglePerVolt =
       /** The curve's slope here, V per whole travel, from −10⁶ to 10⁶; 0 tells nothing. */
       readonly voltsPerTravel: Volts;
     };
+
+const volts = between(-1e6, 1e6, 'V');
+const angle = between(-360, 360, '°');
+
+const angleRules = {
+  'second-reading': { degrees: angle, volts },
+  slope: { degreesOfTravel: angle, voltsPerTravel: volts },
+};
 
 /** How far to turn a sensor with slotted holes, or why that can't be told. */
 export type ClosedSetting =
@@ -80,21 +89,9 @@ export function closedSetting(
 
 /** The known change of reading with its angle; `doubt`: by how much a reading's uncertainty grows in that change. */
 function lever(by: AnglePerVolt, reading: Volts) {
-  oneOf(by?.kind, ['second-reading', 'slope'], 'anglePerVolt.kind');
+  checkKind(by, 'anglePerVolt', angleRules);
   if (by.kind === 'second-reading') {
-    angle(by.degrees, 'anglePerVolt.degrees');
-    volts(by.volts, 'anglePerVolt.volts');
     return { degrees: by.degrees, change: by.volts - reading, doubt: Math.SQRT2 };
   }
-  angle(by.degreesOfTravel, 'anglePerVolt.degreesOfTravel');
-  volts(by.voltsPerTravel, 'anglePerVolt.voltsPerTravel');
   return { degrees: by.degreesOfTravel, change: by.voltsPerTravel, doubt: 0 };
-}
-
-function volts(value: Volts, path: string): void {
-  finiteBetween(value, -1e6, 1e6, path, 'V');
-}
-
-function angle(value: Degrees, path: string): void {
-  finiteBetween(value, -360, 360, path, '°');
 }

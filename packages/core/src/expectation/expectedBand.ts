@@ -10,9 +10,10 @@ import {
 } from '../statistics/combineUncertainties.js';
 import { type MonteCarloResult, monteCarlo } from '../statistics/monteCarlo.js';
 import type { Travel, Volts } from '../units.js';
+import { checkTolerances } from './checkTolerances.js';
 import { type ReadingWindow, toleranceCorners, windowAt } from './expectedWindows.js';
 import { noOutput, outputFunction } from './outputFunction.js';
-import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.js';
+import { type Tolerances, tolerancedParts } from './tolerances.js';
 
 /** The nominal output over travel with a band around it, V. */
 export interface Band {

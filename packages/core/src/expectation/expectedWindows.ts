@@ -2,8 +2,9 @@ import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { finiteBetween } from '../guard.js';
 import type { Ohms, Travel, Volts } from '../units.js';
+import { checkTolerances } from './checkTolerances.js';
 import { outputFunction } from './outputFunction.js';
-import { checkTolerances, type Tolerances, tolerancedParts } from './tolerances.js';
+import { type Tolerances, tolerancedParts } from './tolerances.js';
 import { turningPoints } from './turningPoints.js';
 
 /** Between which voltages a sound sensor's reading lies, V. */

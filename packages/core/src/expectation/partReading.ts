@@ -7,7 +7,8 @@ import { type Sensitivities, sensitivities } from '../circuit/sensitivities.js';
 import { solveNetwork } from '../circuit/solveNetwork.js';
 import type { Terminal } from '../circuit/terminals.js';
 import { InputError } from '../errors.js';
-import { finiteBetween, oneOf, positive, present } from '../guard.js';
+import { checkKind, listOf } from '../fields.js';
+import { above0, between } from '../guard.js';
 import type { Ohms, Position, Volts } from '../units.js';
 
 /** A reading that says something of the parts, with the wiper at a known place. */
@@ -42,21 +43,22 @@ export interface ModelledReading {
   readonly perTrackOhm: number;
 }
 
+const position = between(0, 1);
+
+const readingRules = {
+  ohms: {
+    between: listOf(['bottom', 'wiper', 'top'], 2, 2),
+    position,
+    ohms: between(0, 1e18, 'Ω'),
+    uncertainty: above0('Ω'),
+  },
+  volts: { position, volts: between(-1e6, 1e6, 'V'), uncertainty: above0('V') },
+};
+
 /** Refuses a reading with a missing or impossible field, by path. */
 export function checkPartReading(reading: PartReading, path: string): void {
-  present(reading, path, 'a reading of an ohmmeter or of the instrument on the hook-up');
-  oneOf(reading.kind, ['ohms', 'volts'], `${path}.kind`);
-  finiteBetween(reading.position, 0, 1, `${path}.position`);
-  positive(reading.uncertainty, `${path}.uncertainty`, reading.kind === 'ohms' ? 'Ω' : 'V');
-  if (reading.kind === 'volts') {
-    finiteBetween(reading.volts, -1e6, 1e6, `${path}.volts`, 'V');
-    return;
-  }
-  finiteBetween(reading.ohms, 0, 1e18, `${path}.ohms`, 'Ω');
-  const terminals = ['bottom', 'wiper', 'top'] as const;
-  for (const i of [0, 1] as const) {
-    oneOf(reading.between?.[i], terminals, `${path}.between[${i}]`);
-  }
+  checkKind(reading, path, readingRules);
+  if (reading.kind === 'volts') return;
   if (reading.between[0] !== reading.between[1]) return;
   throw new InputError(
     'same-terminal',

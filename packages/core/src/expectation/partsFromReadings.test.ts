@@ -310,8 +310,8 @@ describe('partsFromReadings', () => {
 
   const good = threePairs[0]!;
   test.each([
-    [['track'], [], 'readings.length'],
-    [[], [good], 'wanted.length'],
+    [['track'], [], 'readings'],
+    [[], [good], 'wanted'],
     [['track', 'track'], [good], 'wanted[1]'],
     [['source'], [good], 'wanted[0]'],
     [['track'], [{ ...good, kind: 'amps' }], 'readings[0].kind'],

@@ -1,6 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
-import { finiteBetween, oneOf, positive, present } from '../guard.js';
+import { type FieldRule, listOf } from '../fields.js';
+import { finiteBetween, oneOf, positive } from '../guard.js';
 import { singularValues } from '../statistics/singularValues.js';
 import type { Ohms } from '../units.js';
 import { checkPartReading, modelledReading, type PartReading } from './partReading.js';
@@ -102,11 +103,7 @@ export function partsFromReadings(
 ): PartsFound {
   checkCircuit(circuit);
   checkWanted(circuit, wanted);
-  present(readings, 'readings', 'a list of readings');
-  finiteBetween(readings.length, 1, 1000, 'readings.length');
-  readings.forEach((reading, i) => {
-    checkPartReading(reading, `readings[${i}]`);
-  });
+  listOf(checkPartReading as FieldRule, 1, 1000)(readings, 'readings');
   const { fit, converged } = bestFit(circuit, wanted, readings);
   const refusal = openParts(fit, readings);
   if (refusal) return refusal;
@@ -115,8 +112,7 @@ export function partsFromReadings(
 }
 
 function checkWanted(circuit: Circuit, wanted: readonly FoundPart[]): void {
-  present(wanted, 'wanted', 'a list of parts, such as ["track"]');
-  finiteBetween(wanted.length, 1, foundParts.length, 'wanted.length');
+  listOf(foundParts, 1, foundParts.length)(wanted, 'wanted');
   wanted.forEach((part, i) => {
     const left = foundParts.filter((one) => !wanted.slice(0, i).includes(one));
     oneOf(part, left, `wanted[${i}]`);

@@ -132,7 +132,8 @@ describe('positionAtOutput', () => {
   test.each([
     [{ volts: Number.NaN }, 'reading.volts'],
     [{ volts: 1, uncertainty: -1 }, 'reading.uncertainty'],
-    [undefined, 'reading.volts'],
+    [undefined, 'reading'],
+    [{ volts: 1, uncertanty: 0.1 }, 'reading.uncertanty'],
   ])('refuses the reading %j', (reading, path) => {
     expect(() => positionAtOutput(bench, reading as { volts: number })).toThrow(
       expect.objectContaining({ name: 'InputError', path }),

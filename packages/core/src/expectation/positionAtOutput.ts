@@ -1,6 +1,7 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
-import { finiteBetween } from '../guard.js';
+import { checkFields } from '../fields.js';
+import { between } from '../guard.js';
 import type { Position, Volts } from '../units.js';
 import { outputFunction } from './outputFunction.js';
 import { turningPoints } from './turningPoints.js';
@@ -111,8 +112,10 @@ export function positionAtOutput(circuit: Circuit, reading: Reading): PositionAt
 
 /** Refuses a reading without a finite voltage or with a negative uncertainty. */
 export function checkReading(reading: Reading, path = 'reading'): void {
-  finiteBetween(reading?.volts, -1e6, 1e6, `${path}.volts`, 'V');
-  finiteBetween(reading.uncertainty ?? 0, 0, 1e6, `${path}.uncertainty`, 'V');
+  checkFields(reading, path, {
+    volts: between(-1e6, 1e6, 'V'),
+    'uncertainty?': between(0, 1e6, 'V'),
+  });
 }
 
 function branchesOf(output: Output): readonly Branch[] {

@@ -1,6 +1,7 @@
-import { InputError } from '../errors.js';
-import { finiteBetween, positive, present } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between, positive, yesOrNo } from '../guard.js';
 import type { Fraction, Volts } from '../units.js';
+import { checkWindow } from './checkExpectation.js';
 import type { ReadingWindow } from './expectedWindows.js';
 
 /** The signal at the refitted sensor's connector with the throttle closed, and the reference read beside it. */
@@ -27,6 +28,19 @@ export interface RefitReadings {
   /** Whether the throttle snaps fully shut by itself, at every position of the handlebar or pedal; not tried when left out. */
   readonly snapsShut?: boolean;
 }
+
+const connectorRules: FieldRules = {
+  volts: between(-1e6, 1e6, 'V'),
+  reference: between(1e-3, 1e6, 'V'),
+};
+
+const readingsRules: FieldRules = {
+  'cold?': connectorRules,
+  'warm?': connectorRules,
+  'learnedClosed?': between(0, 1),
+  'relearned?': yesOrNo,
+  'snapsShut?': yesOrNo,
+};
 
 /** How a check stands. */
 export type RefitOutcome = 'met' | 'not-met' | 'to-do';
@@ -84,20 +98,16 @@ export function refitChecks(
   asksRelearn: boolean,
   readings: RefitReadings = {},
 ): readonly RefitCheck[] {
-  present(closed, 'closed', 'the window for the closed reading');
-  finiteBetween(closed.low, -1e6, 1e6, 'closed.low', 'V');
-  finiteBetween(closed.high, closed.low, 1e6, 'closed.high', 'V');
+  checkWindow(closed, 'closed');
   positive(reference, 'reference', 'V');
-  answer(asksRelearn, 'asksRelearn');
-  present(readings, 'readings', 'what was found so far');
+  yesOrNo(asksRelearn, 'asksRelearn');
+  checkFields(readings, 'readings', readingsRules);
   const { relearned, snapsShut } = readings;
   const low = closed.low / reference;
   const high = closed.high / reference;
-  const cold = ratioOf(readings.cold, 'readings.cold');
-  const warm = ratioOf(readings.warm, 'readings.warm');
+  const cold = ratioOf(readings.cold);
+  const warm = ratioOf(readings.warm);
   const shift = shiftOf(warm ?? cold, readings.learnedClosed);
-  if (relearned !== undefined) answer(relearned, 'readings.relearned');
-  if (snapsShut !== undefined) answer(snapsShut, 'readings.snapsShut');
   return [
     closedRatio('closed-ratio', cold, low, high),
     closedRatio('closed-ratio-warm', warm, low, high),
@@ -128,21 +138,12 @@ function closedRatio(
   return { code, outcome: met ? 'met' : 'not-met', low, high, measured };
 }
 
-function ratioOf(reading: ConnectorReading | undefined, path: string): Fraction | undefined {
+function ratioOf(reading: ConnectorReading | undefined): Fraction | undefined {
   if (reading === undefined) return undefined;
-  present(reading, path, 'a reading with its reference');
-  finiteBetween(reading.volts, -1e6, 1e6, `${path}.volts`, 'V');
-  return reading.volts / finiteBetween(reading.reference, 1e-3, 1e6, `${path}.reference`, 'V');
+  return reading.volts / reading.reference;
 }
 
 function shiftOf(measured: Fraction | undefined, learned: Fraction | undefined) {
   if (learned === undefined) return undefined;
-  finiteBetween(learned, 0, 1, 'readings.learnedClosed');
   return measured === undefined ? undefined : measured - learned;
-}
-
-function answer(value: unknown, path: string): void {
-  if (typeof value === 'boolean') return;
-  const code = value === undefined ? 'missing' : 'not-boolean';
-  throw new InputError(code, path, `${path} is ${String(value)}; it must be true or false.`);
 }

@@ -1,4 +1,5 @@
-import { finiteBetween, oneOf, positive, present } from '../guard.js';
+import { checkFields, checkKind, type FieldRules } from '../fields.js';
+import { between, finiteBetween } from '../guard.js';
 import type { Amps, Fraction, Ohms, Volts } from '../units.js';
 
 /** What a voltmeter showed along the sensor's supply and ground, with everything plugged in and switched on. */
@@ -14,6 +15,22 @@ export interface DropReadings {
   /** Standard uncertainty of each of these voltages, V; 0 when left out. */
   readonly uncertainty?: Volts;
 }
+
+const someVolts = between(1e-6, 100, 'V');
+const drop = between(-100, 100, 'V');
+
+const dropRules: FieldRules = {
+  reference: someVolts,
+  referenceAtSensor: someVolts,
+  sensorGround: drop,
+  'unitGround?': drop,
+  'uncertainty?': between(0, 100, 'V'),
+};
+
+const currentRules = {
+  amps: { amps: between(1e-9, 100, 'A') },
+  'second-load': { ohms: between(1e-3, 1e9, 'Ω'), readings: checkDrops },
+};
 
 /** What is known of the current in the supply and ground leads. */
 export type LeadCurrent =
@@ -100,7 +117,7 @@ export function supplyAndGroundDrop(
 ): SupplyAndGroundDrop {
   checkDrops(readings, 'readings');
   finiteBetween(criterion, 0, 1, 'criterion');
-  if (current !== undefined) checkCurrent(current);
+  if (current !== undefined) checkKind(current, 'current', currentRules);
   const { reference, sensorGround, unitGround = 0 } = readings;
   const supplyDrop = supplyDropOf(readings);
   const bottomError = sensorGround / reference;
@@ -154,23 +171,6 @@ function atLeastNothing(ohms: number, uncertainty: number): LeadOhms {
     : { kind: 'ohms', ohms: Math.max(0, ohms), uncertainty };
 }
 
-function checkDrops(readings: DropReadings, path: string): void {
-  present(readings, path, 'the voltages along supply and ground');
-  for (const name of ['reference', 'referenceAtSensor'] as const) {
-    positive(readings[name], `${path}.${name}`, 'V');
-    finiteBetween(readings[name], 0, 100, `${path}.${name}`, 'V');
-  }
-  finiteBetween(readings.sensorGround, -100, 100, `${path}.sensorGround`, 'V');
-  finiteBetween(readings.unitGround ?? 0, -100, 100, `${path}.unitGround`, 'V');
-  finiteBetween(readings.uncertainty ?? 0, 0, 100, `${path}.uncertainty`, 'V');
-}
-
-function checkCurrent(current: LeadCurrent): void {
-  oneOf(current?.kind, ['amps', 'second-load'], 'current.kind');
-  if (current.kind === 'amps') {
-    finiteBetween(current.amps, 1e-9, 100, 'current.amps', 'A');
-  } else {
-    finiteBetween(current.ohms, 1e-3, 1e9, 'current.ohms', 'Ω');
-    checkDrops(current.readings, 'current.readings');
-  }
+function checkDrops(readings: unknown, path: string): void {
+  checkFields(readings, path, dropRules);
 }

@@ -1,6 +1,5 @@
 import type { Circuit } from '../circuit/circuit.js';
 import type { Sensitivities } from '../circuit/sensitivities.js';
-import { finiteBetween } from '../guard.js';
 import type { Fraction, Position } from '../units.js';
 
 /** How far the parts may be from their nominal values, either way; each 0 when left out. */
@@ -36,13 +35,6 @@ export interface TolerancedPart {
   readonly halfWidth: number;
   readonly withValue: (circuit: Circuit, value: number) => Circuit;
   readonly sensitivity: (from: Sensitivities) => number;
-}
-
-/** Refuses a tolerance outside 0 to 1, by path. */
-export function checkTolerances(tolerances: Tolerances): void {
-  for (const [name, value] of Object.entries(tolerances)) {
-    if (value !== undefined) finiteBetween(value, 0, 1, `tolerances.${name}`);
-  }
 }
 
 /** The parts of a circuit that have a tolerance above 0. */

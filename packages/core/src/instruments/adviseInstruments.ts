@@ -1,5 +1,7 @@
+import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
-import { positive } from '../guard.js';
+import { checkFields, listOf } from '../fields.js';
+import { between } from '../guard.js';
 import { simulateSweep } from '../simulate/simulateSweep.js';
 import type { Seconds } from '../units.js';
 import { chooseSetting, type Setting } from './chooseSetting.js';
@@ -7,7 +9,13 @@ import { digitalDisplay } from './digitalDisplay.js';
 import { exampleInstruments } from './exampleInstruments.js';
 import { withInstrument } from './inputLoad.js';
 import type { DigitalMeter, Instrument } from './instrument.js';
-import { type RankedInstrument, rankInstruments, type SoughtDropout } from './rankInstruments.js';
+import {
+  anInstrument,
+  type RankedInstrument,
+  rankInstruments,
+  type SoughtDropout,
+  spotRules,
+} from './rankInstruments.js';
 import { type StepByStep, stepByStep } from './stepByStep.js';
 
 /** Which instruments would show a worn spot on a hook-up, how to set one, and what to do with a meter alone. */
@@ -47,10 +55,14 @@ export type SoughtByHand = Omit<SoughtDropout, 'speed'> & {
  */
 export function adviseInstruments(
   circuit: Circuit,
-  { travelTime, ...spot }: SoughtByHand,
+  wanted: SoughtByHand,
   instruments: readonly Instrument[] = exampleInstruments,
 ): InstrumentAdvice {
-  const sought = { ...spot, speed: 1 / positive(travelTime, 'travelTime', 's') };
+  checkCircuit(circuit);
+  checkFields(wanted, 'wanted', spotRules({ travelTime: between(1e-6, 1e6, 's') }));
+  listOf(anInstrument, 0, 1000)(instruments, 'instruments');
+  const { travelTime, ...spot } = wanted;
+  const sought = { ...spot, speed: 1 / travelTime };
   const meter = instruments.find((one) => one.kind === 'digital-meter');
   const { pullDown, pullUp } = circuit.load;
   return {

@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, positive, wholeNumber } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { above0, between, finiteBetween, wholeBetween, wholeNumber } from '../guard.js';
 import type { Fraction, Seconds } from '../units.js';
 
 /** Regular readings: each averages the signal over its aperture, one begins every interval. */
@@ -62,11 +63,16 @@ export function shortestShown(readings: Readings, wanted: Fraction, passes: numb
   return Math.max(length, inARow === 1 ? share * aperture : 0, 0);
 }
 
-function checked({ interval, aperture, share, inARow = 1 }: Readings) {
-  positive(interval, 'readings.interval', 's');
-  finiteBetween(aperture, 0, 1e12, 'readings.aperture', 's');
-  finiteBetween(share, 0, 1, 'readings.share');
-  wholeNumber(inARow, 1, 1e9, 'readings.inARow');
+const readingsRules: FieldRules = {
+  interval: above0('s'),
+  aperture: between(0, 1e12, 's'),
+  share: between(0, 1),
+  'inARow?': wholeBetween(1, 1e9),
+};
+
+function checked(readings: Readings) {
+  checkFields(readings, 'readings', readingsRules);
+  const { interval, aperture, share, inARow = 1 } = readings;
   if (aperture <= interval) return { interval, aperture, share, inARow };
   throw new InputError(
     'impossible-setting',

@@ -62,7 +62,7 @@ describe('a setting', () => {
 
   test('refuses what is no wish', () => {
     expect(() => chooseSetting(circuit, { ...wish, width: 0 })).toThrow(
-      expect.objectContaining({ code: 'zero', path: 'wish.width' }),
+      expect.objectContaining({ code: 'out-of-range', path: 'wish.width' }),
     );
   });
 });

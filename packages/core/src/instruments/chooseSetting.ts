@@ -1,9 +1,11 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { inParallel } from '../circuit/inParallel.js';
+import { InputError } from '../errors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
-import { positive, wholeNumber } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between, wholeBetween } from '../guard.js';
 import type { Seconds, Travel, Volts } from '../units.js';
 
 /** What is to be seen, and how the hand moves. */
@@ -39,6 +41,15 @@ export interface Setting {
   readonly probe: 1 | 10;
 }
 
+/** A signal that moves by less than this is none, V. */
+const leastSwing = 1e-9;
+
+const wishRules: FieldRules = {
+  width: between(1e-6, 1),
+  travelTime: between(1e-6, 1e6, 's'),
+  'samples?': wholeBetween(1, 1e6),
+};
+
 const divisions = { across: 10, up: 8 };
 /** The input resistance of an oscilloscope with a ×1 probe, Ω; common practice. */
 const direct = 1e6;
@@ -62,10 +73,8 @@ const tolerated = 0.005;
  */
 export function chooseSetting(circuit: Circuit, wish: SettingWish): Setting {
   checkCircuit(circuit);
-  const { samples = 5 } = wish;
-  const width = positive(wish.width, 'wish.width');
-  const travelTime = positive(wish.travelTime, 'wish.travelTime', 's');
-  wholeNumber(samples, 1, 1e6, 'wish.samples');
+  checkFields(wish, 'wish', wishRules);
+  const { width, travelTime, samples = 5 } = wish;
   const dropout = width * travelTime;
   const interval = dropout / samples;
   const timePerDivision = nextOf125((1.25 * travelTime) / divisions.across);
@@ -74,6 +83,13 @@ export function chooseSetting(circuit: Circuit, wish: SettingWish): Setting {
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const rest = restLevelOf(circuit);
   const swing = Math.max(high, rest ?? 0, 0) - Math.min(low, rest ?? 0, 0);
+  if (swing < leastSwing) {
+    throw new InputError(
+      'no-span',
+      'circuit',
+      'The signal stays at 0 V at both stops and with the wiper lifted; give a circuit that feeds the sensor.',
+    );
+  }
   return {
     dropout,
     interval,

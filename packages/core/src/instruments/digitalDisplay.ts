@@ -1,4 +1,5 @@
-import type { Sweep } from '../capture/sweep.js';
+import type { SweepLike } from '../capture/sweep.js';
+import { noMoreThan } from '../noMoreThan.js';
 import type { Seconds, Volts } from '../units.js';
 import type { DigitalMeter } from './instrument.js';
 import { movingMean } from './movingMean.js';
@@ -17,6 +18,9 @@ export interface ShownDigits {
   /** The range, V. */
   readonly range: Volts;
 }
+
+/** As many conversions of one sweep are worked out: a day of ten in a second, and some more. */
+const mostConversions = 1e6;
 
 /** What a meter showed of a sweep. */
 export interface DigitalDisplay {
@@ -38,12 +42,18 @@ export interface DigitalDisplay {
  * const rising = { time: Float64Array.of(0, 1), signal: Float64Array.of(1, 4) };
  * digitalDisplay(meter, rising).shown.slice(1, 5).map(({ text }) => text) // => ['1.450', '1.750', 'OL', '2.35']
  */
-export function digitalDisplay(meter: DigitalMeter, given: Sweep): DigitalDisplay {
-  const sweep = watched(meter, given);
+export function digitalDisplay(meter: DigitalMeter, given: SweepLike): DigitalDisplay {
+  const sweep = watched(meter, given, ['digital-meter']);
   const { ranges, aperture, deadTime = 0, displayInterval = 0, rangeChange } = meter;
   const { up, down, blank } = rangeChange ?? usualRangeChange;
   const meanOf = movingMean(sweep);
   const [first, last] = [sweep.time[0]!, sweep.time.at(-1)!];
+  noMoreThan(
+    mostConversions,
+    (last - first) / (aperture + deadTime),
+    'instrument.aperture',
+    'conversions of this sweep',
+  );
   const shown: ShownDigits[] = [];
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let range = meter.heldRange ?? rangeFor(meter, sweep.signal[0]!) ?? ranges.at(-1)!;
@@ -68,7 +78,9 @@ export function digitalDisplay(meter: DigitalMeter, given: Sweep): DigitalDispla
     if (blank === 0) continue;
     shown.push({ time: end, text: '', range });
     changed = Number.NEGATIVE_INFINITY;
-    while (start < end + blank) start = first + ++count * (aperture + deadTime);
+    const each = aperture + deadTime;
+    count += Math.max(0, Math.ceil((end + blank - start) / each - 1e-9));
+    start = first + count * each;
   }
   return { shown, ...(meter.keepsExtremes && low <= high && { extremes: { low, high } }) };
 }

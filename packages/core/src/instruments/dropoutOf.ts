@@ -38,6 +38,7 @@ export function dropoutOf(
   checkCircuit(circuit);
   checkInstrument(instrument);
   finiteBetween(travel, 0, 1, 'travel');
+  finiteBetween(seconds, 0, 1e6, 'seconds', 's');
   finiteBetween(speed, 0, 1e6, 'speed', 'travels per second');
   const load = withInstrument(circuit.load, instrument);
   const watched = { ...circuit, load };

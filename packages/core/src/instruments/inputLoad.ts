@@ -1,6 +1,9 @@
+import { loadRules } from '../circuit/checkCircuit.js';
 import type { Load } from '../circuit/circuit.js';
 import { inParallel } from '../circuit/inParallel.js';
+import { checkFields } from '../fields.js';
 import type { Ohms } from '../units.js';
+import { checkInstrument } from './checkInstrument.js';
 import type { Instrument } from './instrument.js';
 
 /**
@@ -10,6 +13,7 @@ import type { Instrument } from './instrument.js';
  * inputOhms({ kind: 'needle-meter', name: 'needle', ohmsPerVolt: 20e3, range: 10 }) // => 200000
  */
 export function inputOhms(instrument: Instrument): Ohms {
+  checkInstrument(instrument);
   if (instrument.kind === 'needle-meter') return instrument.ohmsPerVolt * instrument.range;
   if (instrument.kind === 'control-unit') return instrument.pullDown ?? Number.POSITIVE_INFINITY;
   return instrument.inputOhms;
@@ -23,6 +27,7 @@ export function inputOhms(instrument: Instrument): Ohms {
  * withInstrument({ pullDown: 200e3 }, needle) // => { pullDown: 100000 }
  */
 export function withInstrument(load: Load, instrument: Instrument): Load {
+  checkFields(load, 'load', loadRules);
   const ohms = inputOhms(instrument);
   const pullDown = inParallel(load.pullDown, ohms);
   const pullUp =

@@ -1,6 +1,7 @@
-import type { Sweep } from '../capture/sweep.js';
+import type { SweepLike } from '../capture/sweep.js';
 import type { NeedleMeter } from './instrument.js';
 import { needleStep } from './needleMovement.js';
+import { leastStep } from './sampling.js';
 import { usualMovement } from './usualValues.js';
 import { watched } from './watched.js';
 
@@ -18,8 +19,8 @@ const stops = { low: -0.03, high: 1.05 };
  * const still = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(2, 2, 2) };
  * Array.from(needleDisplay(meter, still)) // => [2, 2, 2]
  */
-export function needleDisplay(meter: NeedleMeter, sweep: Sweep): Float64Array {
-  const { time, signal } = watched(meter, sweep);
+export function needleDisplay(meter: NeedleMeter, sweep: SweepLike): Float64Array {
+  const { time, signal } = watched(meter, sweep, ['needle-meter']);
   const { range, movement = usualMovement } = meter;
   const [lowest, highest] = [stops.low * range, stops.high * range];
   const shown = new Float64Array(time.length);
@@ -29,7 +30,7 @@ export function needleDisplay(meter: NeedleMeter, sweep: Sweep): Float64Array {
   shown[0] = deflection;
   for (let i = 1; i < time.length; i++) {
     const seconds = time[i]! - time[i - 1]!;
-    if (seconds > 0) {
+    if (seconds > leastStep) {
       // Stamps of one interval differ in their last digits.
       if (Math.abs(seconds - step.seconds) > 1e-9 * seconds) step = needleStep(movement, seconds);
       const from = signal[i - 1]!;

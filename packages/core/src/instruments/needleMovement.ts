@@ -1,4 +1,5 @@
-import { finiteBetween, positive } from '../guard.js';
+import { checkFields, type FieldRules, listOf } from '../fields.js';
+import { between, finiteBetween } from '../guard.js';
 import type { Fraction, Seconds } from '../units.js';
 
 /** A needle's movement as a second-order system. */
@@ -17,11 +18,13 @@ export interface NeedleState {
   readonly speed: number;
 }
 
-/** Refuses what no movement can be. */
-export function checkMovement({ naturalFrequency, damping }: NeedleMovement, path: string): void {
-  positive(naturalFrequency, `${path}.naturalFrequency`, 'rad/s');
-  finiteBetween(damping, 0, 1e3, `${path}.damping`);
-}
+export const movementRules: FieldRules = {
+  naturalFrequency: between(1e-9, 1e9, 'rad/s'),
+  damping: between(0, 1e3),
+};
+
+const most = 1e12;
+const stateRules: FieldRules = { deflection: between(-most, most), speed: between(-most, most) };
 
 /**
  * The way of a needle after a time, for an input that changes at a constant rate meanwhile: the exact solution of
@@ -37,6 +40,20 @@ export function checkMovement({ naturalFrequency, damping }: NeedleMovement, pat
  * moveNeedle(movement, rest, [1, 1], 0.1).deflection.toFixed(6) // => '0.264241'
  */
 export function moveNeedle(
+  movement: NeedleMovement,
+  state: NeedleState,
+  ramp: readonly [from: number, to: number],
+  seconds: Seconds,
+): NeedleState {
+  checkFields(movement, 'movement', movementRules);
+  checkFields(state, 'state', stateRules);
+  listOf(between(-most, most), 2, 2)(ramp, 'ramp');
+  finiteBetween(seconds, 0, most, 'seconds', 's');
+  return movedNeedle(movement, state, ramp, seconds);
+}
+
+/** As {@link moveNeedle}, of what was checked already. */
+function movedNeedle(
   movement: NeedleMovement,
   { deflection, speed }: NeedleState,
   [from, to]: readonly [from: number, to: number],
@@ -109,12 +126,12 @@ function freely(w: number, damping: number, t: Seconds): readonly [even: number,
  * [naturalFrequency.toFixed(6), damping.toFixed(6)] // => ['13.511913', '0.812717']
  */
 export function movementOf(seconds: Seconds, overshoot: Fraction): NeedleMovement {
-  positive(seconds, 'seconds', 's');
+  finiteBetween(seconds, 1e-9, 1e9, 'seconds', 's');
   const depth = Math.log(finiteBetween(overshoot, 1e-4, 0.5, 'overshoot'));
   const damping = -depth / Math.hypot(Math.PI, depth);
   const rest = { deflection: 0, speed: 0 };
   const stands = (w: number): number =>
-    moveNeedle({ naturalFrequency: w, damping }, rest, [1, 1], seconds).deflection;
+    movedNeedle({ naturalFrequency: w, damping }, rest, [1, 1], seconds).deflection;
   // Up to the first crossing of the step itself the needle only rises.
   let [low, high] = [0, (Math.PI - Math.acos(damping)) / Math.sqrt(1 - damping ** 2) / seconds];
   for (let halving = 0; halving < 200; halving++) {

@@ -1,8 +1,12 @@
-import type { Sweep } from '../capture/sweep.js';
+import type { SweepLike } from '../capture/sweep.js';
+import { noMoreThan } from '../noMoreThan.js';
 import type { Seconds } from '../units.js';
 import type { ControlUnit } from './instrument.js';
 import { roundedByPole } from './roundedByPole.js';
 import { watched } from './watched.js';
+
+/** As many readings of one sweep are worked out: a day of a hundred in a second, and some more. */
+const mostReadings = 1e7;
 
 /** A fault that a control unit set. */
 export interface NoticedFault {
@@ -24,8 +28,8 @@ export interface NoticedFault {
  * const sweep = { time, signal: time.map((t) => (t > 0.3 ? 0.1 : 2)) };
  * noticedFaults(unit, sweep).map(({ time, kind }) => `${kind} ${time.toFixed(2)}`) // => ['low 0.36']
  */
-export function noticedFaults(unit: ControlUnit, given: Sweep): readonly NoticedFault[] {
-  const sweep = watched(unit, given);
+export function noticedFaults(unit: ControlUnit, given: SweepLike): readonly NoticedFault[] {
+  const sweep = watched(unit, given, ['control-unit']);
   const { interval, limits, debounce, filter = 0 } = unit;
   const signal = roundedByPole(sweep, filter);
   const { time } = sweep;
@@ -34,6 +38,7 @@ export function noticedFaults(unit: ControlUnit, given: Sweep): readonly Noticed
   let state: 'low' | 'high' | undefined;
   let before = 0;
   const count = Math.floor((time.at(-1)! - time[0]!) / interval + 1e-9);
+  noMoreThan(mostReadings, count, 'instrument.interval', 'readings of this sweep');
   for (let i = 0; i <= count; i++) {
     const at = time[0]! + i * interval;
     // The reading stands for the sample before it; half an interval's rounding is no sample's difference.

@@ -1,4 +1,5 @@
-import { finiteBetween, positive } from '../guard.js';
+import { checkFields } from '../fields.js';
+import { above0, between, finiteBetween } from '../guard.js';
 import type { Farads, Ohms, Seconds, Volts } from '../units.js';
 
 /** What is left on the signal when the wiper opens: the load, and the capacitance of cable and input. */
@@ -22,7 +23,7 @@ export interface OpenWiper {
  * openWiper({ from: 2, rest: 0, ohms: 10e6, farads: 100e-12 }, 1e-3).toFixed(4) // => '0.7358'
  */
 export function openWiper(wiper: OpenWiper, seconds: Seconds): Volts {
-  const { from, rest } = wiper;
+  const { from, rest } = checked(wiper);
   finiteBetween(seconds, 0, 1e12, 'seconds', 's');
   return rest + (from - rest) * Math.exp(-seconds / timeConstant(wiper));
 }
@@ -38,9 +39,15 @@ export function openWiper(wiper: OpenWiper, seconds: Seconds): Volts {
  */
 export function openWiperReaches(wiper: OpenWiper, part: number): Seconds {
   finiteBetween(part, 0, 1 - 1e-15, 'part');
-  return -timeConstant(wiper) * Math.log1p(-part);
+  return -timeConstant(checked(wiper)) * Math.log1p(-part);
+}
+
+function checked(wiper: OpenWiper): OpenWiper {
+  const volts = between(-1e12, 1e12, 'V');
+  checkFields(wiper, 'wiper', { from: volts, rest: volts, ohms: above0('Ω'), farads: above0('F') });
+  return wiper;
 }
 
 function timeConstant({ ohms, farads }: OpenWiper): Seconds {
-  return positive(ohms, 'wiper.ohms', 'Ω') * positive(farads, 'wiper.farads', 'F');
+  return ohms * farads;
 }

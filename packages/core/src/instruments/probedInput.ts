@@ -1,4 +1,5 @@
-import { oneOf, positive } from '../guard.js';
+import { checkFields } from '../fields.js';
+import { above0, positive, refuse } from '../guard.js';
 import type { Farads, Ohms } from '../units.js';
 
 /** An input as the signal meets it. */
@@ -23,10 +24,9 @@ export interface ProbedInput {
  * [tip.inputOhms, tip.inputFarads.toExponential(0)] // => [10000000, '1e-11']
  */
 export function probedInput(input: ProbedInput, factor: 1 | 10, cable: Farads): ProbedInput {
-  positive(input.inputOhms, 'input.inputOhms', 'Ω');
-  positive(input.inputFarads, 'input.inputFarads', 'F');
+  checkFields(input, 'input', { inputOhms: above0('Ω'), inputFarads: above0('F') });
   positive(cable, 'cable', 'F');
-  oneOf(String(factor), ['1', '10'], 'factor');
+  if (factor !== 1 && factor !== 10) refuse(factor, 'factor', '1 or 10', 'unknown-choice');
   return {
     inputOhms: input.inputOhms * factor,
     inputFarads: (input.inputFarads + cable) / factor,

@@ -1,8 +1,10 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { outputFunction } from '../expectation/outputFunction.js';
-import { positive } from '../guard.js';
+import { checkFields, type FieldRules, listOf } from '../fields.js';
+import { between, wholeBetween } from '../guard.js';
 import type { Seconds, Travel, Volts } from '../units.js';
+import { checkInstrument } from './checkInstrument.js';
 import { dropoutOf } from './dropoutOf.js';
 import type { Instrument } from './instrument.js';
 import { readingUncertainty } from './readingUncertainty.js';
@@ -38,6 +40,17 @@ export interface RankedInstrument {
   readonly reason: 'surely' | 'by-chance' | 'too-slow' | 'too-coarse';
 }
 
+/** The rules of a sought spot, with those of how it is swept over. */
+export const spotRules = (how: FieldRules): FieldRules => ({
+  travel: between(0, 1),
+  width: between(1e-6, 1),
+  passes: wholeBetween(1, 1e6),
+  ...how,
+});
+/** A rule of `listOf`. */
+export const anInstrument = (value: unknown, path: string): void =>
+  checkInstrument(value as Instrument, undefined, path);
+
 /** A chance below this is hardly one. */
 const hardly = 0.05;
 const surely = 0.95;
@@ -58,11 +71,12 @@ const surely = 0.95;
 export function rankInstruments(
   instruments: readonly Instrument[],
   circuit: Circuit,
-  { travel, width, speed, passes }: SoughtDropout,
+  fault: SoughtDropout,
 ): readonly RankedInstrument[] {
   checkCircuit(circuit);
-  positive(width, 'fault.width');
-  positive(speed, 'fault.speed', 'travels per second');
+  checkFields(fault, 'fault', spotRules({ speed: between(1e-6, 1e6, 'travels per second') }));
+  listOf(anInstrument, 0, 1000)(instruments, 'instruments');
+  const { travel, width, speed, passes } = fault;
   const bare = outputFunction(circuit)(positionAt(circuit.sensor, travel));
   return instruments
     .map((instrument): RankedInstrument => {

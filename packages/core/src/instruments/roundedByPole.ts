@@ -1,5 +1,6 @@
 import type { Sweep } from '../capture/sweep.js';
 import type { Seconds } from '../units.js';
+import { leastStep } from './sampling.js';
 
 /** A signal behind a single pole, at its samples: exact for a signal that is straight between them. It begins settled. */
 export function roundedByPole({ time, signal }: Sweep, timeConstant: Seconds): Float64Array {
@@ -10,7 +11,7 @@ export function roundedByPole({ time, signal }: Sweep, timeConstant: Seconds): F
   rounded[0] = level;
   for (let i = 1; i < time.length; i++) {
     const step = time[i]! - time[i - 1]!;
-    if (step > 0) {
+    if (step > leastStep) {
       if (Math.abs(step - seconds) > 1e-9 * step)
         [seconds, kept] = [step, Math.exp(-step / timeConstant)];
       const lag = (timeConstant * (signal[i]! - signal[i - 1]!)) / step;

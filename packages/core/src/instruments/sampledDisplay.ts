@@ -1,9 +1,13 @@
-import type { Sweep } from '../capture/sweep.js';
+import type { Sweep, SweepLike } from '../capture/sweep.js';
+import { noMoreThan } from '../noMoreThan.js';
 import type { Volts } from '../units.js';
 import type { Logger, Oscilloscope } from './instrument.js';
 import { roundedByPole } from './roundedByPole.js';
 import { intervalOf, poleOf, stepOf } from './sampling.js';
 import { watched } from './watched.js';
+
+/** As many samples of one sweep are drawn: what 240 MB hold. */
+const mostSamples = 1e7;
 
 /** What an oscilloscope or a logger drew of a sweep. */
 export interface SampledDisplay {
@@ -27,13 +31,18 @@ export interface SampledDisplay {
  * const rising = { time: Float64Array.of(0, 2), signal: Float64Array.of(0, 4) };
  * Array.from(sampledDisplay(scope, rising).low) // => [0, 1, 2, 3, 4]
  */
-export function sampledDisplay(instrument: Oscilloscope | Logger, given: Sweep): SampledDisplay {
-  const sweep = watched(instrument, given);
+export function sampledDisplay(
+  instrument: Oscilloscope | Logger,
+  given: SweepLike,
+): SampledDisplay {
+  const sweep = watched(instrument, given, ['oscilloscope', 'logger']);
   const interval = intervalOf(instrument);
   const signal = roundedByPole(coupled(instrument, sweep), poleOf(instrument));
   const { time } = sweep;
   const [first, last] = [time[0]!, time.at(-1)!];
   const size = Math.floor((last - first) / interval + 1e-9) + 1;
+  const field = instrument.kind === 'logger' ? 'interval' : 'record';
+  noMoreThan(mostSamples, size, `instrument.${field}`, 'samples of this sweep');
   const drawn = {
     time: new Float64Array(size),
     low: new Float64Array(size),

@@ -1,6 +1,9 @@
 import type { Seconds, Volts } from '../units.js';
 import type { Logger, Oscilloscope } from './instrument.js';
 
+/** Stamps nearer than this are one, s: slopes between them would overflow. */
+export const leastStep: Seconds = 1e-15;
+
 /** The interval between an instrument's samples, s: an oscilloscope takes what its memory holds in a record. */
 export function intervalOf(instrument: Oscilloscope | Logger): Seconds {
   return instrument.kind === 'logger'

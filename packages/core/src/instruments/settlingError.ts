@@ -18,7 +18,7 @@ import type { Logger } from './instrument.js';
  * settlingError(logger, 100e3) > 0.3 // => true
  */
 export function settlingError(logger: Logger, sourceOhms: Ohms): Fraction {
-  checkInstrument(logger);
+  checkInstrument(logger, ['logger']);
   finiteBetween(sourceOhms, 0, 1e18, 'sourceOhms', 'Ω');
   const { sampling } = logger;
   if (!sampling) {
@@ -28,5 +28,6 @@ export function settlingError(logger: Logger, sourceOhms: Ohms): Fraction {
       'instrument.sampling is missing; give resistance, capacitance and time of the sampling switch.',
     );
   }
-  return Math.exp(-sampling.seconds / ((sourceOhms + sampling.ohms) * sampling.farads));
+  const constant = (sourceOhms + sampling.ohms) * sampling.farads;
+  return constant === 0 ? 0 : Math.exp(-sampling.seconds / constant);
 }

@@ -1,4 +1,5 @@
-import { finiteBetween, positive, wholeNumber } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between, finiteBetween, refuse, wholeNumber } from '../guard.js';
 import type { Fraction, Seconds, Volts } from '../units.js';
 import { chanceInPasses, chanceOfReading, type Readings } from './chanceOfReading.js';
 import { checkInstrument } from './checkInstrument.js';
@@ -98,15 +99,24 @@ export function sightOf(instrument: Instrument, dropout: ModelledDropout, passes
   };
 }
 
+const volts = between(-1e9, 1e9, 'V');
+const duration = between(0, longest, 's');
+
+const dropoutRules: FieldRules = {
+  seconds: duration,
+  from: volts,
+  to: volts,
+  'fall?': duration,
+  'recovery?': duration,
+  'slope?': between(0, 1e12, 'V/s'),
+  'sound?': { low: volts, high: volts },
+};
+
 function checkDropout(dropout: ModelledDropout): void {
-  const { seconds, from, to, fall = 0, recovery = 0, slope = 0, sound } = dropout;
-  finiteBetween(seconds, 0, longest, 'dropout.seconds', 's');
-  finiteBetween(from, -1e9, 1e9, 'dropout.from', 'V');
-  finiteBetween(to, -1e9, 1e9, 'dropout.to', 'V');
-  positive(Math.abs(to - from), 'the depth of the dropout', 'V');
-  finiteBetween(fall, 0, longest, 'dropout.fall', 's');
-  finiteBetween(recovery, 0, longest, 'dropout.recovery', 's');
-  finiteBetween(slope, 0, 1e12, 'dropout.slope', 'V/s');
+  checkFields(dropout, 'dropout', dropoutRules);
+  const { from, to, sound } = dropout;
+  if (!(Math.abs(to - from) > 0))
+    refuse(to, 'dropout.to', `away from dropout.from, ${from} V`, 'zero');
   if (!sound) return;
   finiteBetween(sound.low, -1e9, from, 'dropout.sound.low', 'V');
   finiteBetween(sound.high, from, 1e9, 'dropout.sound.high', 'V');

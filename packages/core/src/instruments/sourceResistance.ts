@@ -36,5 +36,8 @@ export function sourceResistance(circuit: Circuit, travel: Travel): Ohms {
     ...circuit,
     load: { ...load, pullDown: inParallel(load.pullDown, probe) },
   })(position);
-  return (open - loaded) / (loaded / probe);
+  if (loaded > 0 || loaded < 0) return (open - loaded) / (loaded / probe);
+  // What stands at 0 V is held there by 0 Ω, or no source gives anything: then one of 1 V tells.
+  if (source.volts > 0) return 0;
+  return sourceResistance({ ...circuit, source: { ...source, volts: 1 } }, travel);
 }

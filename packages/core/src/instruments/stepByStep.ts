@@ -1,4 +1,4 @@
-import { positive } from '../guard.js';
+import { finiteBetween, yesOrNo } from '../guard.js';
 import type { Seconds, Travel } from '../units.js';
 import { checkInstrument } from './checkInstrument.js';
 import type { DigitalMeter } from './instrument.js';
@@ -37,8 +37,9 @@ export interface StepByStep {
  * [steps, wait.toFixed(1)] // => [100, '0.6']
  */
 export function stepByStep(meter: DigitalMeter, width: Travel, hasLoad: boolean): StepByStep {
-  checkInstrument(meter);
-  const step = positive(width, 'width') / 2;
+  checkInstrument(meter, ['digital-meter']);
+  yesOrNo(hasLoad, 'hasLoad');
+  const step = finiteBetween(width, 1e-6, 1, 'width') / 2;
   const { aperture, deadTime = 0, rangeChange } = meter;
   const { displayInterval = aperture + deadTime, keepsExtremes = false } = meter;
   const wait = 2 * (aperture + deadTime) + displayInterval + (rangeChange?.blank ?? 0);

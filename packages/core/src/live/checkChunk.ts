@@ -1,5 +1,5 @@
 import { checkUnread } from '../capture/checkUnread.js';
-import type { UnreadRows } from '../capture/sweep.js';
+import type { Sweep, UnreadRows } from '../capture/sweep.js';
 import { column } from '../column.js';
 
 /**
@@ -9,15 +9,21 @@ import { column } from '../column.js';
  * the sample in the chunk, such as `chunk.signal[12]`.
  */
 export function checkChunk(
-  time: Float64Array,
-  signal: Float64Array,
-  supply: Float64Array | undefined,
+  time: unknown,
+  signal: unknown,
+  supply: unknown,
   unread: readonly UnreadRows[],
-): void {
-  const columns = { time, signal, ...(supply !== undefined && { supply }) };
-  for (const [name, values] of Object.entries(columns)) {
-    const isEmpty = values instanceof Float64Array && values.length === 0 && time.length === 0;
-    if (!isEmpty) column(values, time?.length, `chunk.${name}`);
-  }
-  checkUnread(unread, time.length, 'chunk.unread');
+): Pick<Sweep, 'time' | 'signal' | 'supply'> {
+  const isEmpty = (values: unknown): boolean =>
+    (Array.isArray(values) || ArrayBuffer.isView(values)) &&
+    (values as unknown as ArrayLike<unknown>).length === 0;
+  const times = isEmpty(time) ? new Float64Array(0) : column(time, undefined, 'chunk.time');
+  const beside = (values: unknown, name: string): Float64Array =>
+    isEmpty(time) && isEmpty(values) ? times : column(values, times.length, `chunk.${name}`);
+  checkUnread(unread, times.length, 'chunk.unread');
+  return {
+    time: times,
+    signal: beside(signal, 'signal'),
+    ...(supply !== undefined && { supply: beside(supply, 'supply') }),
+  };
 }

@@ -109,13 +109,13 @@ describe('liveSweep', () => {
     const three = Float64Array.of(1, 2, 3);
     refused('length-mismatch', 'chunk.signal', two, three);
     refused('length-mismatch', 'chunk.supply', two, two, three);
-    refused('missing', 'chunk.signal', two, [1, 2] as unknown as Float64Array);
+    refused('not-a-list', 'chunk.signal', two, '12' as never);
     refused('not-finite', 'chunk.signal[1]', two, Float64Array.of(1, Number.NaN));
     refused('not-finite', 'chunk.time[0]', Float64Array.of(-Infinity, 1), two);
     refused('out-of-range', 'chunk.supply[1]', two, two, Float64Array.of(1, 1e13));
     refused('unexpected', 'chunk.supply', two, two, two);
     live.feed(new Float64Array(0), new Float64Array(0));
-    live.feed(time.subarray(1000), signal.subarray(1000));
+    live.feed(Array.from(time.subarray(1000)), Array.from(signal.subarray(1000)));
     expect(live.end()).toEqual(scoreSweep(sweep, expected));
     refused('ended', 'chunk', two, two);
   });

@@ -1,7 +1,9 @@
 import type { Recorder } from '../capture/captureQuality.js';
+import { checkRecorder } from '../capture/checkRecorder.js';
 import type { Stretch, Sweep, UnreadRows } from '../capture/sweep.js';
-import { type Criteria, defaultCriteria } from '../criteria.js';
+import { type Criteria, wholeCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
+import { checkExpectation } from '../expectation/checkExpectation.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Finding, Rest, Score, SnapClosing, Stroke } from '../score/score.js';
 import { scoreSweep } from '../score/scoreSweep.js';
@@ -43,9 +45,9 @@ export interface LiveSweep {
    * as `chunk.signal[12]`; `ended` after the end. A chunk that is refused leaves no trace.
    */
   feed(
-    time: Float64Array,
-    signal: Float64Array,
-    supply?: Float64Array,
+    time: ArrayLike<number>,
+    signal: ArrayLike<number>,
+    supply?: ArrayLike<number>,
     unread?: readonly UnreadRows[],
   ): void;
   /**
@@ -85,8 +87,11 @@ export interface LiveSweep {
 export function liveSweep(
   expected: Expectation,
   recorder: Recorder = {},
-  criteria: Criteria = defaultCriteria,
+  limits: Partial<Criteria> = {},
 ): LiveSweep {
+  checkExpectation(expected);
+  checkRecorder(recorder);
+  const criteria = wholeCriteria(limits);
   const times = growingColumn();
   const signals = growingColumn();
   const supplies = growingColumn();
@@ -115,8 +120,9 @@ export function liveSweep(
           'The recording has ended; feed a new one to a new live sweep.',
         );
       }
-      checkChunk(time, signal, supply, unread);
-      if (time.length > 0 && withSupply !== undefined && withSupply !== (supply !== undefined)) {
+      const chunk = checkChunk(time, signal, supply, unread);
+      const isEmpty = chunk.time.length === 0;
+      if (!isEmpty && withSupply !== undefined && withSupply !== (supply !== undefined)) {
         throw new InputError(
           supply ? 'unexpected' : 'missing',
           'chunk.supply',
@@ -125,11 +131,11 @@ export function liveSweep(
       }
       const fed = times.values().length;
       for (const rows of unread) unreadRows.push({ ...rows, after: rows.after + fed });
-      if (time.length === 0) return;
+      if (isEmpty) return;
       withSupply = supply !== undefined;
-      times.append(time);
-      signals.append(signal);
-      if (supply) supplies.append(supply);
+      times.append(chunk.time);
+      signals.append(chunk.signal);
+      if (chunk.supply) supplies.append(chunk.supply);
     },
 
     provisional() {
@@ -163,7 +169,7 @@ export function liveSweep(
 
     end(stretches) {
       const score = scoreSweep(
-        { ...sweepFrom(0), ...(stretches && { stretches }) },
+        { ...sweepFrom(0), ...(stretches !== undefined && { stretches }) },
         expected,
         recorder,
         criteria,

@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, oneOf, present } from '../guard.js';
+import { checkFields, type FieldRule, listOf } from '../fields.js';
+import { between, finiteBetween, oneOf, shown } from '../guard.js';
 import { arrangementOf } from './arrangement.js';
 import type { OhmmeterTolerance, PinFinding, PinReading } from './pinFinding.js';
 import { changeOf, pairKey, pairsOf, pinTable } from './pinTable.js';
@@ -38,18 +39,16 @@ export function findPins(
 ): PinFinding {
   checkTerminals(terminals);
   checkReadings(readings, terminals);
-  present(meter, 'meter', "the meter's tolerance, such as { fraction: 0.01, ohms: 1 }");
-  finiteBetween(meter.fraction, 0, 0.5, 'meter.fraction');
-  finiteBetween(meter.ohms, 0, 1e6, 'meter.ohms', 'Ω');
+  checkFields(meter, 'meter', { fraction: between(0, 0.5), ohms: between(0, 1e6, 'Ω') });
   const table = pinTable(readings, meter);
-  const evidence = pairsOf(terminals).map((between) => {
-    const closed = table.ohms(...between, 'closed');
-    const open = table.ohms(...between, 'open');
+  const evidence = pairsOf(terminals).map((pair) => {
+    const closed = table.ohms(...pair, 'closed');
+    const open = table.ohms(...pair, 'open');
     return {
-      between,
+      between: pair,
       ...(closed !== undefined && { closed }),
       ...(open !== undefined && { open }),
-      change: changeOf(table, between),
+      change: changeOf(table, pair),
     };
   });
   return { ...arrangementOf(table, terminals), evidence };
@@ -63,32 +62,32 @@ function checkTerminals(terminals: readonly string[]): void {
       'terminals must be a list of two to six names.',
     );
   }
-  terminals.forEach((name, i) => {
-    if (typeof name === 'string' && name !== '' && terminals.indexOf(name) === i) return;
+  for (let i = 0; i < terminals.length; i++) {
+    const name: unknown = terminals[i];
+    if (typeof name === 'string' && name !== '' && terminals.indexOf(name) === i) continue;
     const path = `terminals[${i}]`;
     throw new InputError(
       'not-a-name',
       path,
-      `${path} is ${JSON.stringify(name)}; each terminal needs a name of its own.`,
+      `${path} is ${shown(name)}; each terminal needs a name of its own.`,
     );
-  });
+  }
 }
 
 function checkReadings(readings: readonly PinReading[], terminals: readonly string[]): void {
-  if (!Array.isArray(readings)) {
-    throw new InputError('missing', 'readings', 'readings must be a list of ohmmeter readings.');
-  }
+  const name: FieldRule = (value, path) => oneOf(value, terminals, path);
+  listOf({
+    between: listOf(name, 2, 2),
+    at: ['closed', 'open'],
+    ohms: (value, path) => {
+      if (value !== Number.POSITIVE_INFINITY) finiteBetween(value, 0, 1e12, path, 'Ω');
+    },
+  })(readings, 'readings');
   const seen = new Set<string>();
   readings.forEach((reading: PinReading, i) => {
     const path = `readings[${i}]`;
-    present(reading, path, 'a reading between two terminals');
-    const { between, at, ohms } = reading;
-    present(between, `${path}.between`, 'the names of two terminals');
-    const [a, b] = between;
-    oneOf(a, terminals, `${path}.between[0]`);
-    oneOf(b, terminals, `${path}.between[1]`);
-    oneOf(at, ['closed', 'open'], `${path}.at`);
-    if (ohms !== Number.POSITIVE_INFINITY) finiteBetween(ohms, 0, 1e12, `${path}.ohms`, 'Ω');
+    const { between: pair, at } = reading;
+    const [a, b] = pair;
     const key = pairKey(a, b, at);
     if (a === b || seen.has(key)) {
       throw new InputError(

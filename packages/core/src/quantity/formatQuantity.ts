@@ -1,5 +1,6 @@
-import { InputError } from '../errors.js';
-import { type QuantityUnit, takesPrefixes } from './unitSpelling.js';
+import { checkFields } from '../fields.js';
+import { finiteBetween, oneOf, wholeBetween, yesOrNo } from '../guard.js';
+import { type QuantityUnit, takesPrefixes, unitSpelling } from './unitSpelling.js';
 
 /** How a quantity is written. */
 export interface QuantityFormat {
@@ -46,8 +47,8 @@ export function formatQuantity(
   unit: QuantityUnit,
   options: QuantityFormat = {},
 ): string {
+  check(value, unit, options);
   const { digits = 3, trim = false, decimal = '.' } = options;
-  check(value, digits, unit);
   const { figures, power } = rounded(value, digits, unit === '%' ? 2 : 0);
   const { shift, mark, prefix } = scale(power, unit);
   const plain = placePoint(figures, power - shift);
@@ -57,21 +58,14 @@ export function formatQuantity(
   return `${sign}${shown.replace('.', decimal)}${mark}${space}${prefix}${unit}`;
 }
 
-function check(value: number, digits: number, unit: QuantityUnit): void {
-  if (!Number.isFinite(value)) {
-    throw new InputError(
-      'not-finite',
-      'value',
-      `The value is ${value}; it must be a finite number in ${unit}.`,
-    );
-  }
-  if (!Number.isInteger(digits) || digits < 1 || digits > 17) {
-    throw new InputError(
-      'out-of-range',
-      'options.digits',
-      `digits is ${digits}; it must be a whole number from 1 to 17.`,
-    );
-  }
+function check(value: number, unit: QuantityUnit, options: QuantityFormat): void {
+  finiteBetween(value, -Number.MAX_VALUE, Number.MAX_VALUE, 'value');
+  oneOf(unit, Object.keys(unitSpelling), 'unit');
+  checkFields(options, 'options', {
+    'digits?': wholeBetween(1, 17),
+    'trim?': yesOrNo,
+    'decimal?': ['.', ','],
+  });
 }
 
 /** The significant figures and the power of ten of the first of them, after rounding. */

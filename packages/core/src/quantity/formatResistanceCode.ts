@@ -1,4 +1,5 @@
 import { InputError } from '../errors.js';
+import { shown } from '../guard.js';
 import type { Ohms } from '../units.js';
 
 const letters = ['R', 'K', 'M', 'G', 'T'];
@@ -48,7 +49,7 @@ function check(ohms: number): void {
   throw new InputError(
     code,
     'ohms',
-    `A resistance of ${String(ohms).replace('-', '\u2212')} Ω has no letter code; it must be from 0 Ω to below 1e15 Ω.`,
+    `A resistance of ${shown(ohms)} Ω has no letter code; it must be from 0 Ω to below 1e15 Ω.`,
   );
 }
 

@@ -1,4 +1,6 @@
 import { InputError } from '../errors.js';
+import { oneOf, text as textOf } from '../guard.js';
+import type { InputErrorCode } from '../inputErrorCode.js';
 import type { Fraction, Quantity } from '../units.js';
 import { type DecimalNumeral, numeralValue } from './decimalNumeral.js';
 import { prefixPower, unitPower } from './unitPower.js';
@@ -45,7 +47,9 @@ export function parseQuantity<Unit extends QuantityUnit>(
   unit: Unit,
   path = 'value',
 ): ParsedQuantity<Unit> {
-  const request = { text: text.trim(), unit, path };
+  textOf(path, 'path');
+  oneOf(unit, Object.keys(unitSpelling), 'unit');
+  const request = { text: textOf(text, path).trim(), unit, path };
   const plain = oneForm(request.text);
   if (plain === '') refuse(request, 'empty', 'is no quantity');
   return (readCode(plain, request) ?? readNumber(plain, request)) as ParsedQuantity<Unit>;
@@ -151,7 +155,7 @@ function refuseExponent(whole: string, exponent: string, request: Request): neve
 
 function refuse(
   { text, unit, path }: Request,
-  code: string,
+  code: InputErrorCode,
   wrong: string,
   right = `write ${unitSpelling[unit].wanted}`,
 ): never {

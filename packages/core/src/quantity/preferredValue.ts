@@ -5,6 +5,8 @@ import { type PreferredSeries, preferredValues } from './preferredValues.js';
 /** Which of a resistance's two neighbours in a series is taken. */
 export type PreferredRounding = 'up' | 'down' | 'nearest';
 
+export const roundings = ['up', 'down', 'nearest'] as const;
+
 /** A value this near to one of the series, as a ratio, is that one: floating-point noise, not a wish. */
 const noise = 1e-9;
 
@@ -32,7 +34,7 @@ export function preferredValue(
 ): Ohms {
   finiteBetween(ohms, 1e-12, 1e18, 'ohms', 'Ω');
   const decade = preferredValues(series);
-  oneOf(rounding, ['up', 'down', 'nearest'], 'rounding');
+  oneOf(rounding, roundings, 'rounding');
   const power = Math.floor(Math.log10(ohms)) - 2;
   const near = [power - 1, power, power + 1].flatMap((p) =>
     decade.map((figures) => Number(`${figures}e${p}`)),

@@ -9,7 +9,7 @@ const e24 = [
   620, 680, 750, 820, 910,
 ] as const;
 
-const seriesNames = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
+export const seriesNames = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
 
 /**
  * One decade of a series of preferred values for resistors, as whole numbers of three figures: 100 stands

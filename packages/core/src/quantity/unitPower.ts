@@ -28,6 +28,10 @@ const prefixWords: ReadonlyMap<string, number> = new Map([
   ['giga', 9],
 ]);
 
+/** The prefixes that are read, the empty one too, and those that are written out before a word. */
+export const prefixSymbols = (): readonly string[] => [...prefixPowers.keys()];
+export const prefixWordsRead = (): readonly string[] => [...prefixWords.keys()];
+
 /** The power of ten of a prefix symbol standing alone; undefined where it is none. */
 export function prefixPower(symbol: string): number | undefined {
   return prefixPowers.get(symbol);

@@ -1,7 +1,15 @@
 import type { Circuit } from '../circuit/circuit.js';
-import { positive } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
 import { compareRating, type RatingCheck } from './compareRating.js';
-import { type CurrentRating, deratingFactor, type PowerRating, type Ratings } from './ratings.js';
+import {
+  type CurrentRating,
+  celsius,
+  currentRules,
+  deratingFactor,
+  type PowerRating,
+  powerRules,
+  type Ratings,
+} from './ratings.js';
 import { worstCase } from './worstCase.js';
 
 /** Each part's worst case beside its rating. */
@@ -16,15 +24,17 @@ export interface RatingChecks {
   readonly source: RatingCheck;
 }
 
-/** Refuses ratings that are no numbers above 0, by path. */
+const ratingsRules: FieldRules = {
+  'track?': powerRules,
+  'wiper?': currentRules,
+  'limiter?': powerRules,
+  'source?': currentRules,
+  'ambient?': celsius,
+};
+
+/** Refuses ratings that are no numbers above 0, and those of no known part, by path. */
 export function checkRatingValues(ratings: Ratings): void {
-  for (const [name, rating] of Object.entries(ratings)) {
-    if (typeof rating !== 'object') continue;
-    for (const field of ['watts', 'amps', 'shortTerm'] as const) {
-      const value = (rating as Record<string, unknown>)[field];
-      if (value !== undefined) positive(value, `ratings.${name}.${field}`);
-    }
-  }
+  checkFields(ratings, 'ratings', ratingsRules);
 }
 
 type Limits = readonly [number | undefined, number | undefined];

@@ -147,14 +147,15 @@ describe('chooseBenchLoad', () => {
   });
 
   test.each([
-    [{ travels: [] }, 'wish.travels.length'],
+    [{ travels: [] }, 'wish.travels'],
     [{ travels: [2] }, 'wish.travels[0]'],
     [{ dirt: 0 }, 'wish.dirt'],
     [{ visible: -1 }, 'wish.visible'],
     [{ wiperCurrent: 0 }, 'wish.wiperCurrent'],
     [{ loadingError: 2 }, 'wish.loadingError'],
     [{ pullUpVolts: -1 }, 'wish.pullUpVolts'],
-    [{ series: 'E5' }, 'series'],
+    [{ series: 'E5' }, 'wish.series'],
+    [{ serie: 'E24' }, 'wish.serie'],
   ])('refuses the wish %j by path', (change, path) => {
     const wish = { travels: [0.5], dirt: 1e3, visible: 0.1, ...change } as BenchLoadWish;
     expect(() => chooseBenchLoad(bench, wish)).toThrow(expect.objectContaining({ path }));

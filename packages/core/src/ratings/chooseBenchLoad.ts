@@ -6,9 +6,10 @@ import { dirtEffect, withDirt } from '../expectation/dirtEffect.js';
 import { loadingErrors } from '../expectation/loadingErrors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { turningPoints } from '../expectation/turningPoints.js';
-import { finiteBetween, positive, present, resistance } from '../guard.js';
+import { checkFields, type FieldRules, listOf } from '../fields.js';
+import { above0, between, positive, resistance } from '../guard.js';
 import { preferredValue } from '../quantity/preferredValue.js';
-import type { PreferredSeries } from '../quantity/preferredValues.js';
+import { type PreferredSeries, seriesNames } from '../quantity/preferredValues.js';
 import type { Amps, Fraction, Ohms, Travel, Volts } from '../units.js';
 import { worstCase } from './worstCase.js';
 
@@ -138,20 +139,22 @@ export function chooseBenchLoad(circuit: Circuit, wish: BenchLoadWish): BenchLoa
     : { kind: 'impossible', ways: ways as Record<BenchLoadWay, NoBenchLoad> };
 }
 
+const travel = between(0, 1);
+
+const wishRules: FieldRules = {
+  travels: listOf(travel, 1, 1000),
+  dirt: (value, path) => {
+    if (resistance(value, path) === 0) positive(value, path, 'Ω');
+  },
+  visible: above0('V'),
+  'wiperCurrent?': above0('A'),
+  'loadingError?': between(0, 1),
+  'pullUpVolts?': between(0, 1e6, 'V'),
+  'series?': seriesNames,
+};
+
 function checkWish(circuit: Circuit, wish: BenchLoadWish): void {
-  present(wish, 'wish', 'what must show: { travels, dirt, visible }');
-  present(wish.travels, 'wish.travels', 'a list of travels, such as [0.05]');
-  finiteBetween(wish.travels.length, 1, 1000, 'wish.travels.length');
-  wish.travels.forEach((travel, i) => {
-    finiteBetween(travel, 0, 1, `wish.travels[${i}]`);
-  });
-  if (wish.dirt !== Infinity) positive(wish.dirt, 'wish.dirt', 'Ω');
-  resistance(wish.dirt, 'wish.dirt');
-  positive(wish.visible, 'wish.visible', 'V');
-  if (wish.wiperCurrent !== undefined) positive(wish.wiperCurrent, 'wish.wiperCurrent', 'A');
-  if (wish.loadingError !== undefined) finiteBetween(wish.loadingError, 0, 1, 'wish.loadingError');
-  if (wish.pullUpVolts !== undefined)
-    finiteBetween(wish.pullUpVolts, 0, 1e6, 'wish.pullUpVolts', 'V');
+  checkFields(wish, 'wish', wishRules);
   if (!circuit.load.pullUp) return;
   throw new InputError(
     'has-pull-up',

@@ -77,7 +77,9 @@ describe('chooseLimiter', () => {
     [{ wiper: { amps: -1 } }, {}, 'ratings.wiper.amps'],
     [{}, { span: 2 }, 'wish.span'],
     [{}, { otherSource: 0 }, 'wish.otherSource'],
-    [{}, { series: 'E5' as never }, 'series'],
+    [{}, { series: 'E5' as never }, 'wish.series'],
+    [{ trak: { watts: 1 } } as never, {}, 'ratings.trak'],
+    [{}, { spam: 0.5 } as never, 'wish.spam'],
   ])('refuses a wrong rating or wish (%#)', (ratings, wish, path) => {
     expect(() => chooseLimiter(bench, ratings, wish)).toThrow(expect.objectContaining({ path }));
   });

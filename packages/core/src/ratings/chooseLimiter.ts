@@ -1,15 +1,17 @@
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { isDetermined } from '../circuit/determined.js';
+import { InputError } from '../errors.js';
 import { outputFunction } from '../expectation/outputFunction.js';
-import { finiteBetween, positive } from '../guard.js';
-import { type PreferredRounding, preferredValue } from '../quantity/preferredValue.js';
-import type { PreferredSeries } from '../quantity/preferredValues.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between } from '../guard.js';
+import { type PreferredRounding, preferredValue, roundings } from '../quantity/preferredValue.js';
+import { type PreferredSeries, seriesNames } from '../quantity/preferredValues.js';
 import type { Fraction, Ohms, Volts, Watts } from '../units.js';
 import { checkRatings, checkRatingValues, type RatingChecks } from './checkRatings.js';
 import type { RatingCheck } from './compareRating.js';
 import type { Ratings } from './ratings.js';
-import { type Mistake, mistakes, withMistake } from './wrongConnections.js';
+import { type Mistake, mistakes, someVolts, withMistake } from './wrongConnections.js';
 
 /** What the limiter is wanted to leave and to be. */
 export interface LimiterWish {
@@ -85,6 +87,16 @@ export interface NoLimiter {
   readonly binding: Binding;
 }
 
+const wishRules: FieldRules = {
+  'series?': seriesNames,
+  'rounding?': roundings,
+  'span?': between(0, 1),
+  'otherSource?': someVolts,
+};
+
+/** Less than this is no span, V. */
+const leastSpan = 1e-9;
+
 /** Beyond this no limiter is looked for. */
 const largest: Ohms = 1e6;
 /** Usual power ratings of resistors, W (common practice, no source). */
@@ -114,9 +126,15 @@ export function chooseLimiter(
 ): LimiterChoice | NoLimiter {
   checkCircuit(circuit);
   checkRatingValues(ratings);
-  if (wish.span !== undefined) finiteBetween(wish.span, 0, 1, 'wish.span');
-  if (wish.otherSource !== undefined) positive(wish.otherSource, 'wish.otherSource', 'V');
+  checkFields(wish, 'wish', wishRules);
   const { connection: _, faults: __, ...right } = circuit;
+  if (spanOf({ ...right, limiter: 0 }) < leastSpan) {
+    throw new InputError(
+      'no-span',
+      'circuit',
+      'Without a limiter the readings at both stops are equal; give a circuit that feeds a sensor that moves.',
+    );
+  }
   const found = smallestLimiter(right, ratings);
   if ('stuck' in found) return { kind: 'impossible', binding: found.stuck };
   const { border, deciding } = found;
@@ -243,11 +261,13 @@ function worstHeat(circuit: Circuit): Watts {
   return most;
 }
 
+/** How far the readings at both stops lie apart, V. */
+function spanOf(circuit: Circuit): Volts {
+  const output = outputFunction(circuit);
+  return Math.abs(output(positionAt(circuit.sensor, 1)) - output(positionAt(circuit.sensor, 0)));
+}
+
 function priceOf(right: Circuit, limiter: Ohms): LimiterPrice {
-  const span = (at: Circuit): Volts => {
-    const output = outputFunction(at);
-    return Math.abs(output(positionAt(at.sensor, 1)) - output(positionAt(at.sensor, 0)));
-  };
   const slope = (at: Circuit): number => {
     const output = outputFunction(at);
     const middle = positionAt(at.sensor, 0.5);
@@ -258,7 +278,7 @@ function priceOf(right: Circuit, limiter: Ohms): LimiterPrice {
     { ...right, limiter: 0 },
     { ...right, limiter },
   ];
-  const kept = span(limited) / span(without);
+  const kept = spanOf(limited) / spanOf(without);
   return {
     spanLost: 1 - kept,
     sensitivity: slope(limited),

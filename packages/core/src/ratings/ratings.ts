@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
-import { finiteBetween, positive } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { above0, between, text } from '../guard.js';
 import type { Amps, Celsius, Watts } from '../units.js';
 
 /** A power rating that falls in a straight line above a temperature. */
@@ -36,6 +37,16 @@ export interface Ratings {
   readonly ambient?: Celsius;
 }
 
+export const celsius = between(-273.15, 1e4, '°C');
+
+export const powerRules: FieldRules = {
+  watts: above0('W'),
+  'shortTerm?': above0('W'),
+  'fullTo?': celsius,
+  'zeroAt?': celsius,
+};
+export const currentRules: FieldRules = { amps: above0('A'), 'shortTerm?': above0('A') };
+
 /**
  * The power that a part may bear at a temperature.
  *
@@ -49,7 +60,7 @@ export interface Ratings {
  * derated({ watts: 1, fullTo: 40, zeroAt: 135 }, 87.5) // => 0.5
  */
 export function derated(rating: PowerRating, ambient?: Celsius, path = 'rating'): Watts {
-  positive(rating.watts, `${path}.watts`, 'W');
+  checkFields(rating, text(path, 'path'), powerRules);
   return rating.watts * deratingFactor(rating, ambient, path);
 }
 
@@ -61,8 +72,8 @@ export function deratingFactor(
 ): number {
   const { fullTo, zeroAt } = rating;
   if (fullTo === undefined && zeroAt === undefined) return 1;
-  finiteBetween(fullTo, -273.15, 1e4, `${path}.fullTo`, '°C');
-  finiteBetween(zeroAt, -273.15, 1e4, `${path}.zeroAt`, '°C');
+  celsius(fullTo, `${path}.fullTo`);
+  celsius(zeroAt, `${path}.zeroAt`);
   if (!(zeroAt! > fullTo!)) {
     throw new InputError(
       'out-of-order',
@@ -70,6 +81,6 @@ export function deratingFactor(
       `${path}.zeroAt is ${zeroAt} °C; it must be above fullTo, ${fullTo} °C.`,
     );
   }
-  finiteBetween(ambient, -273.15, 1e4, 'ratings.ambient', '°C');
+  celsius(ambient, 'ratings.ambient');
   return Math.min(1, Math.max(0, (zeroAt! - ambient!) / (zeroAt! - fullTo!)));
 }

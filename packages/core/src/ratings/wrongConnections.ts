@@ -4,7 +4,7 @@ import { type Determined, isDetermined } from '../circuit/determined.js';
 import type { CircuitFault } from '../circuit/faults.js';
 import { solveOperatingPoint } from '../circuit/operatingPoint.js';
 import type { Lead, Terminal } from '../circuit/terminals.js';
-import { positive } from '../guard.js';
+import { between } from '../guard.js';
 import type { Volts } from '../units.js';
 import { checkRatings, checkRatingValues, type RatingChecks } from './checkRatings.js';
 import type { Ratings } from './ratings.js';
@@ -54,6 +54,9 @@ export interface WrongConnection {
   readonly otherSource?: MistakeEffect;
 }
 
+/** The voltage of a source that gives some. */
+export const someVolts = between(1e-6, 1e6, 'V');
+
 /** A reading that changes by less than this fraction of the right span stays where it is. */
 const stays = 0.02;
 
@@ -81,7 +84,7 @@ export function wrongConnections(
 ): readonly WrongConnection[] {
   checkCircuit(circuit);
   checkRatingValues(ratings);
-  if (otherSource !== undefined) positive(otherSource, 'otherSource', 'V');
+  if (otherSource !== undefined) someVolts(otherSource, 'otherSource');
   const { connection: _, faults: __, ...right } = circuit;
   return mistakes().map((mistake) => {
     const wrong = withMistake(right, mistake);

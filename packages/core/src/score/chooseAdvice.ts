@@ -20,11 +20,20 @@ export function chooseAdvice(
     for (const { cause, weight } of causes)
       if (weight >= leastOfLeading * causes[0]!.weight)
         for (const one of forCause(cause, verdict)) advice.add(one);
-  for (const { check, outcome } of checks) {
-    if (outcome === 'cannot-tell') advice.add(forPoorCheck(check, isPassedUnseen));
+  for (const one of checks) {
+    const { check, outcome } = one;
+    if (isWithoutWidth(one)) advice.add('state-tolerances');
+    // The reading is there: what it lacks is a window.
+    const isRecorded = isWithoutWidth(one) && one.measured !== undefined;
+    if (outcome === 'cannot-tell' && !isRecorded) advice.add(forPoorCheck(check, isPassedUnseen));
     if (check === 'closed-rest' && outcome === 'not-judged') advice.add('record-more-returns');
   }
   return [...advice];
+}
+
+/** An end that does not conform to a window of no width: no tolerances were stated, and every sound sensor lies beside such a one. */
+function isWithoutWidth({ outcome, limitFrom, lowLimit, highLimit }: Check): boolean {
+  return limitFrom === 'expected-window' && outcome !== 'conforms' && lowLimit === highLimit;
 }
 
 function forCause(cause: Cause, verdict: Verdict): readonly Advice[] {

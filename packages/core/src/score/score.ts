@@ -207,6 +207,7 @@ export type Advice =
   | 'remove-interference'
   | 'check-wiring'
   | 'check-adjustment'
+  | 'state-tolerances'
   | 'record-more-returns'
   | 'record-again'
   | 'record-faster'

@@ -11,12 +11,13 @@ import { evenClock } from '../capture/evenClock.js';
 import { inOrder } from '../capture/inOrder.js';
 import { orderedPairs, pairTimes } from '../capture/orderedPairs.js';
 import { ratiometric } from '../capture/ratiometric.js';
-import type { Sweep } from '../capture/sweep.js';
+import type { Sweep, SweepLike } from '../capture/sweep.js';
 import { asStamped } from '../capture/takenStamps.js';
 import { withUnread } from '../capture/withUnread.js';
 import { contactLevels } from '../contact/contactLevels.js';
-import { type Criteria, defaultCriteria } from '../criteria.js';
+import { type Criteria, wholeCriteria } from '../criteria.js';
 import { InputError } from '../errors.js';
+import { checkExpectation } from '../expectation/checkExpectation.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { hookUpLevels } from '../expectation/hookUpLevels.js';
 import { followThrottle } from '../movement/followThrottle.js';
@@ -66,12 +67,12 @@ import { sharesOf, weighCauses } from './weighCauses.js';
  * With a supply channel, or readings of source and zero, the signal is judged as a ratio: then leave the source's
  * tolerance out of the expectation.
  *
- * @param sweep Time in s and signal in V; the supply and what was done when, where recorded.
+ * @param given Time in s and signal in V; the supply and what was done when, where recorded.
  * @param expected From {@link expectation}: curve, windows and the load's rest level.
  * @param recorder What is known of the recorder.
- * @param criteria The limits; {@link defaultCriteria} when left out.
+ * @param limits The criteria, all or some; {@link defaultCriteria} for those left out, within {@link criteriaBounds}.
  * @returns Verdict, causes, advice, checks and findings as plain data.
- * @throws InputError for what is no sweep or no recorder, or for an expectation without span.
+ * @throws InputError for what is no sweep, no expectation, no recorder or no criterion, or for an expectation without span.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
@@ -80,13 +81,15 @@ import { sharesOf, weighCauses } from './weighCauses.js';
  * scoreSweep(dead, expectation(circuit)).verdict // => 'fail'
  */
 export function scoreSweep(
-  sweep: Sweep,
+  given: SweepLike,
   expected: Expectation,
   recorder: Recorder = {},
-  criteria: Criteria = defaultCriteria,
+  limits: Partial<Criteria> = {},
 ): Score {
-  checkSweep(sweep);
+  const sweep = checkSweep(given);
+  checkExpectation(expected);
   checkRecorder(recorder);
+  const criteria = wholeCriteria(limits);
   const scale = throttleScale(expected);
   if (!(Math.abs(scale.span) > 0)) {
     throw new InputError(

@@ -1,3 +1,5 @@
+import { oneOf } from '../guard.js';
+import { checkScore } from './checkScore.js';
 import type { Score } from './score.js';
 
 /** What a control unit can notice of a position sensor. */
@@ -37,9 +39,12 @@ const digits: Readonly<Record<TroubleKind, number>> = {
  * troubleCodes(dead) // => [{ code: 'P0121', kind: 'range' }]
  */
 export function troubleCodes(
-  { checks, findings }: Pick<Score, 'checks' | 'findings'>,
+  score: Pick<Score, 'checks' | 'findings'>,
   sensor: 'A' | 'B' = 'A',
 ): readonly TroubleCode[] {
+  checkScore(score, 'score', ['checks', 'findings']);
+  oneOf(sensor, ['A', 'B'], 'sensor');
+  const { checks, findings } = score;
   const kinds = new Set<TroubleKind>();
   for (const { kind, depth } of findings) {
     if (kind === 'dropout') kinds.add('intermittent').add(depth < 0 ? 'low' : 'high');

@@ -1,9 +1,9 @@
-import { InputError } from '../errors.js';
-import { finiteBetween, present } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { between, refuse } from '../guard.js';
 import type { Fraction } from '../units.js';
 import { checkReadings } from './checkReadings.js';
 import { largestFromLine } from './largestFromLine.js';
-import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from './shape.js';
+import { type Linearity, type NotJudged, notJudged, type ShaftReadingsLike } from './shape.js';
 
 /** What arithmetic may leave of a place that stands at an end of the travel, as a ratio. */
 const rounding = 1e-9;
@@ -19,6 +19,17 @@ export interface TheoreticalLine {
   readonly electricalTravel?: number;
 }
 
+/** The rules of a theoretical line, with those of what is known beside it. */
+export const theoryRules = (more: FieldRules = {}): FieldRules => ({
+  'index?': { shaft: between(-1e12, 1e12), ratio: between(0, 1) },
+  'electricalTravel?': (value, path) => {
+    const turn = between(-1e12, 1e12)(value, path);
+    const wanted = 'how far the shaft turns from ratio 0 to ratio 1, 1e-12 or more';
+    if (Math.abs(turn) < 1e-12) refuse(value, path, wanted, turn === 0 ? 'zero' : 'out-of-range');
+  },
+  ...more,
+});
+
 /**
  * Absolute linearity: the largest deviation from the line fixed by the index point and the theoretical electrical
  * travel, judged over that travel; what was read beyond it is left out.
@@ -27,7 +38,7 @@ export interface TheoreticalLine {
  *
  * Source of the term: State Electronics, glossary of potentiometer terms, with its end ratios of 0 and 1.
  *
- * @param readings As for {@link independentLinearity}.
+ * @param given As for {@link independentLinearity}.
  * @param theory Index point and theoretical electrical travel; both are needed.
  * @returns Not judged where one of the two is missing, or where nothing was read over the theoretical travel.
  * @throws InputError for columns of different lengths, a value that is no number or an electrical travel of 0.
@@ -39,25 +50,15 @@ export interface TheoreticalLine {
  * absoluteLinearity(readings, {}) // => { kind: 'not-judged', reason: 'no-index-point' }
  */
 export function absoluteLinearity(
-  readings: ShaftReadings,
+  given: ShaftReadingsLike,
   theory: TheoreticalLine,
 ): Linearity | NotJudged {
-  checkReadings(readings);
-  present(theory, 'theory', 'the theoretical line { index, electricalTravel }');
+  const readings = checkReadings(given);
+  checkFields(theory, 'theory', theoryRules());
   const { index, electricalTravel } = theory;
   if (!index) return notJudged('no-index-point');
   if (electricalTravel === undefined) return notJudged('no-electrical-travel');
-  finiteBetween(index.shaft, -1e12, 1e12, 'theory.index.shaft');
-  finiteBetween(index.ratio, 0, 1, 'theory.index.ratio');
-  finiteBetween(electricalTravel, -1e12, 1e12, 'theory.electricalTravel');
   const slope = 1 / electricalTravel;
-  if (!Number.isFinite(slope)) {
-    throw new InputError(
-      'zero',
-      'theory.electricalTravel',
-      'theory.electricalTravel is 0; it must be how far the shaft turns from ratio 0 to ratio 1.',
-    );
-  }
   const line = { intercept: index.ratio - slope * index.shaft, slope };
   const isOnTravel = (shaft: number): boolean => {
     const wanted = index.ratio + slope * (shaft - index.shaft);

@@ -1,7 +1,7 @@
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import { checkReadings } from './checkReadings.js';
 import { type PlaceMeans, placeMeans } from './placeMeans.js';
-import { type NotJudged, notJudged, type ShaftReadings, type ShapeError } from './shape.js';
+import { type NotJudged, notJudged, type ShaftReadingsLike, type ShapeError } from './shape.js';
 
 /**
  * Hysteresis: the largest difference between the readings of the strokes one way and the other at the same place, each the
@@ -10,7 +10,7 @@ import { type NotJudged, notJudged, type ShaftReadings, type ShapeError } from '
  * Its uncertainty is of type A, from the scatter between strokes, where that place was passed twice or more each way;
  * otherwise √2 times that of a reading.
  *
- * @param readings As for {@link independentLinearity}, in the order in which they were taken.
+ * @param given As for {@link independentLinearity}, in the order in which they were taken.
  * @returns Not judged where the shaft stood still (`no-movement`) or passed no place both ways (`one-way`).
  * @throws InputError for columns of different lengths or a value that is no number.
  *
@@ -21,9 +21,8 @@ import { type NotJudged, notJudged, type ShaftReadings, type ShapeError } from '
  * };
  * hysteresis(readings).value.toFixed(6) // => '0.020000'
  */
-export function hysteresis(readings: ShaftReadings): ShapeError | NotJudged {
-  checkReadings(readings);
-  const means = placeMeans(readings);
+export function hysteresis(given: ShaftReadingsLike): ShapeError | NotJudged {
+  const means = placeMeans(checkReadings(given));
   return means ? hysteresisOf(means) : notJudged('no-movement');
 }
 

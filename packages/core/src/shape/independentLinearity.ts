@@ -1,6 +1,6 @@
 import { checkReadings } from './checkReadings.js';
 import { narrowestBand } from './narrowestBand.js';
-import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from './shape.js';
+import { type Linearity, type NotJudged, notJudged, type ShaftReadingsLike } from './shape.js';
 
 /**
  * Independent linearity: the largest deviation from the straight line whose slope and place make it smallest over the
@@ -12,7 +12,7 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  * Source of the term: Bourns, Basic Potentiometer Theory, "Linearity"; State Electronics, glossary. Method:
  * the narrowest band between parallel lines, from the readings' convex hull.
  *
- * @param readings Fractions of the voltage across the end terminals, without load, over the electrical travel.
+ * @param given Fractions of the voltage across the end terminals, without load, over the electrical travel.
  * @returns Not judged (`no-movement`) where the shaft stood still.
  * @throws InputError for columns of different lengths or a value that is no number.
  *
@@ -22,8 +22,8 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  * value.toFixed(6) // => '0.150000'
  * line.slope.toFixed(6) // => '0.100000'
  */
-export function independentLinearity(readings: ShaftReadings): Linearity | NotJudged {
-  checkReadings(readings);
+export function independentLinearity(given: ShaftReadingsLike): Linearity | NotJudged {
+  const readings = checkReadings(given);
   const { shaft, ratio, uncertainty } = readings;
   const band = narrowestBand(shaft, ratio);
   if (!band) return notJudged('no-movement');

@@ -10,6 +10,10 @@ export interface ShaftReadings {
   readonly uncertainty?: Fraction;
 }
 
+/** Readings as they may be handed in: their columns are copied once where they are not Float64Arrays already. */
+export type ShaftReadingsLike = Pick<ShaftReadings, 'uncertainty'> &
+  Readonly<Record<'shaft' | 'ratio', ArrayLike<number>>>;
+
 /** The line ratio = intercept + slope · shaft. */
 export interface ReferenceLine {
   /** The ratio where the shaft's place is 0. */

@@ -127,11 +127,12 @@ describe('what the evidence does not give', () => {
   });
 
   test.each([
-    [{ shaft: shaft.subarray(1) }, 'length-mismatch', 'shaft'],
-    [{ shaft: shaft.with(3, Number.NaN) }, 'not-finite', 'shaft[3]'],
-    [{ shaft, supply: 0 }, 'zero', 'supply'],
-    [{ shaft, uncertainty: -1 }, 'negative', 'uncertainty'],
-    [{ shaft, range: { from: 1, to: 0 } }, 'out-of-range', 'range'],
+    [{ shaft: shaft.subarray(1) }, 'length-mismatch', 'evidence.shaft'],
+    [{ shaft: shaft.with(3, Number.NaN) }, 'not-finite', 'evidence.shaft[3]'],
+    [{ shaft, supply: 0 }, 'zero', 'evidence.supply'],
+    [{ shaft, uncertainty: -1 }, 'negative', 'evidence.uncertainty'],
+    [{ shaft, range: { from: 1, to: 0 } }, 'out-of-range', 'evidence.range.to'],
+    [{ shaft, suply: 5 }, 'unknown-field', 'evidence.suply'],
   ] as const)('wrong evidence is refused (%#)', (evidence, code, path) => {
     expect(() => shapeOf(sweep, evidence)).toThrow(
       expect.objectContaining({ name: 'InputError', code, path }),

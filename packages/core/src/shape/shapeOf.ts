@@ -1,12 +1,13 @@
 import { checkSweep } from '../capture/checkSweep.js';
-import type { Sweep } from '../capture/sweep.js';
+import type { Sweep, SweepLike } from '../capture/sweep.js';
+import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { column } from '../column.js';
-import { InputError } from '../errors.js';
-import { finiteBetween, positive } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { above0, between, refuse } from '../guard.js';
 import { straightLine } from '../statistics/straightLine.js';
 import type { Volts } from '../units.js';
-import { absoluteLinearity, type TheoreticalLine } from './absoluteLinearity.js';
+import { absoluteLinearity, type TheoreticalLine, theoryRules } from './absoluteLinearity.js';
 import { endReadings } from './endReadings.js';
 import { hysteresisOf } from './hysteresis.js';
 import { independentLinearity } from './independentLinearity.js';
@@ -28,7 +29,7 @@ import { zeroBasedLinearity } from './zeroBasedLinearity.js';
 /** What is known beside a sweep's time and voltage. */
 export interface ShapeEvidence extends TheoreticalLine {
   /** Place of the shaft at each sample: travel, degrees or whatever else grows evenly as it opens; without it nothing can be judged. */
-  readonly shaft?: Float64Array;
+  readonly shaft?: ArrayLike<number>;
   /**
    * The hook-up: takes the load out of the readings, and gives the voltage across the end terminals where nothing else does; not known
    * when left out.
@@ -68,6 +69,22 @@ export interface Shape {
   readonly smoothness: ShapeError | NotJudged;
 }
 
+const place = between(-1e12, 1e12);
+
+const evidenceRules = (): FieldRules =>
+  theoryRules({
+    'shaft?': () => {},
+    'circuit?': (value, path) => checkCircuit(value as Circuit, path),
+    'supply?': above0('V'),
+    'range?': (value, path) => {
+      checkFields(value, path, { from: place, to: place });
+      const { from, to } = value as { from: number; to: number };
+      if (!(from < to))
+        refuse(to, `${path}.to`, `above ${from}, where the range begins`, 'out-of-range');
+    },
+    'uncertainty?': between(0, 1e6, 'V'),
+  });
+
 /** Largest gap between neighbouring places, as a fraction of the range (MIL-PRF-39002C, 4.6.8), and half a half window. */
 const largestGap = 0.1 * halfWindows + 1;
 
@@ -81,7 +98,7 @@ const largestGap = 0.1 * halfWindows + 1;
  *
  * Method: see {@link independentLinearity} and its kin; readings are corrected to no load through the hook-up's curve.
  *
- * @param sweep Time, signal and, best of all, the supply across the end terminals.
+ * @param given Time, signal and, best of all, the supply across the end terminals.
  * @param evidence The shaft column and what else is known.
  * @returns Not judged as a whole without a shaft column, movement or supply, where neighbouring places lie more
  * than 10 % of the range apart, where the hook-up's output fits two places, or where the output does not follow the shaft.
@@ -96,13 +113,12 @@ const largestGap = 0.1 * halfWindows + 1;
  * shape.independent.value.toFixed(3) // => '0.010'
  * shapeOf(sweep, { supply: 5 }) // => { kind: 'not-judged', reason: 'no-shaft' }
  */
-export function shapeOf(sweep: Sweep, evidence: ShapeEvidence): Shape | NotJudged {
-  checkSweep(sweep);
-  const { shaft, circuit, supply, uncertainty } = evidence;
-  if (!shaft) return notJudged('no-shaft');
-  column(shaft, sweep.time.length, 'shaft');
-  if (supply !== undefined) positive(supply, 'supply', 'V');
-  if (uncertainty !== undefined) finiteBetween(uncertainty, 0, 1e6, 'uncertainty', 'V');
+export function shapeOf(given: SweepLike, evidence: ShapeEvidence): Shape | NotJudged {
+  const sweep = checkSweep(given);
+  checkFields(evidence, 'evidence', evidenceRules());
+  const { circuit, supply } = evidence;
+  if (!evidence.shaft) return notJudged('no-shaft');
+  const shaft = column(evidence.shaft, sweep.time.length, 'evidence.shaft');
   const from = sweep.supply ? 'recorded' : supply !== undefined ? 'stated' : 'circuit';
   if (from === 'circuit' && !circuit) return notJudged('no-supply');
   const bare = circuit && noLoad(circuit, from === 'circuit' ? 'volts' : 'ratio');
@@ -112,20 +128,31 @@ export function shapeOf(sweep: Sweep, evidence: ShapeEvidence): Shape | NotJudge
   const means = placeMeans(readings);
   if (!means || means.shaft.length === 0) return notJudged('no-movement');
   if (hasGap(means.halfWindow)) return notJudged('places-too-far-apart');
-  const independent = independentLinearity(means);
+  const { ratio, uncertainty } = means;
+  const placed = {
+    shaft: means.shaft,
+    ratio,
+    ...(uncertainty !== undefined && { uncertainty }),
+  };
+  const independent = independentLinearity(placed);
   if (!follows(means) || independent.kind !== 'judged') return notJudged('output-does-not-follow');
   return {
     kind: 'judged',
     supply: from,
     noLoad: bare !== undefined,
     independent,
-    zeroBased: zeroBasedLinearity(means) as Linearity,
-    terminalBased: terminalBasedLinearity(means) as Linearity,
-    absolute: absoluteLinearity(means, evidence),
+    zeroBased: zeroBasedLinearity(placed) as Linearity,
+    terminalBased: terminalBasedLinearity(placed) as Linearity,
+    absolute: absoluteLinearity(placed, theoryOf(evidence)),
     conformity: bare ? conformity(means, independent.line, bare) : notJudged('no-circuit'),
     hysteresis: hysteresisOf(means),
     smoothness: smoothness(readings, independent.line),
   };
+}
+
+/** The part of the evidence that tells a theoretical line. */
+function theoryOf({ index, electricalTravel }: ShapeEvidence): TheoreticalLine {
+  return { ...(index && { index }), ...(electricalTravel !== undefined && { electricalTravel }) };
 }
 
 /** The readings within the range and with a supply, as ratios without load. */
@@ -137,13 +164,6 @@ function ratios(
   isInVolts: boolean,
 ): ShaftReadings {
   const { from, to } = range ?? { from: -Infinity, to: Infinity };
-  if (!(from < to)) {
-    throw new InputError(
-      'out-of-range',
-      'range',
-      `range goes from ${from} to ${to}; it must rise.`,
-    );
-  }
   let most = 0;
   for (const volts of recorded ?? []) most = Math.max(most, Math.abs(volts));
   const places = new Float64Array(shaft.length);

@@ -1,3 +1,5 @@
+import { checkFields } from '../fields.js';
+import { between } from '../guard.js';
 import { checkReadings } from './checkReadings.js';
 import { turnOfHalfWindows } from './placeMeans.js';
 import { halfWindowOf, halfWindows, placeScale } from './placeScale.js';
@@ -5,10 +7,12 @@ import {
   type NotJudged,
   notJudged,
   type ReferenceLine,
-  type ShaftReadings,
+  type ShaftReadingsLike,
   type ShapeError,
 } from './shape.js';
 import { strokesOf } from './strokesOf.js';
+
+const lineRules = { intercept: between(-1e12, 1e12), slope: between(-1e30, 1e30) };
 
 /** A cycle passes this part of the travel at least (Bourns, Basic Potentiometer Theory, "Useful terms": "cycle"). */
 const seenOfRange = 0.9;
@@ -22,7 +26,7 @@ const seenOfRange = 0.9;
  * Source of the window: Novotechnik, definitions, 7.2 (window 1 % of the electrical range, windows overlapping by 50 %
  * or more, in percent of the applied voltage).
  *
- * @param readings As for {@link independentLinearity}, in the order in which they were taken.
+ * @param given As for {@link independentLinearity}, in the order in which they were taken.
  * @param line The line that the readings should follow.
  * @returns `at` is the window's middle. Not judged where the shaft stood still (`no-movement`) or where windows with
  * two readings or more cover less than nine tenths of the range (`too-few-readings`).
@@ -34,8 +38,9 @@ const seenOfRange = 0.9;
  * const { value } = smoothness({ shaft, ratio }, { intercept: 0, slope: 1 });
  * value.toFixed(6) // => '0.004000'
  */
-export function smoothness(readings: ShaftReadings, line: ReferenceLine): ShapeError | NotJudged {
-  checkReadings(readings);
+export function smoothness(given: ShaftReadingsLike, line: ReferenceLine): ShapeError | NotJudged {
+  const readings = checkReadings(given);
+  checkFields(line, 'line', lineRules);
   const { shaft, ratio, uncertainty } = readings;
   const scale = placeScale(shaft);
   if (!(scale.width > 0)) return notJudged('no-movement');

@@ -1,7 +1,10 @@
 import { checkReadings } from './checkReadings.js';
 import { endReadings } from './endReadings.js';
 import { largestFromLine } from './largestFromLine.js';
-import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from './shape.js';
+import { type Linearity, type NotJudged, notJudged, type ShaftReadingsLike } from './shape.js';
+
+/** Less than this is no turn of a shaft: quotients by it would overflow. */
+const leastTravel = 1e-100;
 
 /**
  * Terminal-based linearity: the largest deviation from the straight line through the readings at both ends of the
@@ -11,7 +14,7 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  *
  * Source of the term: Bourns, Basic Potentiometer Theory, "Linearity".
  *
- * @param readings As for {@link independentLinearity}.
+ * @param given As for {@link independentLinearity}.
  * @returns Not judged (`no-movement`) where the shaft stood still.
  * @throws InputError for columns of different lengths or a value that is no number.
  *
@@ -21,12 +24,12 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  * value.toFixed(6) // => '0.050000'
  * at // => 45
  */
-export function terminalBasedLinearity(readings: ShaftReadings): Linearity | NotJudged {
-  checkReadings(readings);
+export function terminalBasedLinearity(given: ShaftReadingsLike): Linearity | NotJudged {
+  const readings = checkReadings(given);
   const { shaft, ratio, uncertainty } = readings;
   const [first, last] = endReadings(shaft);
   const travel = shaft[last]! - shaft[first]!;
-  if (travel === 0) return notJudged('no-movement');
+  if (!(Math.abs(travel) > leastTravel)) return notJudged('no-movement');
   const slope = (ratio[last]! - ratio[first]!) / travel;
   const line = { intercept: ratio[first]! - slope * shaft[first]!, slope };
   const { index, value } = largestFromLine(readings, line)!;

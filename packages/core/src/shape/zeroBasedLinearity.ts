@@ -1,7 +1,7 @@
 import { checkReadings } from './checkReadings.js';
 import { endReadings } from './endReadings.js';
 import { narrowestBand } from './narrowestBand.js';
-import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from './shape.js';
+import { type Linearity, type NotJudged, notJudged, type ShaftReadingsLike } from './shape.js';
 
 /**
  * Zero-based linearity: the largest deviation from the straight line through the zero end whose slope makes it smallest.
@@ -12,7 +12,7 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  * Source of the term: Bourns, Basic Potentiometer Theory, "Linearity". Method: {@link independentLinearity} of the
  * readings about the zero end together with their mirror images through it, whose best line passes through it.
  *
- * @param readings As for {@link independentLinearity}.
+ * @param given As for {@link independentLinearity}.
  * @returns Not judged (`no-movement`) where the shaft stood still.
  * @throws InputError for columns of different lengths or a value that is no number.
  *
@@ -22,8 +22,8 @@ import { type Linearity, type NotJudged, notJudged, type ShaftReadings } from '.
  * value.toFixed(6) // => '0.100000'
  * line.slope.toFixed(6) // => '0.500000'
  */
-export function zeroBasedLinearity(readings: ShaftReadings): Linearity | NotJudged {
-  checkReadings(readings);
+export function zeroBasedLinearity(given: ShaftReadingsLike): Linearity | NotJudged {
+  const readings = checkReadings(given);
   const { shaft, ratio, uncertainty } = readings;
   const [first, last] = endReadings(shaft);
   const zero = ratio[first]! <= ratio[last]! ? first : last;

@@ -88,7 +88,7 @@ describe('simulateSweep', () => {
 
   test.each([0, -1, Number.NaN])('refuses the sample interval %d', (interval) => {
     expect(() => simulateSweep({ ...plan, recorder: { interval } })).toThrow(
-      expect.objectContaining({ path: 'recorder.interval' }),
+      expect.objectContaining({ path: 'plan.recorder.interval' }),
     );
   });
 });

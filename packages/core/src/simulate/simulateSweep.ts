@@ -1,11 +1,11 @@
 import type { Sweep } from '../capture/sweep.js';
-import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { outputFunction } from '../expectation/outputFunction.js';
 import { restLevelOf } from '../expectation/restLevel.js';
-import { finiteBetween, positive } from '../guard.js';
+import { noMoreThan } from '../noMoreThan.js';
 import { type RandomNumbers, randomNumbers } from '../statistics/randomNumbers.js';
 import type { Farads, Hertz, Position, Seconds, Travel, Volts } from '../units.js';
+import { checkPlan, mostSamples } from './checkPlan.js';
 import type { SimulatedFault } from './faults.js';
 import { type SimulatedMovement, travelPieces } from './movement.js';
 
@@ -83,11 +83,7 @@ export interface SimulatedSweep {
  * sweep.signal // => Float64Array [0, 2.5, 5, 5, 5]
  */
 export function simulateSweep(plan: SweepPlan): SimulatedSweep {
-  checkCircuit(plan.circuit);
-  positive(plan.recorder.interval, 'recorder.interval', 's');
-  for (const field of ['noise', 'resolution', 'capacitance'] as const) {
-    finiteBetween(plan.recorder[field] ?? 0, 0, 1e6, `recorder.${field}`);
-  }
+  checkPlan(plan);
   const random = randomNumbers(plan.seed);
   const { time, travel } = moved(plan, random);
   const output = outputTable(plan.circuit);
@@ -126,6 +122,7 @@ function moved(
   const pieces = travelPieces(plan.movements, random);
   const total = pieces.reduce((sum, piece) => sum + piece.seconds, 0);
   const count = Math.floor(total / plan.recorder.interval + 1e-9) + 1;
+  noMoreThan(mostSamples, count, 'plan.recorder.interval', 'samples');
   const time = Float64Array.from({ length: count }, (_, i) => i * plan.recorder.interval);
   let piece = 0;
   let begun = 0;

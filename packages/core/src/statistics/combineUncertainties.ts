@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
-import { finiteBetween } from '../guard.js';
+import { type FieldRules, listOf } from '../fields.js';
+import { between, text } from '../guard.js';
 
 /** One input of a measurement: how the result answers to it, and how uncertain it is. */
 export interface UncertainInput<Name extends string = string> {
@@ -34,6 +35,25 @@ export interface CombinedUncertainty<Name extends string = string> {
 /** Correlation coefficient of two inputs, −1 to 1, by their names in either order. */
 export type Correlation = readonly [one: string, other: string, coefficient: number];
 
+const most = 1e100;
+
+const inputRules: FieldRules = {
+  name: text,
+  sensitivity: between(-most, most),
+  uncertainty: between(0, most),
+  'degreesOfFreedom?': (value, path) => {
+    if (value !== Infinity) between(1e-9, most)(value, path);
+  },
+};
+
+function checkCorrelation(value: unknown, path: string): void {
+  listOf(() => {}, 3, 3)(value, path);
+  const [one, other, coefficient] = value as unknown[];
+  text(one, `${path}[0]`);
+  text(other, `${path}[1]`);
+  between(-1, 1)(coefficient, path);
+}
+
 /**
  * The law of propagation of uncertainty with the Welch–Satterthwaite formula.
  *
@@ -55,13 +75,14 @@ export function combineUncertainties<Name extends string>(
   inputs: readonly UncertainInput<Name>[],
   correlations: readonly Correlation[] = [],
 ): CombinedUncertainty<Name> {
-  inputs.forEach(({ sensitivity, uncertainty }, i) => {
-    finiteBetween(sensitivity, -Number.MAX_VALUE, Number.MAX_VALUE, `inputs[${i}].sensitivity`);
-    finiteBetween(uncertainty, 0, Number.MAX_VALUE, `inputs[${i}].uncertainty`);
-  });
-  const signed = (name: string, path: string): number => {
-    const input = inputs.find((one) => one.name === name);
-    if (input) return input.sensitivity * input.uncertainty;
+  listOf(inputRules)(inputs, 'inputs');
+  listOf(checkCorrelation)(correlations, 'correlations');
+  // In parts of the largest contribution, so that no square over- or underflows.
+  const parts = inputs.map(({ sensitivity, uncertainty }) => sensitivity * uncertainty);
+  const largest = parts.reduce((most, part) => Math.max(most, Math.abs(part)), 0) || 1;
+  const partOf = (name: string, path: string): number => {
+    const at = inputs.findIndex((one) => one.name === name);
+    if (at >= 0) return parts[at]! / largest;
     throw new InputError(
       'unknown-name',
       path,
@@ -70,24 +91,20 @@ export function combineUncertainties<Name extends string>(
   };
   let variance = 0;
   let shares = 0;
-  for (const { sensitivity, uncertainty, degreesOfFreedom } of inputs) {
-    const part = (sensitivity * uncertainty) ** 2;
+  inputs.forEach(({ degreesOfFreedom }, i) => {
+    const part = (parts[i]! / largest) ** 2;
     variance += part;
     if (degreesOfFreedom !== undefined) shares += part ** 2 / degreesOfFreedom;
-  }
+  });
   correlations.forEach(([one, other, coefficient], i) => {
     const path = `correlations[${i}]`;
-    variance +=
-      2 * signed(one, path) * signed(other, path) * finiteBetween(coefficient, -1, 1, path);
+    variance += 2 * partOf(one, path) * partOf(other, path) * coefficient;
   });
   const contributions = inputs
-    .map(({ name, sensitivity, uncertainty }) => ({
-      name,
-      uncertainty: Math.abs(sensitivity) * uncertainty,
-    }))
+    .map(({ name }, i) => ({ name, uncertainty: Math.abs(parts[i]!) }))
     .sort((a, b) => b.uncertainty - a.uncertainty);
   return {
-    uncertainty: Math.sqrt(Math.max(0, variance)),
+    uncertainty: largest * Math.sqrt(Math.max(0, variance)),
     ...(shares > 0 && { degreesOfFreedom: variance ** 2 / shares }),
     contributions,
   };

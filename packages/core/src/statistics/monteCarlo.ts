@@ -1,4 +1,5 @@
-import { finiteBetween, wholeNumber } from '../guard.js';
+import { type FieldRules, listOf } from '../fields.js';
+import { between, finiteBetween, refuse, wholeNumber } from '../guard.js';
 import { lowestValues } from './lowestValues.js';
 import { randomNumbers } from './randomNumbers.js';
 
@@ -11,6 +12,15 @@ export interface DrawnInput {
   /** Half width (`rectangular`) or standard deviation (`normal`), in the input's unit, 0 or more. */
   readonly width: number;
 }
+
+/** Beyond this the fourth powers of a result would overflow. */
+const most = 1e60;
+
+const inputRules: FieldRules = {
+  value: between(-most, most),
+  distribution: ['rectangular', 'normal'],
+  width: between(0, most),
+};
 
 /** What many draws of a model show. */
 export interface MonteCarloResult {
@@ -60,10 +70,10 @@ export function monteCarlo(
   seed: number,
 ): MonteCarloResult {
   wholeNumber(draws, 100, 1e8, 'draws');
-  inputs.forEach(({ value, width }, i) => {
-    finiteBetween(value, -Number.MAX_VALUE, Number.MAX_VALUE, `inputs[${i}].value`);
-    finiteBetween(width, 0, Number.MAX_VALUE, `inputs[${i}].width`);
-  });
+  listOf(inputRules, 0, 1000)(inputs, 'inputs');
+  finiteBetween(seed, -Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER, 'seed');
+  if (typeof model !== 'function')
+    refuse(model, 'model', 'a function of the drawn values', 'not-a-function');
   const { fill, normal } = randomNumbers(seed);
   const values = Float64Array.from(inputs, ({ value }) => value);
   const indexed = inputs.map((input, i) => ({ ...input, i })).filter(({ width }) => width > 0);
@@ -90,7 +100,7 @@ export function monteCarlo(
         const { i, value, width } = bell[k]!;
         values[i] = value + width * normal();
       }
-      results[draw] = model(values);
+      results[draw] = finiteBetween(model(values), -most, most, 'model(values)');
     }
     addMoments(moments, results);
     for (let i = 0; i < results.length; i++) {

@@ -1,3 +1,5 @@
+import { column } from '../column.js';
+
 /** A straight line y = intercept + slope · x fitted to points, with what the points' scatter makes uncertain of it. */
 export interface StraightLine {
   /** y where x is 0, in the unit of y. */
@@ -14,6 +16,9 @@ export interface StraightLine {
   readonly correlation: number;
 }
 
+/** Of points whose spread squared is less all x are equal: quotients by it would overflow. */
+const leastSpread = 1e-200;
+
 /**
  * The straight line of least squares through points, with its covariance.
  *
@@ -22,16 +27,22 @@ export interface StraightLine {
  * Method: the normal equations about the means, JCGM 100:2008 (GUM) H.3; the deviations from a first line are fitted
  * once more, so that rounding in it is taken out.
  *
- * @param x Two different numbers or more.
- * @param y As many numbers.
+ * @param xs Two different numbers or more, between −10¹² and 10¹².
+ * @param ys As many such numbers.
  * @returns Nothing where all x are equal.
+ * @throws InputError `missing`, `not-a-list`, `length-mismatch`, `not-finite` or `out-of-range`, with the path.
  *
  * @example
  * const line = straightLine([0, 1, 2], [1, 3, 5]);
  * line.slope // => 2
  * line.intercept // => 1
  */
-export function straightLine(x: ArrayLike<number>, y: ArrayLike<number>): StraightLine | undefined {
+export function straightLine(
+  xs: ArrayLike<number>,
+  ys: ArrayLike<number>,
+): StraightLine | undefined {
+  const x = column(xs, undefined, 'xs');
+  const y = column(ys, x.length, 'ys');
   const count = x.length;
   let [meanX, meanY] = [0, 0];
   for (let i = 0; i < count; i++) {
@@ -51,7 +62,7 @@ export function straightLine(x: ArrayLike<number>, y: ArrayLike<number>): Straig
       squaresX += off * off;
       squares += rest * rest;
     }
-    if (!(squaresX > 0)) return undefined;
+    if (!(squaresX > leastSpread)) return undefined;
     if (pass === 2) break;
     const turn = (product - (sum * sumX) / count) / squaresX;
     slope += turn;

@@ -210,9 +210,9 @@ describe('what can not be compared says why', () => {
     [{ ...tracks, second: still.subarray(1) }, { limit }, 'length-mismatch', 'tracks.second'],
     [{ ...tracks, first: still.with(2, Number.NaN) }, { limit }, 'not-finite', 'tracks.first[2]'],
     [{ ...tracks, time: tracks.time.with(5, 0) }, { limit }, 'time-backwards', 'tracks.time[5]'],
-    [tracks, { limit: 0 }, 'zero', 'limit'],
-    [tracks, { limit, relation: { kind: 'product' } }, 'unknown-choice', 'relation.kind'],
-    [{ time: still, first: still, second: still }, { limit }, 'missing', 'expected'],
+    [tracks, { limit: 0 }, 'zero', 'evidence.limit'],
+    [tracks, { limit, relation: { kind: 'product' } }, 'unknown-choice', 'evidence.relation.kind'],
+    [{ time: still, first: still, second: still }, { limit }, 'missing', 'evidence.expected'],
   ] as const)('wrong input is refused (%#)', (data, evidence, code, path) => {
     expect(() => compareTracks(data as never, evidence as never)).toThrow(
       expect.objectContaining({ name: 'InputError', code, path }),

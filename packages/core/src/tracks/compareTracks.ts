@@ -1,7 +1,9 @@
 import { column, timeColumn } from '../column.js';
 import { InputError } from '../errors.js';
+import { checkExpectation } from '../expectation/checkExpectation.js';
 import type { Expectation } from '../expectation/expectation.js';
-import { finiteBetween, oneOf, positive, present } from '../guard.js';
+import { checkFields, type FieldRules } from '../fields.js';
+import { above0, between } from '../guard.js';
 import { travelAt } from '../movement/throttleScale.js';
 import type { Seconds, Volts } from '../units.js';
 import { alignTracks } from './alignTracks.js';
@@ -15,6 +17,7 @@ import {
   type TrackRelation,
   type TracksComparison,
   type TwoTracks,
+  type TwoTracksLike,
 } from './twoTracks.js';
 import { whichLies } from './whichLies.js';
 
@@ -39,7 +42,7 @@ export interface TracksEvidence {
  * inside by six times its scatter (at most to half the limit), so that noise does not cut it. The liar is the track that
  * bends abruptly at its beginning or end while the other moves on smoothly; else undecided.
  *
- * @param tracks Both signals with their time, and travel or supply where recorded.
+ * @param given Both signals with their time, and travel or supply where recorded.
  * @param evidence The limit and what else is known.
  * @throws InputError for columns of different lengths, a value that is no number, time that runs backwards, a limit of 0,
  * or `missing` where neither travel nor `expected` is given.
@@ -55,10 +58,10 @@ export interface TracksEvidence {
  * compared.liar // => 'second'
  */
 export function compareTracks(
-  tracks: TwoTracks,
+  given: TwoTracksLike,
   evidence: TracksEvidence,
 ): TracksComparison | NotCompared {
-  check(tracks, evidence);
+  const tracks = checked(given, evidence);
   const { limit, relation: known, skew = 0, expected } = evidence;
   const aligned = alignTracks(tracks, skew);
   const { time, first, second } = aligned;
@@ -104,29 +107,47 @@ export function compareTracks(
   };
 }
 
-function check(tracks: TwoTracks, evidence: TracksEvidence): void {
-  present(tracks, 'tracks', 'two recorded tracks { time, first, second }');
-  present(evidence, 'evidence', 'what is known of the tracks { limit }');
-  const { time } = tracks;
-  timeColumn(time, 'tracks.time');
-  for (const name of ['first', 'second', 'supply', 'travel'] as const) {
-    const values = tracks[name];
-    if (name === 'first' || name === 'second' || values) {
-      column(values as Float64Array, time.length, `tracks.${name}`);
-    }
+const any = () => {};
+
+const tracksRules: FieldRules = {
+  time: any,
+  first: any,
+  second: any,
+  'supply?': any,
+  'travel?': any,
+};
+
+const evidenceRules: FieldRules = {
+  limit: above0('V'),
+  'relation?': {
+    kind: ['sum', 'offset', 'ratio'],
+    'value?': between(-1e6, 1e6),
+  },
+  'skew?': between(-1e6, 1e6, 's'),
+  'expected?': (value, path) => checkExpectation(value as Expectation, path),
+};
+
+/** The tracks with Float64Arrays for columns; refuses what is none and evidence that isn't enough. */
+function checked(given: TwoTracksLike, evidence: TracksEvidence): TwoTracks {
+  checkFields(given, 'tracks', tracksRules);
+  checkFields(evidence, 'evidence', evidenceRules);
+  const time = timeColumn(given.time, 'tracks.time');
+  const at = (name: 'first' | 'second' | 'supply' | 'travel') =>
+    column(given[name], time.length, `tracks.${name}`);
+  if (given.travel === undefined && evidence.expected === undefined) {
+    throw new InputError(
+      'missing',
+      'evidence.expected',
+      'Neither tracks.travel nor evidence.expected is given; one of them must tell the travel.',
+    );
   }
-  positive(evidence.limit, 'limit', 'V');
-  finiteBetween(evidence.skew ?? 0, -1e6, 1e6, 'skew', 's');
-  if (evidence.relation) {
-    oneOf(evidence.relation.kind, ['sum', 'offset', 'ratio'], 'relation.kind');
-    finiteBetween(evidence.relation.value ?? 0, -1e6, 1e6, 'relation.value');
-  }
-  if (tracks.travel || evidence.expected) return;
-  throw new InputError(
-    'missing',
-    'expected',
-    'Neither tracks.travel nor expected is given; one of them must tell the travel.',
-  );
+  return {
+    time,
+    first: at('first'),
+    second: at('second'),
+    ...(given.supply !== undefined && { supply: at('supply') }),
+    ...(given.travel !== undefined && { travel: at('travel') }),
+  };
 }
 
 function span(values: Float64Array): Volts {

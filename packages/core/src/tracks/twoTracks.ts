@@ -14,6 +14,12 @@ export interface TwoTracks {
   readonly travel?: Float64Array;
 }
 
+/** Two tracks as they may be handed in: columns are copied once where they are not Float64Arrays already. */
+export type TwoTracksLike = Readonly<Record<'time' | 'first' | 'second', ArrayLike<number>>> & {
+  readonly supply?: ArrayLike<number>;
+  readonly travel?: ArrayLike<number>;
+};
+
 /** What stays constant as both tracks move: their sum, V, second less first, V, or second over first. */
 export interface TrackRelation {
   /** Which of the three stays constant. */

@@ -1,4 +1,5 @@
 import { InputError, type Sweep, type UnreadRows } from '@truesweep/core';
+import { checkBytes } from '../shown.js';
 import { type SoundFormat, soundFormat } from './soundFormat.js';
 import { checkSoundOptions, type SoundOptions } from './soundOptions.js';
 
@@ -58,6 +59,7 @@ export interface SoundRecording {
  * sweep.time[2] // => 0.00025
  */
 export function readSound(bytes: Uint8Array, options: SoundOptions): SoundRecording {
+  checkBytes(bytes, 'bytes');
   checkSoundOptions(options);
   const path = options.name ?? 'recording';
   const format = soundFormat(bytes, path);

@@ -1,4 +1,5 @@
-import { InputError } from '@truesweep/core';
+import { InputError, type InputErrorCode } from '@truesweep/core';
+import { checkBytes } from '../shown.js';
 
 /** How the samples of a sound file are written. */
 export interface SoundFormat {
@@ -24,6 +25,7 @@ const unknownSizes = [0, 0xffffffff];
 
 /** Whether a file is a sound recording, by its first bytes. */
 export function isSound(bytes: Uint8Array): boolean {
+  checkBytes(bytes, 'bytes');
   return textAt(bytes, 0) === 'RIFF' && textAt(bytes, 8) === 'WAVE';
 }
 
@@ -89,6 +91,6 @@ function extent(start: number, size: number, length: number, frame: number) {
   return { start, end, isCut: isOpen || start + size > length };
 }
 
-function refuse(code: string, path: string, message: string): never {
+function refuse(code: InputErrorCode, path: string, message: string): never {
   throw new InputError(code, path, message);
 }

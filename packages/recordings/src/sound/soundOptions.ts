@@ -1,4 +1,5 @@
-import { InputError } from '@truesweep/core';
+import { checkFields, type FieldRule, type FieldRules, InputError } from '@truesweep/core';
+import { shown, textOption } from '../shown.js';
 
 /** What a sound recording does not tell by itself. */
 export interface SoundOptions {
@@ -18,23 +19,42 @@ export interface SoundOptions {
   readonly secondChannel?: number;
 }
 
-/** Refuses options that are missing or none of their values. */
+const channel: FieldRule = (value, path) => {
+  if (Number.isInteger(value) && (value as number) >= 0) return;
+  const wrong = `${path} is ${shown(value)}; it must be a channel's number, counted from 0.`;
+  throw new InputError('no-such-channel', path, wrong);
+};
+
+const optionRules: FieldRules = {
+  'name?': textOption,
+  fullScale: above0('the volts that a full-scale sample stands for'),
+  attenuation: above0('by how much the signal was divided, 1 if not at all'),
+  microphoneBias: (value, path) => {
+    if (value === 'off') return;
+    throw new InputError(
+      'not-one-of',
+      path,
+      `${path} must be "off": an input that feeds a microphone also feeds the sensor, and its readings are not the sensor's.`,
+    );
+  },
+  'signalChannel?': channel,
+  'supplyChannel?': channel,
+  'secondChannel?': channel,
+};
+
+/** Refuses options that are missing, none of their values, or that nobody knows. */
 export function checkSoundOptions(options: SoundOptions): void {
-  above0(options.fullScale, 'fullScale', 'the volts that a full-scale sample stands for');
-  above0(options.attenuation, 'attenuation', 'by how much the signal was divided, 1 if not at all');
-  if ((options.microphoneBias as unknown) === 'off') return;
-  throw new InputError(
-    'not-one-of',
-    'options.microphoneBias',
-    'microphoneBias must be "off": an input that feeds a microphone also feeds the sensor, and its readings are not the sensor\'s.',
-  );
+  checkFields(options, 'options', optionRules);
 }
 
-function above0(value: unknown, name: string, what: string): void {
-  if (typeof value === 'number' && value > 0 && value < Number.POSITIVE_INFINITY) return;
-  throw new InputError(
-    value === undefined ? 'missing' : 'out-of-range',
-    `options.${name}`,
-    `${name} is ${value === undefined ? 'missing' : String(value)}; it must be a finite number above 0: ${what}.`,
-  );
+/** Up to a million volts in full scale, divided by up to a million. */
+function above0(what: string): FieldRule {
+  return (value, path) => {
+    if (typeof value === 'number' && value >= 1e-12 && value <= 1e6) return;
+    throw new InputError(
+      value === undefined ? 'missing' : 'out-of-range',
+      path,
+      `${path} is ${shown(value)}; it must be a number above 0, from 1e-12 to 1e6: ${what}.`,
+    );
+  };
 }

@@ -1,0 +1,113 @@
+import {
+  type Circuit,
+  checkExpectation,
+  checkFields,
+  checkScore,
+  type FieldRule,
+  type FieldRules,
+  type Finding,
+  InputError,
+  listOf,
+  operatingPoint,
+  type SweepColumns,
+} from '@truesweep/core';
+
+/** Refuses a value, with what it must be. */
+function refuse(value: unknown, path: string, wanted: string): never {
+  const isGone = value === undefined || value === null;
+  const shown = isGone ? 'missing' : typeof value === 'number' ? `${value}` : `a ${typeof value}`;
+  throw new InputError(
+    isGone ? 'missing' : typeof value === 'number' ? 'out-of-range' : 'not-finite',
+    path,
+    `${path} is ${shown}; it must be ${wanted}.`,
+  );
+}
+
+/** What a framework hands to any component beside its own properties. */
+const ofFramework: FieldRules = { 'children?': () => {}, 'key?': () => {}, 'ref?': () => {} };
+
+/** Refuses properties that break their rules, and those that a component doesn't know. */
+export function checkProps(props: object, rules: FieldRules): void {
+  checkFields(props, 'props', { ...rules, ...ofFramework });
+}
+
+export const text: FieldRule = (value, path) => {
+  if (typeof value === 'string') return;
+  const shown = value === undefined || value === null ? 'missing' : `a ${typeof value}`;
+  throw new InputError('not-a-text', path, `${path} is ${shown}; it must be a text.`);
+};
+
+export const number: FieldRule = (value, path) => {
+  if (typeof value !== 'number' || !(Math.abs(value) <= 1e12)) {
+    refuse(value, path, 'a number between −10¹² and 10¹²');
+  }
+};
+
+const determined: FieldRule = (value, path) => {
+  if (typeof value === 'number') return number(value, path);
+  checkFields(value, path, {
+    kind: ['floating', 'undetermined', 'unbounded'],
+    reason: text,
+  });
+};
+
+/** Every field of a group, whatever its name. */
+const eachOf =
+  (rule: FieldRule): FieldRule =>
+  (value, path) => {
+    const names = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+    checkFields(value, path, Object.fromEntries(names.map((name) => [name, rule])));
+  };
+
+export const circuit: FieldRule = (value, path) => {
+  try {
+    operatingPoint(value as Circuit, 0);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const at = error.path.replace(/^circuit/, path);
+    throw new InputError(error.code, at, error.message.replace(/^circuit/, path));
+  }
+};
+
+export const point: FieldRules = {
+  position: number,
+  output: determined,
+  sourceState: ['constant-voltage', 'constant-current'],
+  nodes: eachOf(determined),
+  parts: eachOf({ amps: determined, watts: determined }),
+  trackHeat: { above: determined, below: determined },
+};
+
+export const curve: FieldRule = (value, path) =>
+  checkExpectation({ curve: value }, path.replace(/\.curve$/, ''), ['curve']);
+
+export const windows: FieldRule = (value, path) =>
+  checkExpectation({ windows: value }, path.replace(/\.windows$/, ''), ['windows']);
+
+export const findings: FieldRule = (value, path) =>
+  checkScore({ findings: value as Finding[] }, path.replace(/\.findings$/, ''), ['findings']);
+
+const numbers: FieldRule = (value, path) => {
+  if (!ArrayBuffer.isView(value) && !Array.isArray(value)) refuse(value, path, 'a list of numbers');
+  listOf(number, 0, 1e5)(Array.from(value as unknown as ArrayLike<number>), path);
+};
+
+export const columns: FieldRule = (value, path) => {
+  checkFields(value, path, {
+    start: number,
+    end: number,
+    column: numbers,
+    low: numbers,
+    high: numbers,
+  });
+  const { start, end, column, low, high } = value as SweepColumns;
+  if (!(start < end)) refuse(end, `${path}.end`, `after ${path}.start`);
+  for (const [name, list] of Object.entries({ low, high })) {
+    if (list.length === column.length && list.length > 0) continue;
+    throw new InputError(
+      'length-mismatch',
+      `${path}.${name}`,
+      `${path}.${name} must hold as many numbers as ${path}.column, 1 or more.`,
+    );
+  }
+};

@@ -1,0 +1,272 @@
+import { readFileSync } from 'node:fs';
+import {
+  expectation,
+  operatingPoint,
+  scoreSweep,
+  simulateSweep,
+  sweepColumns,
+} from '@truesweep/core';
+import {
+  identifyRecording,
+  type Job,
+  jobExpectation,
+  jobRecorder,
+  parseJob,
+} from '@truesweep/jobs';
+import type { SoundOptions } from '@truesweep/recordings';
+import { type Report, readReport, reportHtml, type StoredReport } from '@truesweep/report';
+import { renderToString } from 'preact-render-to-string';
+import type { Recipes } from './recipe.js';
+
+const written = JSON.parse(readFileSync('examples/outboard-sensor.job.json', 'utf8'));
+const whole = {
+  ...written,
+  criteria: { dropout: '20 ms', visibleSpan: '2 %' },
+  recordings: [{ file: 'a.csv', bytes: 40, text: { delimiter: ',' } }],
+};
+const job = (): Job => structuredClone(parseJob(whole));
+const csv = 't (s),U (V)\n0,0.5\n0.1,0.6\n0.2,0.7\n';
+const bytes = () => new TextEncoder().encode(csv);
+const readOptions = () => ({
+  name: 'a.csv',
+  delimiter: ',',
+  decimal: '.',
+  timeColumn: 0,
+  signalColumn: 'U',
+  timeUnit: 's',
+  signalUnit: 'V',
+});
+
+/** Four samples of 16 bits, RIFF WAVE. */
+function sound(): Uint8Array {
+  const view = new DataView(new ArrayBuffer(52));
+  const put = (at: number, text: string) => {
+    for (let i = 0; i < text.length; i++) view.setUint8(at + i, text.charCodeAt(i));
+  };
+  put(0, 'RIFF');
+  view.setUint32(4, 44, true);
+  put(8, 'WAVEfmt ');
+  view.setUint32(16, 16, true);
+  view.setUint16(20, 1, true);
+  view.setUint16(22, 1, true);
+  view.setUint32(24, 8000, true);
+  view.setUint32(28, 16_000, true);
+  view.setUint16(32, 2, true);
+  view.setUint16(34, 16, true);
+  put(36, 'data');
+  view.setUint32(40, 8, true);
+  for (let i = 0; i < 4; i++) view.setInt16(44 + 2 * i, 1000 * i, true);
+  return new Uint8Array(view.buffer);
+}
+const soundOptions = (): SoundOptions => ({
+  name: 'a.wav',
+  fullScale: 5,
+  attenuation: 1,
+  microphoneBias: 'off',
+  signalChannel: 0,
+});
+
+const { sweep } = simulateSweep({
+  circuit: expectationCircuit(),
+  movements: [
+    { kind: 'hold', seconds: 0.3 },
+    { kind: 'turn', to: 1, seconds: 0.6 },
+    { kind: 'hold', seconds: 0.3 },
+  ],
+  recorder: { interval: 0.01 },
+  faults: [{ kind: 'worn-spot', travel: 0.4, width: 0.05, ohms: 1e12 }],
+  seed: 1,
+});
+function expectationCircuit() {
+  return jobExpectation(job()).circuit;
+}
+const score = scoreSweep(sweep, expectation(expectationCircuit()), jobRecorder(job()));
+const report = (): Report => ({
+  job: job(),
+  writtenAt: '2026-05-04',
+  recordings: [
+    {
+      name: 'a.csv',
+      bytes: 40,
+      sha256: 'a'.repeat(64),
+      howRead: 'Read as text.',
+      recorder: { resolution: 0.001 },
+      sweep: { time: sweep.time.slice(), signal: sweep.signal.slice() },
+      score: structuredClone(score),
+    },
+  ],
+});
+type ReportOne = Report['recordings'][number];
+const html = reportHtml(report());
+const stored = () => readReport(html);
+const identity = await identifyRecording(bytes());
+
+/** A stream of bytes; made anew, for it can be read once. */
+async function* pieces() {
+  yield bytes();
+}
+
+const inJob = 'of a job only what is wrong for parseJob is refused';
+
+/** Every function of recordings. */
+export const recordingsRecipes: Recipes = {
+  delimitedReader: {
+    args: () => [readOptions(), bytes()],
+    call: async (options: never, input: never) => {
+      const { delimitedReader } = await import('@truesweep/recordings');
+      const reader = delimitedReader(options);
+      reader.feed(input);
+      return reader.end();
+    },
+  },
+  isSound: { args: () => [sound()] },
+  readDelimited: { args: () => [csv, readOptions()], weight: 2 },
+  readRecording: { args: () => [pieces(), readOptions()] },
+  readSound: { args: () => [sound(), soundOptions()], weight: 2 },
+  samplesOf: {
+    args: () => [pieces(), readOptions()],
+    call: async (source: never, options: never) => {
+      const { samplesOf } = await import('@truesweep/recordings');
+      const all: unknown[] = [];
+      for await (const samples of samplesOf(source, options)) all.push(samples);
+      return all;
+    },
+  },
+};
+
+/** Every function of jobs. */
+export const jobsRecipes: Recipes = {
+  checkRecording: {
+    args: () => [
+      { file: 'a.csv', bytes: 4, sha256: 'ab' },
+      { bytes: 4, sha256: 'ab' },
+    ],
+  },
+  findRecordings: {
+    args: () => [[{ file: 'a.csv', ...identity }], [{ name: 'a.csv', bytes: bytes() }]],
+  },
+  identifyRecording: { args: () => [bytes()] },
+  jobCircuit: { args: () => [job()], open: inJob },
+  jobCriteria: { args: () => [job()] },
+  jobExpectation: { args: () => [job()], weight: 0.3 },
+  jobRecorder: { args: () => [job()] },
+  jobTolerances: { args: () => [job()] },
+  parseJob: { args: () => [structuredClone(whole)], weight: 3 },
+  readJob: { args: () => [JSON.stringify(whole), 'shelf.json'] },
+  readJobRecording: {
+    args: () => [
+      bytes(),
+      {
+        file: 'a.csv',
+        text: { delimiter: ',', timeColumn: 0 },
+        stretches: [{ kind: 'sweep', start: 0, end: 1 }],
+      },
+      job(),
+      () => {},
+    ],
+  },
+  writeJob: { args: () => [job()] },
+};
+
+/** A place below a file, where no system writes anything, whatever name stands there. */
+const belowFile = (path: unknown) =>
+  typeof path === 'string' && path !== '' ? `LICENSE/${path}` : path;
+
+/** Every function of jobs that touches files. */
+export const jobsNodeRecipes: Recipes = {
+  loadJob: { args: () => ['examples/outboard-sensor.job.json'] },
+  readFileBytes: { args: () => ['LICENSE'] },
+  saveJob: {
+    args: () => ['no.json', job(), { overwrite: false }],
+    call: async (path: never, ...rest: never[]) => {
+      const { saveJob } = await import('@truesweep/jobs/node');
+      await (saveJob as (...args: unknown[]) => unknown)(belowFile(path), ...rest);
+    },
+  },
+  writeFileAtomically: {
+    args: () => ['no.json', 'text', { overwrite: false }],
+    call: async (path: never, ...rest: never[]) => {
+      const { writeFileAtomically } = await import('@truesweep/jobs/node');
+      await (writeFileAtomically as (...args: unknown[]) => unknown)(belowFile(path), ...rest);
+    },
+  },
+};
+
+/** Every function of report. */
+export const reportRecipes: Recipes = {
+  RecordingAnswer: {
+    args: () => [{ score: structuredClone(score), criteria: { dropout: 0.02 } }],
+    call: async (props: never) => {
+      const { RecordingAnswer } = await import('@truesweep/report');
+      return renderToString(RecordingAnswer(props));
+    },
+  },
+  RecordingEvidence: {
+    args: () => {
+      const [{ sweep: _, ...recording }] = report().recordings as [ReportOne];
+      return [{ id: 'one', recording, criteria: { dropout: 0.02 } }];
+    },
+    call: async (props: never) => {
+      const { RecordingEvidence } = await import('@truesweep/report');
+      return renderToString(RecordingEvidence(props));
+    },
+  },
+  readReport: { args: () => [html, 'report.html'] },
+  recheckReport: { args: () => [stored(), () => undefined], weight: 0.3 },
+  reportHtml: { args: () => [report()] },
+  reportMarkdown: { args: () => [report()] },
+  storedSweep: {
+    args: () => {
+      const [{ samples }] = stored().recordings as [StoredReport['recordings'][number]];
+      return [{ samples, stretches: [{ kind: 'sweep', start: 0, end: 1 }] }];
+    },
+  },
+};
+
+const drawn =
+  (component: 'CircuitDrawing' | 'CurveDrawing' | 'TraceDrawing' | 'TravelMapDrawing') =>
+  async (props: never) => {
+    const drawings = await import('@truesweep/drawings');
+    return renderToString(drawings[component](props));
+  };
+const expected = () => expectation(expectationCircuit(), { track: 0.2 });
+
+/** Every function of drawings. */
+export const drawingsRecipes: Recipes = {
+  CircuitDrawing: {
+    args: () => {
+      const circuit = structuredClone(expectationCircuit());
+      const [closed, open] = [0.1, 0.9].map((at) => operatingPoint(circuit, at));
+      return [{ id: 'circuit', circuit, closed, open }];
+    },
+    call: drawn('CircuitDrawing'),
+  },
+  CurveDrawing: {
+    args: () => {
+      const { curve, windows } = expected();
+      const markers = [{ travel: 0.5, volts: 2, label: 'here' }];
+      return [{ id: 'curve', curve, windows, markers }];
+    },
+    call: drawn('CurveDrawing'),
+  },
+  TraceDrawing: {
+    args: () => [
+      {
+        id: 'trace',
+        columns: sweepColumns(sweep, 20),
+        findings: structuredClone(score.findings),
+        windows: expected().windows,
+        whole: { low: 0, high: 5, interval: 0.01 },
+      },
+    ],
+    call: drawn('TraceDrawing'),
+  },
+  TravelMapDrawing: {
+    args: () => {
+      const { strokes, findings, spots, coverage } = structuredClone(score);
+      return [{ id: 'map', score: { strokes, findings, spots, coverage } }];
+    },
+    call: drawn('TravelMapDrawing'),
+  },
+  tracePart: { args: () => [0.5] },
+};
