@@ -124,6 +124,8 @@ const worn: Score = {
   closedReadings: {},
   testsNotDone: ['harness-flexed', 'housing-tapped', 'warmed'],
   supplyAssumed: true,
+  uncertaintyAssumed: true,
+  restsOn: { looks: 1, looksAskedFor: 6, snaps: 1, snapsAskedFor: 3, missedChance: 0.5 },
 };
 
 const judged: JudgedFile = {

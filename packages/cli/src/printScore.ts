@@ -3,9 +3,7 @@ import {
   type ScoreSentences,
   scoreLabels,
   scoreSentences,
-  supplyAssumedSentence,
   verdictLabels,
-  verdictMeanings,
 } from '@truesweep/wording';
 import type { JudgedFile } from './judgedFile.js';
 import { printChecks } from './printChecks.js';
@@ -20,9 +18,10 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
   const lines: readonly TextPart[] = [
     file,
     {
-      ...paragraph(verdictMeanings[verdict], `  ${verdictLabels[verdict].toUpperCase()}: `),
+      ...paragraph(sentences.verdict, `  ${verdictLabels[verdict].toUpperCase()}: `),
       verdict,
     },
+    ...labelled(scoreLabels.limits, sentences.loosened),
     ...labelled(scoreLabels.sure, sentences.sure),
     ...labelled(scoreLabels.cause, sentences.cause),
     ...labelled(scoreLabels.next, sentences.next),
@@ -40,7 +39,7 @@ export function printScore(judged: JudgedFile, { short = false } = {}): readonly
     ...labelled(scoreLabels.couldShow, sentences.couldShow),
     ...labelled(scoreLabels.stamps, sentences.stamps),
     ...labelled(scoreLabels.file, [howRead(reading)]),
-    ...(score.supplyAssumed ? labelled(scoreLabels.supply, [supplyAssumedSentence]) : []),
+    ...labelled(scoreLabels.assumed, sentences.assumed),
   ];
 }
 

@@ -101,6 +101,56 @@ export const criteriaBounds: Readonly<Record<NumberCriterion, readonly [number, 
   returns: [2, 1000],
 };
 
+/**
+ * The loosest value of a limit with which a sweep may still pass, and whether a higher or a lower one is looser: half again to three times the
+ * default, beyond which a fault that stalls an engine would not be seen. Common practice, no source. Other limits only part failing from marginal, or causes.
+ */
+const loosest = {
+  falseDepartures: [1e-5, 'lower'],
+  visibleSteps: [10, 'higher'],
+  visibleSpan: [0.05, 'higher'],
+  visibleRipple: [6, 'higher'],
+  dropout: [0.05, 'higher'],
+  samplesInDropout: [1, 'lower'],
+  looks: [1, 'lower'],
+  coarsestVisible: [0.1, 'higher'],
+  supplyStray: [0.15, 'higher'],
+  closedNormal: [0.08, 'higher'],
+  closedMarginal: [0.15, 'higher'],
+  returns: [2, 'lower'],
+} as const satisfies Partial<Record<NumberCriterion, readonly [number, 'higher' | 'lower']>>;
+
+/** A limit that is looser than its default, and whether too loose for a pass. */
+export interface LoosenedCriterion {
+  /** Which one. */
+  readonly name: keyof typeof loosest;
+  /** Its value, in its own unit, within its bounds. */
+  readonly value: number;
+  /** The loosest with which a sweep may pass, in the same unit. */
+  readonly loosest: number;
+  /** Whether the value is beyond that. */
+  readonly tooLoose: boolean;
+}
+
+/**
+ * The limits that are looser than their defaults, in the order of {@link Criteria}: a verdict by them lets through what others would not.
+ *
+ * @example
+ * loosenedCriteria({ ...defaultCriteria, visibleSpan: 0.1 })[0] // => { name: 'visibleSpan', value: 0.1, loosest: 0.05, tooLoose: true }
+ * loosenedCriteria(defaultCriteria) // => []
+ */
+export function loosenedCriteria(criteria: Criteria): readonly LoosenedCriterion[] {
+  return Object.entries(loosest).flatMap(([key, [bound, looser]]) => {
+    const name = key as LoosenedCriterion['name'];
+    const value = criteria[name];
+    const isBeyond = (limit: number): boolean =>
+      looser === 'higher' ? value > limit : value < limit;
+    return isBeyond(defaultCriteria[name])
+      ? [{ name, value, loosest: bound, tooLoose: isBeyond(bound) }]
+      : [];
+  });
+}
+
 /** The limits that are counts. */
 export const countCriteria: readonly string[] = ['samplesInDropout', 'looks', 'returns'];
 

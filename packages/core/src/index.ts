@@ -43,6 +43,8 @@ export {
   type Criteria,
   criteriaBounds,
   defaultCriteria,
+  type LoosenedCriterion,
+  loosenedCriteria,
   type NumberCriterion,
   wholeCriteria,
 } from './criteria.js';
@@ -249,6 +251,7 @@ export type {
   Finding,
   LimitSource,
   Rest,
+  RestsOn,
   Returns,
   Score,
   SnapClosing,

@@ -6,9 +6,17 @@ export type { ClipLevels } from './capture/clipLevels.js';
 export type { MainsRipple } from './capture/mainsRipple.js';
 export type { SampleTimes } from './capture/sampleTimes.js';
 export type { Sampling } from './capture/sampling.js';
-export type { Stretch, Sweep } from './capture/sweep.js';
+export type { NoReading, Stretch, Sweep, SweepLike, UnreadRows } from './capture/sweep.js';
 export type { Clock, TakenStamps } from './capture/takenStamps.js';
-export { type Criteria, defaultCriteria } from './criteria.js';
+export {
+  type Criteria,
+  criteriaBounds,
+  defaultCriteria,
+  type LoosenedCriterion,
+  loosenedCriteria,
+  type NumberCriterion,
+  wholeCriteria,
+} from './criteria.js';
 export { InputError, type TextPlace } from './errors.js';
 export { type Expectation, expectation } from './expectation/expectation.js';
 export type {
@@ -24,11 +32,13 @@ export type {
   Finding,
   LimitSource,
   Rest,
+  RestsOn,
   Returns,
   Score,
   SnapClosing,
   Spot,
   Stroke,
+  UnitThatFits,
   Verdict,
 } from './score/score.js';
 export { scoreSweep } from './score/scoreSweep.js';

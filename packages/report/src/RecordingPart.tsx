@@ -16,9 +16,7 @@ import {
   restOfFindingsSentence,
   scoreLabels,
   scoreSentences,
-  supplyAssumedSentence,
   verdictLabels,
-  verdictMeanings,
 } from '@truesweep/wording';
 import { recordingRules, text } from './checkedReport.js';
 import type { ReportRecording } from './report.js';
@@ -72,14 +70,15 @@ export function RecordingPart(props: {
 export function RecordingAnswer(props: { readonly score: Score; readonly criteria: Criteria }) {
   checkFields(props, 'props', { score: any, criteria: any, ...ofFramework });
   const { score, criteria } = props;
-  const { sure, cause, next, abrupt } = scoreSentences(score, criteria);
+  const { verdict: said, loosened, sure, cause, next, abrupt } = scoreSentences(score, criteria);
   const { verdict } = score;
   return (
     <>
       <p class={`verdict ${verdict}`}>
-        <strong>{verdictLabels[verdict]}</strong> {verdictMeanings[verdict]}
+        <strong>{verdictLabels[verdict]}</strong> {said}
       </p>
       <dl class="reasons">
+        <Sentences label={scoreLabels.limits} sentences={loosened} />
         <Sentences label={scoreLabels.sure} sentences={sure} />
         <Sentences label={scoreLabels.cause} sentences={cause} />
         <Sentences label={scoreLabels.next} sentences={next} />
@@ -119,7 +118,7 @@ export function RecordingEvidence(props: {
   const { id, recording, criteria } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;
-  const { places, tests, codes, movement, seen, couldShow, stamps } = scoreSentences(
+  const { places, tests, codes, movement, seen, couldShow, stamps, assumed } = scoreSentences(
     score,
     criteria,
   );
@@ -157,10 +156,7 @@ export function RecordingEvidence(props: {
         <Sentences label={scoreLabels.seen} sentences={seen} />
         <Sentences label={scoreLabels.couldShow} sentences={couldShow} />
         <Sentences label={scoreLabels.stamps} sentences={stamps} />
-        <Sentences
-          label={scoreLabels.supply}
-          sentences={score.supplyAssumed ? [supplyAssumedSentence] : []}
-        />
+        <Sentences label={scoreLabels.assumed} sentences={assumed} />
         <Sentences label={reportWords.howRead} sentences={[howRead]} />
         <Sentences label={reportWords.size} sentences={[`${bytes} bytes`]} />
         <Sentences label={reportWords.hash} sentences={[sha256]} />

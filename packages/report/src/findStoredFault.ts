@@ -68,6 +68,7 @@ const score = group({
   checks: list(group({ check: text, outcome: text })),
   findings: list(group({ kind: text })),
   quality: group({}),
+  restsOn: group({ looks: size, looksAskedFor: size, snaps: size, snapsAskedFor: size }),
 });
 
 const report = group({

@@ -8,7 +8,6 @@ import {
   scoreLabels,
   scoreSentences,
   verdictLabels,
-  verdictMeanings,
   visibleText,
 } from '@truesweep/wording';
 import { checkedReport } from './checkedReport.js';
@@ -51,8 +50,9 @@ function recordingParts(
     sentences.map((sentence) => `${label}: ${sentence}`);
   return [
     `## ${plain(name)}`,
-    `**${verdictLabels[verdict].toUpperCase()}** ${verdictMeanings[verdict]}`,
+    `**${verdictLabels[verdict].toUpperCase()}** ${said.verdict}`,
     list([
+      ...labelled(scoreLabels.limits, said.loosened),
       ...labelled(scoreLabels.sure, said.sure),
       ...labelled(scoreLabels.cause, said.cause),
       ...labelled(scoreLabels.next, said.next),
@@ -69,6 +69,7 @@ function recordingParts(
       ...labelled(scoreLabels.seen, said.seen),
       ...labelled(scoreLabels.couldShow, said.couldShow),
       ...labelled(scoreLabels.stamps, said.stamps),
+      ...labelled(scoreLabels.assumed, said.assumed),
       ...labelled(reportWords.howRead, [howRead]),
       `${reportWords.size}: ${bytes} bytes, ${reportWords.hash} ${sha256}`,
     ]),

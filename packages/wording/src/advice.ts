@@ -6,6 +6,8 @@ export interface AdviceNumbers {
   readonly interval: string;
   /** How many returns to closed are needed, such as `3`. */
   readonly returns: string;
+  /** Twice the standard uncertainty that an instrument may have at the most, such as `12 mV`. */
+  readonly uncertainty: string;
   /** Largest visibility limit that is small enough, such as `5 %`. */
   readonly visible: string;
 }
@@ -14,7 +16,7 @@ export interface AdviceNumbers {
  * What to do next, in a sentence.
  *
  * @example
- * const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %' };
+ * const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %', uncertainty: '12 mV' };
  * adviceSentences['record-faster'](numbers).includes('every 7.5 ms or faster') // => true
  */
 export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) => string>> = {
@@ -46,6 +48,12 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
   'change-range': () => 'Record again on a range of the recorder that holds both end readings.',
   'record-every-reading': () =>
     'Record again so that every row holds a reading, on a range from below ground to above the source: a wiper that lifts is what leaves rows without one. Where the instrument wrote “over range”, tell its range.',
+  'complete-recording': () =>
+    'First record the rest: three slow sweeps from stop to stop and back, with rests, and three snaps shut, with an instrument that sees each place on every one.',
+  'finer-instrument': ({ uncertainty }) =>
+    `Read the ends with a better instrument, true to ${uncertainty} or less, and tell the job how true it is: the window is too narrow for this one.`,
+  'tighten-criteria': () =>
+    'Judge by tighter limits: by those of the job no sensor can pass, since they would let a fault through.',
   'tell-units': () =>
     'Say in which unit the column is written (the instrument’s manual or its heading tells; one reading compared with a meter proves it), and judge the recording again.',
 };

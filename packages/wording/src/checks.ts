@@ -25,6 +25,7 @@ export const checkLabels: Readonly<Record<CheckCode, string>> = {
   'closed-end': 'Closed reading',
   'open-end': 'Open reading',
   'closed-rest': 'Closed reading scatter',
+  criteria: 'Limits too loose to pass',
 };
 
 /**

@@ -42,6 +42,34 @@ export function surePassSentence(confidence: string): string {
 }
 
 /**
+ * What a pass says that rests on less than is asked of a recording.
+ *
+ * @example
+ * shortPassSentence({ looks: 2, looksAskedFor: 6, snaps: 0, snapsAskedFor: 3 }).includes('no snap (3 are asked for)') // => true
+ */
+export function shortPassSentence(rests: {
+  readonly looks: number;
+  readonly looksAskedFor: number;
+  readonly snaps: number;
+  readonly snapsAskedFor: number;
+}): string {
+  const { looks, looksAskedFor, snaps, snapsAskedFor } = rests;
+  const seen = looks === 1 ? '1 clean look' : `${looks} clean looks`;
+  const snapped = snaps === 0 ? 'no snap' : snaps === 1 ? '1 snap' : `${snaps} snaps`;
+  return `Nothing in this recording speaks against the sensor, but it rests on ${seen} at the place seen least (${looksAskedFor} are asked for) and ${snapped} (${snapsAskedFor} are asked for): record the rest before it goes back.`;
+}
+
+/**
+ * What may have been missed.
+ *
+ * @example
+ * missedSentence('25 %').includes('25 %') // => true
+ */
+export function missedSentence(chance: string): string {
+  return `A spot that lifts on half of its passes only would have shown on none of the clean looks with a chance of ${chance}.`;
+}
+
+/**
  * How sure it is that something is amiss, and what that rests on.
  *
  * @param reasons The checks that say so.

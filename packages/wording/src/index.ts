@@ -47,6 +47,7 @@ export {
   spotOutcomeLabels,
 } from './comparisonWords.js';
 export { connectionRows } from './connectionRows.js';
+export { loosenedSentence } from './criteriaWords.js';
 export {
   benchLoadLabels,
   type DirtEntry,
@@ -69,8 +70,10 @@ export { type DropEntry, type DropFacts, dropHints, dropLabels, dropWords } from
 export {
   blindSentence,
   coverageSentence,
+  missedSentence,
   morePassesSentence,
   narrowestSpotSentence,
+  shortPassSentence,
   spotSentence,
   surePassSentence,
   sureReasonSentence,
@@ -135,6 +138,7 @@ export {
   soundSentence,
   supplyAssumedSentence,
   takenFromLabels,
+  uncertaintyAssumedSentence,
   unitText,
   visibilitySentence,
 } from './recordingSentences.js';

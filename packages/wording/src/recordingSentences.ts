@@ -195,6 +195,15 @@ export const supplyAssumedSentence =
   'The supply was not recorded; it was taken to hold its voltage throughout.';
 
 /**
+ * Said where nobody told what the instrument reads true to.
+ *
+ * @example
+ * uncertaintyAssumedSentence.includes('tell it to the job') // => true
+ */
+export const uncertaintyAssumedSentence =
+  'How true the instrument reads was not told: one of its kind is taken for true to 1 % of a reading, to 3 % where it resolves 8 bits or fewer; tell it to the job.';
+
+/**
  * What the throttle did.
  *
  * @example

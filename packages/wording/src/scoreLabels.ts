@@ -5,6 +5,7 @@
  * scoreLabels.next // => 'Next'
  */
 export const scoreLabels = {
+  limits: 'Limits',
   sure: 'How sure',
   cause: 'Cause',
   next: 'Next',
@@ -19,7 +20,7 @@ export const scoreLabels = {
   codes: 'Codes',
   tests: 'Tests',
   stamps: 'Stamps',
-  supply: 'Supply',
+  assumed: 'Assumed',
   kind: 'kind',
   travel: 'travel',
   at: 'at',

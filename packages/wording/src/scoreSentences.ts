@@ -1,7 +1,9 @@
 import {
   type Criteria,
   checkScore,
+  defaultCriteria,
   formatQuantity,
+  loosenedCriteria,
   type Score,
   troubleCodes,
   wholeCriteria,
@@ -9,30 +11,44 @@ import {
 import { adviceSentences } from './advice.js';
 import { causeLabels, causeMeanings } from './causes.js';
 import { checkLabels, visibleSetByLabels } from './checks.js';
+import { criterionLabels, criterionUnits, loosenedSentence } from './criteriaWords.js';
 import {
   abruptSentence,
   blindSentence,
   coverageSentence,
+  missedSentence,
   morePassesSentence,
   movementUnknownSentence,
   narrowestSpotSentence,
   onlyLeapsSentence,
+  shortPassSentence,
   spotSentence,
   surePassSentence,
   sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
-import { movementSentence, smoothedSentence, visibilitySentence } from './recordingSentences.js';
+import {
+  movementSentence,
+  smoothedSentence,
+  supplyAssumedSentence,
+  uncertaintyAssumedSentence,
+  visibilitySentence,
+} from './recordingSentences.js';
 import { samplingLabels } from './reportWords.js';
 import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 import { unitSentences } from './unitSentences.js';
+import { verdictMeanings } from './verdicts.js';
 
 /** So many places are enough to show where the trouble lies. */
 const mostPlaces = 3;
 
 /** A score in sentences, each list in the order to be read. */
 export interface ScoreSentences {
+  /** What the verdict says of the sensor, and what it lacks. */
+  readonly verdict: string;
+  /** The limits that are looser than usual, where there are any. */
+  readonly loosened: readonly string[];
   /** How probable it is that the verdict is right, where that can be told. */
   readonly sure: readonly string[];
   /** What the trouble comes from, the best supported first. */
@@ -55,6 +71,8 @@ export interface ScoreSentences {
   readonly couldShow: readonly string[];
   /** What was assumed of the stamps, where they were not taken as they stand. */
   readonly stamps: readonly string[];
+  /** What nobody measured or told, and was assumed. */
+  readonly assumed: readonly string[];
 }
 
 /**
@@ -78,6 +96,8 @@ export function scoreSentences(score: Score, limits: Partial<Criteria>): ScoreSe
   const assumed = stampsSentence(score.quality);
   const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
   return {
+    verdict: verdictSentence(score),
+    loosened: loosenedSentences(criteria),
     sure: howSure(score),
     cause: causeSentences(score),
     next: nextSteps(score, criteria),
@@ -94,13 +114,42 @@ export function scoreSentences(score: Score, limits: Partial<Criteria>): ScoreSe
     seen: score.abrupt ? [] : [coverageOf(score, criteria)],
     couldShow: score.abrupt ? [onlyLeapsSentence] : visibility(score),
     stamps: assumed === undefined ? [] : [assumed],
+    assumed: [
+      ...(score.supplyAssumed ? [supplyAssumedSentence] : []),
+      ...(score.uncertaintyAssumed ? [uncertaintyAssumedSentence] : []),
+    ],
   };
 }
 
-function howSure({ verdict, confidence, checks }: Score): readonly string[] {
+function verdictSentence({ verdict, restsOn }: Score): string {
+  const { looks, looksAskedFor, snaps, snapsAskedFor } = restsOn;
+  const isShort = looks < looksAskedFor || snaps < snapsAskedFor;
+  return verdict === 'pass' && isShort
+    ? shortPassSentence({ looks, looksAskedFor, snaps, snapsAskedFor })
+    : verdictMeanings[verdict];
+}
+
+function loosenedSentences(criteria: Criteria): readonly string[] {
+  const loosened = loosenedCriteria(criteria);
+  if (loosened.length === 0) return [];
+  const named = loosened.map(({ name, value }) => {
+    const unit = criterionUnits[name];
+    const [own, usual] = [value, defaultCriteria[name]].map((one) =>
+      unit ? formatQuantity(one, unit, { trim: true }) : String(one),
+    );
+    return `${criterionLabels[name]} ${own} (usually ${usual})`;
+  });
+  return [loosenedSentence(named)];
+}
+
+function howSure({ verdict, confidence, checks, restsOn }: Score): readonly string[] {
   if (confidence === undefined) return [];
   const told = formatQuantity(confidence, '%', { digits: 2 });
-  if (verdict === 'pass') return [surePassSentence(told)];
+  if (verdict === 'pass')
+    return [
+      surePassSentence(told),
+      missedSentence(formatQuantity(restsOn.missedChance, '%', { digits: 2 })),
+    ];
   const reasons = checks.filter(
     ({ outcome }) => outcome === (verdict === 'fail' ? 'fails' : 'marginal'),
   );
@@ -136,11 +185,19 @@ function nextSteps({ advice, checks }: Score, criteria: Criteria): readonly stri
     interval: formatQuantity(slowest, 's', { trim: true }),
     returns: String(criteria.returns),
     visible: formatQuantity(criteria.coarsestVisible, '%', { trim: true }),
+    uncertainty: formatQuantity(narrowestWindow(checks) / 4, 'V', { digits: 2 }),
   };
   return advice.map((one, i) => {
     const number = advice.length > 1 ? `${i + 1}. ` : '';
     return number + adviceSentences[one](numbers);
   });
+}
+
+/** How wide the narrower window of an end reading is, V. */
+function narrowestWindow(checks: Score['checks']): number {
+  const ends = checks.filter(({ check }) => check === 'closed-end' || check === 'open-end');
+  const widths = ends.map(({ lowLimit = 0, highLimit = 0 }) => highLimit - lowLimit);
+  return Math.min(...widths.filter((width) => width > 0), Number.MAX_VALUE);
 }
 
 function movement({ strokes, snaps }: Score): string {

@@ -142,7 +142,7 @@ describe.each(Object.entries(maps))('%s', (name, declaration) => {
   });
 });
 
-const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %' };
+const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %', uncertainty: '12 mV' };
 
 /** Every text of a map, with sentences that take numbers made out. */
 function texts(map: object): string[] {

@@ -6,6 +6,7 @@ import { nothingSeen } from '../score/coverage.js';
 import { decideVerdict } from '../score/decideVerdict.js';
 import { findCauses } from '../score/findCauses.js';
 import { judgeCapture } from '../score/judgeCapture.js';
+import { restsOn } from '../score/restsOn.js';
 import type { Check, Score } from '../score/score.js';
 import { abruptDepartures } from './abruptDepartures.js';
 
@@ -52,9 +53,11 @@ export function scoreAcCoupled(
     snaps: [],
     quality,
     couldShow: { blind: [] },
+    restsOn: restsOn(nothingSeen(), 0),
     coverage: nothingSeen(),
     closedReadings: {},
     testsNotDone: [],
     supplyAssumed: true,
+    uncertaintyAssumed: false,
   };
 }

@@ -23,7 +23,7 @@ export interface Recorder {
    * of it when left out.
    */
   readonly range?: { readonly low: Volts; readonly high: Volts };
-  /** Standard uncertainty of a reading, V, 0 or more; when left out, none enters the judgement of the ends. */
+  /** Standard uncertainty of a reading, V, 0 or more; when left out, that of an instrument of its kind is assumed. */
   readonly uncertainty?: Volts;
   /** `ac`: a capacitor in its input lets the level sag toward zero; `dc` when left out. */
   readonly coupling?: 'dc' | 'ac';

@@ -88,6 +88,19 @@ const scoreRules: FieldRules = {
     many,
   ),
   'morePasses?': count,
+  'unitsThatFit?': listOf({
+    column: ['signal', 'time'],
+    unit: ['mV', 'counts', '%', 'ms', 'µs'],
+    'bits?': count,
+    'voltsPerUnit?': number,
+  }),
+  restsOn: {
+    looks: count,
+    looksAskedFor: count,
+    snaps: count,
+    snapsAskedFor: count,
+    missedChance: number,
+  },
   strokes: listOf(
     { direction: ['opening', 'closing'], start: number, end: number, from: number, to: number },
     0,
@@ -105,6 +118,7 @@ const scoreRules: FieldRules = {
   closedReadings: { 'byHand?': returns, 'bySpring?': returns, 'hysteresis?': number },
   testsNotDone: listOf(['harness-flexed', 'housing-tapped', 'warmed']),
   supplyAssumed: yesOrNo,
+  uncertaintyAssumed: yesOrNo,
 };
 
 /**

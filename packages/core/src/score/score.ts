@@ -117,7 +117,8 @@ export type CheckCode =
   | 'departures'
   | 'closed-end'
   | 'open-end'
-  | 'closed-rest';
+  | 'closed-rest'
+  | 'criteria';
 
 /** How a check came out; `not-judged` does not weigh on the verdict. */
 export type CheckOutcome = 'conforms' | 'marginal' | 'fails' | 'cannot-tell' | 'not-judged';
@@ -217,7 +218,24 @@ export type Advice =
   | 'change-range'
   | 'record-every-reading'
   | 'tell-units'
+  | 'complete-recording'
+  | 'tighten-criteria'
+  | 'finer-instrument'
   | 'couple-directly';
+
+/** How often a recording looked, beside what is asked of one: three slow sweeps from stop to stop and back, and three snaps. */
+export interface RestsOn {
+  /** Fewest clean looks that a tenth of the travel had, either way, 0 or more. */
+  readonly looks: number;
+  /** How many are asked for. */
+  readonly looksAskedFor: number;
+  /** Closings by the spring, 0 or more. */
+  readonly snaps: number;
+  /** How many are asked for. */
+  readonly snapsAskedFor: number;
+  /** The chance that a spot that lifts on half of its passes showed on none of the looks, 0 to 1. */
+  readonly missedChance: Fraction;
+}
 
 /** A unit that a column's numbers may have where they can't be volts of the hook-up, or seconds of a hand's strokes. */
 export interface UnitThatFits {
@@ -275,6 +293,8 @@ export interface Score {
   readonly snaps: readonly SnapClosing[];
   /** How well the recording can show what happened. */
   readonly quality: CaptureQuality;
+  /** How much a verdict rests on. */
+  readonly restsOn: RestsOn;
   /** What it could have shown of a fault. */
   readonly couldShow: CouldShow;
   /** How often each part of the travel was seen. */
@@ -285,4 +305,9 @@ export interface Score {
   readonly testsNotDone: readonly DeliberateTest[];
   /** True: neither a supply channel nor readings of source and zero were given, so the source was taken to hold its voltage. */
   readonly supplyAssumed: boolean;
+  /**
+   * True: nothing was told of how true the instrument reads, so it was taken for one of its kind: for true to 3 % of the reading where it resolves 8
+   * bits or fewer, else to 1 %, and to a step of its own (twice the standard uncertainty).
+   */
+  readonly uncertaintyAssumed: boolean;
 }

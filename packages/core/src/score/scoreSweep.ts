@@ -1,4 +1,5 @@
 import { scoreAcCoupled } from '../acCoupled/scoreAcCoupled.js';
+import { assumedUncertainty } from '../capture/assumedUncertainty.js';
 import {
   type CaptureQuality,
   type PreparedSweep,
@@ -25,7 +26,7 @@ import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import type { Seconds } from '../units.js';
-import { chooseAdvice } from './chooseAdvice.js';
+import { chooseAdvice, isNarrowFor } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { chanceOfDepartures, confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
@@ -41,6 +42,7 @@ import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
+import { judgeCriteria } from './judgeCriteria.js';
 import { judgeDepartures } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
@@ -50,7 +52,8 @@ import { judgeSupply } from './judgeSupply.js';
 import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
 import { morePasses } from './morePasses.js';
-import type { DeliberateTest, Score } from './score.js';
+import { isShort, restsOn } from './restsOn.js';
+import type { Check, DeliberateTest, Score } from './score.js';
 import { crossingsOf } from './stepTravel.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
@@ -147,7 +150,8 @@ export function scoreSweep(
   const explanations = evidence.events.length > 0 ? weighCauses(evidence) : [];
   const pulses = found.some(({ kind }) => kind === 'spike') ? explanations[0]?.foreign : undefined;
   const findings = found.map((one, i) => asExplained(one, pulses?.has(i)));
-  const instrument = ratio.uncertainty ?? 0;
+  const { uncertainty } = ratio;
+  const instrument = uncertainty ?? 0;
   const duration = judgeDuration(quality);
   const isLong = duration.outcome === 'conforms';
   // What is too short for a stroke came to no stop.
@@ -210,6 +214,7 @@ export function scoreSweep(
     ),
     judgeEnd('open-end', endReading('open', open, ends), open, scale.span, -inward, criteria),
     judgeClosedRest(returns, scatterOfReading(ends), scale.span, criteria),
+    ...judgeCriteria(criteria),
   ];
   const shares = explanations.length > 0 ? sharesOf(explanations) : undefined;
   const spots = spotsOf(evidence);
@@ -234,22 +239,32 @@ export function scoreSweep(
   const verdict = decideVerdict(checks);
   const sure = confidence(verdict, grounded);
   const more = morePasses(evidence);
+  const isUntold = uncertainty === undefined;
+  const isTooNarrow = (check: Check): boolean =>
+    isNarrowFor(check, assumedUncertainty(check.measured ?? 0, quality.resolution, hookUp.source));
+  const rests = restsOn(looks, movement.snaps.length);
   const score: Score = {
     verdict,
     ...(sure !== undefined && { confidence: sure }),
     causes,
-    advice: chooseAdvice(verdict, causes, checks, isPassedUnseen(looks, told.strokes, criteria)),
+    advice: chooseAdvice(verdict, causes, checks, {
+      passedUnseen: isPassedUnseen(looks, told.strokes, criteria),
+      shortOfAsked: isShort(rests),
+      untoldInstrument: isUntold && checks.some(isTooNarrow),
+    }),
     checks,
     findings,
     spots,
     ...(more !== undefined && { morePasses: more }),
     ...told,
     quality,
+    restsOn: rests,
     couldShow: could,
     coverage: looks,
     closedReadings: closedReadings(...returns.ways),
     testsNotDone: tests.filter((test) => !stretches.some(({ kind }) => kind === test)),
     supplyAssumed: ratio.supply === 'assumed',
+    uncertaintyAssumed: isUntold,
   };
   return units.checks.some(({ outcome }) => outcome !== 'conforms')
     ? inOtherUnits(score, units)
