@@ -48,12 +48,30 @@ function stop(sentence, log = '') {
   process.exit(1);
 }
 
-/** One line for a step that worked; its log and a sentence for one that did not. */
-function step(title, failure, work) {
+/** What took how long, s, in order. */
+const taken = [];
+
+function timed(title, work) {
   const begun = performance.now();
   const result = work();
+  taken.push([title, (performance.now() - begun) / 1000]);
+  return result;
+}
+
+/** One line for a step that worked; its log and a sentence for one that did not. */
+function step(title, failure, work) {
+  const result = timed(title, work);
   if (!result.ok) stop(failure, result.log);
-  process.stderr.write(`${title} (${((performance.now() - begun) / 1000).toFixed(1)} s)\n`);
+  process.stderr.write(`${title} (${taken.at(-1)[1].toFixed(1)} s)\n`);
+}
+
+/** The parts with their seconds, and the whole beside what it shall take. */
+function printTaken(goal) {
+  const whole = taken.reduce((sum, [, seconds]) => sum + seconds, 0);
+  const lines = taken.map(([title, seconds]) => `${seconds.toFixed(1).padStart(7)} s  ${title}`);
+  process.stdout.write(
+    `\n${lines.join('\n')}\n${whole.toFixed(1).padStart(7)} s  in all (goal: ${goal} s on two processors)\n`,
+  );
 }
 
 function pnpm(command) {
@@ -187,6 +205,7 @@ function runTests(projects, env = {}) {
   );
   if (!existsSync(report)) stop(`The tests (${projects.join(', ')}) did not run to their end.`);
   const counts = JSON.parse(readFileSync(report, 'utf8'));
+  printSlowest(counts.testResults);
   return {
     ok: result.ok,
     passed: counts.numPassedTests,
@@ -196,13 +215,23 @@ function runTests(projects, env = {}) {
   };
 }
 
+/** The files of tests that took longest: where time can be won. */
+function printSlowest(results) {
+  const files = results
+    .map(({ name, startTime, endTime }) => [relative(root, name), (endTime - startTime) / 1000])
+    .sort((one, other) => other[1] - one[1])
+    .slice(0, 8);
+  const lines = files.map(([name, seconds]) => `${seconds.toFixed(1).padStart(7)} s  ${name}`);
+  process.stdout.write(`Slowest:\n${lines.join('\n')}\n`);
+}
+
 /** Runs groups of test projects until one fails, and closes with the summed counts. */
 function runGroups(groups) {
   const sum = { passed: 0, failed: 0, skipped: 0 };
   let ok = true;
   for (const { before, projects, env } of groups) {
     before?.();
-    const counts = runTests(projects, env);
+    const counts = timed(`Tests: ${projects.join(', ')}`, () => runTests(projects, env));
     sum.passed += counts.passed;
     sum.failed += counts.failed;
     sum.skipped += counts.skipped;
@@ -245,6 +274,7 @@ const commands = {
       { before: buildPackages, projects: ['package', 'docs'] },
       { before: buildSite, projects: ['browser'] },
     ]);
+    printTaken(480);
   },
 
   soak() {
