@@ -10,7 +10,7 @@ import { checkBytes } from './shown.js';
  * sample rate that an option or a line before the table tells.
  *
  * Units are converted in the text of each number, so that 1500 ms is exactly 1.5 s. Equal times in
- * a row are kept as they are. Rows without a reading are left out and counted. A wrong file is refused as a whole.
+ * a row are kept as they are. Rows without a reading stand in the sweep as such, between the samples. A wrong file is refused as a whole.
  *
  * @param input The bytes of the file, or its text.
  * @returns The sweep in s and V, and how the file was read.
