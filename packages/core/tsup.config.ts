@@ -17,6 +17,7 @@ export default packageBuild({
     'score',
     'shape',
     'simulate',
+    'checks',
     'statistics',
     'tracks',
   ],

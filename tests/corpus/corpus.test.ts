@@ -39,6 +39,6 @@ for (const { name, firstSeed, casesInTest } of sets) {
       expect(measured.inadequatePassed.hits).toBe(0);
       expect(floors(measured, name).filter((floor) => !holds(floor))).toEqual([]);
     },
-    cases * 1000,
+    cases * 3000,
   );
 }

@@ -11,11 +11,11 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 820,
+  '@truesweep/core': 860,
   '@truesweep/cli': 80,
-  '@truesweep/drawings': 125,
+  '@truesweep/drawings': 135,
   '@truesweep/jobs': 80,
-  '@truesweep/recordings': 125,
+  '@truesweep/recordings': 140,
   '@truesweep/report': 90,
   '@truesweep/wording': 180,
 };

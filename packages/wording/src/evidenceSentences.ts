@@ -56,7 +56,13 @@ export function shortPassSentence(rests: {
   const { looks, looksAskedFor, snaps, snapsAskedFor } = rests;
   const seen = looks === 1 ? '1 clean look' : `${looks} clean looks`;
   const snapped = snaps === 0 ? 'no snap' : snaps === 1 ? '1 snap' : `${snaps} snaps`;
-  return `Nothing in this recording speaks against the sensor, but it rests on ${seen} at the place seen least (${looksAskedFor} are asked for) and ${snapped} (${snapsAskedFor} are asked for): record the rest before it goes back.`;
+  const short = [
+    ...(looks < looksAskedFor
+      ? [`${seen} at the place seen least (${looksAskedFor} are asked for)`]
+      : []),
+    ...(snaps < snapsAskedFor ? [`${snapped} (${snapsAskedFor} are asked for)`] : []),
+  ];
+  return `Nothing in this recording speaks against the sensor, but it rests on ${short.join(' and ')}: record the rest before it goes back.`;
 }
 
 /**

@@ -52,5 +52,6 @@ export interface Sweep {
 /** A sweep as it may be handed in: its columns are copied once where they are not Float64Arrays already. */
 export type SweepLike = Pick<Sweep, 'stretches' | 'unread'> &
   Readonly<Record<'time' | 'signal', ArrayLike<number>>> & {
+    /** Voltages across the end terminals, V, 0 or more; not recorded when left out. */
     readonly supply?: ArrayLike<number>;
   };

@@ -225,13 +225,13 @@ export type Advice =
 
 /** How often a recording looked, beside what is asked of one: three slow sweeps from stop to stop and back, and three snaps. */
 export interface RestsOn {
-  /** Fewest clean looks that a tenth of the travel had, either way, 0 or more. */
+  /** Fewest clean looks that a tenth of the travel had, either way: a count, 0 or more. */
   readonly looks: number;
-  /** How many are asked for. */
+  /** How many are asked for: a count, 1 or more. */
   readonly looksAskedFor: number;
-  /** Closings by the spring, 0 or more. */
+  /** Closings by the spring: a count, 0 or more. */
   readonly snaps: number;
-  /** How many are asked for. */
+  /** How many are asked for: a count, 1 or more. */
   readonly snapsAskedFor: number;
   /** The chance that a spot that lifts on half of its passes showed on none of the looks, 0 to 1. */
   readonly missedChance: Fraction;
@@ -243,9 +243,9 @@ export interface UnitThatFits {
   readonly column: 'signal' | 'time';
   /** What its numbers may be. */
   readonly unit: 'mV' | 'counts' | '%' | 'ms' | 'µs';
-  /** Bits of the converter, 8 to 16; of counts alone. */
+  /** Bits of the converter, 8 to 16; left out where the unit is no count. */
   readonly bits?: number;
-  /** Volts that one of the signal's would be, were the converter fed as the sensor is; above 0; of a signal alone. */
+  /** Volts that one of the signal's would be, were the converter fed as the sensor is; above 0; left out for times. */
   readonly voltsPerUnit?: number;
 }
 

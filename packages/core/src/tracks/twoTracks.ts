@@ -16,7 +16,9 @@ export interface TwoTracks {
 
 /** Two tracks as they may be handed in: columns are copied once where they are not Float64Arrays already. */
 export type TwoTracksLike = Readonly<Record<'time' | 'first' | 'second', ArrayLike<number>>> & {
+  /** Voltages across the end terminals, V, 0 or more; not recorded when left out. */
   readonly supply?: ArrayLike<number>;
+  /** Travel of the throttle, 0 to 1; not recorded when left out. */
   readonly travel?: ArrayLike<number>;
 };
 
