@@ -8,6 +8,7 @@ export {
 } from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
+export { checkPageWords, restsOnWords } from './checkPageWords.js';
 export { checkRows, limitSources } from './checkRows.js';
 export {
   checkSweepWords,
@@ -17,6 +18,7 @@ export {
   type RecorderEntry,
   recorderHints,
   recorderLabels,
+  reportOpenedSentence,
   type TestTimeEntry,
   testTimeHint,
   testTimeLabels,
@@ -165,6 +167,7 @@ export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
 export {
+  goesOnSentence,
   type RefitAnswer,
   type RefitEntry,
   refitAnswers,

@@ -1,4 +1,4 @@
-import { checkSweepWords, reportWords } from '@truesweep/wording';
+import { checkPageWords, reportWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
 import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
 import type { SweepWorker } from './sweepWorker.js';
@@ -11,10 +11,10 @@ export function JudgedPart(props: { readonly judged: Judged; readonly worker: Sw
     <>
       <p class="keep">
         <Kept name="sweep-report.html" type="text/html" text={judged.report}>
-          {checkSweepWords.download}
+          {checkPageWords.download}
         </Kept>
         <Kept name="bench.job.json" type="application/json" text={judged.jobText}>
-          {checkSweepWords.saveJob}
+          {checkPageWords.saveJob}
         </Kept>
       </p>
       {judged.recordings.map((recording, i) => (

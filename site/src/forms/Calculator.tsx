@@ -47,7 +47,7 @@ export function Calculator<Given extends Entries>(
   isDrawn.current ||= result.drawing !== undefined;
   return (
     <div class="readings not-content">
-      <NewerVersion />
+      {!props.keeping && <NewerVersion />}
       {notice !== undefined && <p class="notice">{notice}</p>}
       <Answer sentences={result.sentences} />
       {result.caution !== undefined && <p class="caution">{result.caution}</p>}
