@@ -72,6 +72,8 @@ export function CheckSweep(
       props.onJudged?.({ ...firstOf(found.judged), ...(isByEntries && { key }) });
     },
   );
+  // A demo and a report have jobs of their own.
+  const isByJob = job !== undefined && chosen?.kind !== 'demo' && chosen?.kind !== 'report';
   const isWaiting = chosen !== undefined && grounds.kind !== 'ready';
   useEffect(() => {
     if (isWaiting) setUnfolded(true);
@@ -101,7 +103,7 @@ export function CheckSweep(
           hold({ chosen: { files, kind: 'demo' }, job: undefined });
         }}
       />
-      {job && chosen?.kind !== 'demo' && chosen?.kind !== 'report' ? (
+      {isByJob && (
         <p class="notice">
           {judgedByJobSentence(job.title)}{' '}
           <button
@@ -111,31 +113,6 @@ export function CheckSweep(
             {checkPageWords.useEntries}
           </button>
         </p>
-      ) : (
-        <details
-          class="job-entries"
-          open={isUnfolded}
-          onToggle={(event) => setUnfolded(event.currentTarget.open)}
-        >
-          <summary>{checkPageWords.entries}</summary>
-          <EntryFields
-            form={jobForm}
-            texts={texts}
-            refusals={refusals}
-            onText={(name, text) => {
-              setText(name, text);
-              // Who enters a value says of it that it is theirs; what was said of the others stays.
-              if (isMine) hold({ mine: JSON.stringify({ ...texts, [name]: text }) });
-            }}
-          />
-          <KeepEntries
-            link={link}
-            onAgain={() => {
-              hold({ mine: undefined });
-              startAgain();
-            }}
-          />
-        </details>
       )}
       {chosen?.kind === 'recordings' && !job && (
         <Mine
@@ -187,6 +164,32 @@ export function CheckSweep(
         </p>
       )}
       {shown && !isBusy && <RestsOn rows={shown.restsOn} />}
+      {!isByJob && (
+        <details
+          class="job-entries"
+          open={isUnfolded}
+          onToggle={(event) => setUnfolded(event.currentTarget.open)}
+        >
+          <summary>{checkPageWords.entries}</summary>
+          <EntryFields
+            form={jobForm}
+            texts={texts}
+            refusals={refusals}
+            onText={(name, text) => {
+              setText(name, text);
+              // Who enters a value says of it that it is theirs; what was said of the others stays.
+              if (isMine) hold({ mine: JSON.stringify({ ...texts, [name]: text }) });
+            }}
+          />
+          <KeepEntries
+            link={link}
+            onAgain={() => {
+              hold({ mine: undefined });
+              startAgain();
+            }}
+          />
+        </details>
+      )}
       {outcome?.kind === 'judged' && worker && (
         <JudgedPart judged={outcome.judged} worker={worker} />
       )}

@@ -10,7 +10,9 @@ export function Mine(props: {
   readonly onMine: (isMine: boolean) => void;
 }) {
   const { texts, isMine, isWrong, onMine } = props;
-  const entered = namesOf(jobForm).filter((name) => texts[name].trim() !== '');
+  const entered = namesOf(jobForm).filter(
+    (name) => texts[name].trim() !== '' && (name !== 'pullUpVolts' || texts.pullUp.trim() !== ''),
+  );
   return (
     <div class="mine">
       <label>

@@ -16,6 +16,7 @@ import { OwnTerminals } from '../calculators/FindTerminals.js';
 import { ownTerminalsForm } from '../calculators/findTerminals.js';
 import type { HeldSweep } from '../checkSweep/CheckSweep.js';
 import { namesOf } from '../forms/form.js';
+import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { LastSteps } from './LastSteps.js';
 import { type StepPart, stepParts } from './stepParts.js';
@@ -133,6 +134,7 @@ export function GuidedWay() {
             type="button"
             onClick={() => {
               held.current = {};
+              holdRecordings(false);
               store?.forget();
             }}
           >
