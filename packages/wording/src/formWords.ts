@@ -42,6 +42,16 @@ export function noAnswerSentence(why: string): string {
 }
 
 /**
+ * Which readings an answer has from the example that stands in a form first.
+ *
+ * @example
+ * exampleSentence(['Closed reading now']) // => 'Still as in the example: Closed reading now. Enter your own.'
+ */
+export function exampleSentence(labels: readonly string[]): string {
+  return `Still as in the example: ${labels.join('; ')}. Enter your own.`;
+}
+
+/**
  * The bounds of an entry.
  *
  * @example

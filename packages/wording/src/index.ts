@@ -83,6 +83,7 @@ export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
   boundsWords,
+  exampleSentence,
   formWords,
   mendEntriesSentence,
   noAnswerSentence,

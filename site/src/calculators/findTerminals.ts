@@ -82,6 +82,7 @@ export const findTerminalsForm: Form<typeof entries> = {
     { title: pinWords.meter, names: ['meterError', 'meterOhms'], folded: true },
   ],
   entries,
+  readings: namesOfPairs(firstThree),
   labels: {
     ...byPair((name) => {
       const { between, at } = partsOf(name);

@@ -17,6 +17,7 @@ import { JudgedPart } from './JudgedPart.js';
 import { jobForm } from './jobForm.js';
 import { Mine } from './Mine.js';
 import { RestsOn } from './RestsOn.js';
+import { shortName } from './shortName.js';
 import { type FirstJudged, firstOf } from './sweepWorker.js';
 import { useJudged } from './useJudged.js';
 import { VerdictAnswer } from './VerdictAnswer.js';
@@ -124,7 +125,11 @@ export function CheckSweep(
       )}
       <div class="answer" role="status" aria-busy={isBusy}>
         {isBusy ? (
-          <p>{progress ? progressSentence(progress.name, progress.step) : checkPageWords.begins}</p>
+          <p>
+            {progress
+              ? progressSentence(shortName(progress.name), progress.step)
+              : checkPageWords.begins}
+          </p>
         ) : (
           <VerdictAnswer
             outcome={outcome}

@@ -1,6 +1,7 @@
 import { checkPageWords, reportWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
 import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
+import { shortName } from './shortName.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
 
@@ -37,7 +38,7 @@ function RecordingPart(props: {
   );
   return (
     <section class="judged" aria-label={name}>
-      <h2>{name}</h2>
+      <h2>{shortName(name)}</h2>
       <div dangerouslySetInnerHTML={{ __html: answer }} />
       <h3>{reportWords.trace}</h3>
       <TraceView whole={whole} shortest={shortest} findings={findings} draw={draw} />

@@ -1,4 +1,5 @@
 import { jobOpenedSentence, verdictLabels, verdictMeanings } from '@truesweep/wording';
+import { shortName } from './shortName.js';
 import type { FirstJudged, Outcome } from './sweepWorker.js';
 
 /** The answer in words: the verdicts, or why there are none. */
@@ -23,7 +24,8 @@ export function VerdictAnswer(props: {
       <ul>
         {shown.recordings.map(({ name, verdict, recheck }) => (
           <li key={name}>
-            {name}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]} {recheck}
+            {shortName(name)}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}{' '}
+            {recheck}
           </li>
         ))}
       </ul>
