@@ -12,6 +12,8 @@ const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report']
 
 export default defineConfig({
   vite: {
+    // In modules, so that a worker too loads what it seldom needs only then.
+    worker: { format: 'es' },
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
       alias: [

@@ -273,6 +273,24 @@ describe.each(calculators)('$path', ({ path, table, changed, bad, said, cells })
   });
 });
 
+test.each([
+  ['find-the-terminals', ['ABclosed', 'ABopen', 'ACclosed', 'ACopen', 'BCclosed', 'BCopen']],
+  ['set-the-closed-position', ['readingNow', 'turned', 'readingThen', 'readingWanted']],
+  ['bench-to-vehicle', ['benchReading', 'vehicleReading']],
+  ['supply-and-ground-drop', ['unitReference', 'referenceAtSensor', 'sensorGround', 'unitGround']],
+])('%s says which of its readings are an example, until all are one’s own', async (path, names) => {
+  const { page } = await openPage(browser, `calculators/${path}/`);
+  const note = page.locator('.example');
+  const labels = await Promise.all(
+    names.map((name) => page.locator(`label[for=entry-${name}]`).textContent()),
+  );
+  for (const label of labels) expect(await note.textContent()).toContain(label);
+  for (const name of names.slice(1)) await page.fill(`#entry-${name}`, '1');
+  await expect.poll(() => note.textContent()).toContain(`example: ${labels[0]}.`);
+  await page.fill(`#entry-${names[0]}`, '1');
+  await expect.poll(() => note.count()).toBe(0);
+});
+
 test('a link of a newer version, or with unknown entries, says so', async () => {
   const address = 'calculators/set-the-closed-position/';
   const newer = await openPage(browser, `${address}#v7&turned=3`);

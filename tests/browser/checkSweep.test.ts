@@ -81,7 +81,7 @@ test('a recording without a job is judged by what was entered; a wrong entry is 
   await expect.poll(() => answerOf(page)).toContain('Wiper with the throttle open');
   await page.fill('#entry-openPosition', '88 %');
   await page.fill('#entry-jobTitle', 'Port engine');
-  await page.setInputFiles('input[type=file]', [worn]);
+  await page.getByRole('checkbox', { name: /^These are my/ }).check();
   await expect.poll(() => answerOf(page)).toMatch(/Port engine.*worn\.csv: Fail/s);
 });
 
@@ -125,7 +125,7 @@ test('where judging breaks off the page says so and waits for the next choice', 
   await page.route(/checkSweep\.worker/, (route) =>
     route.fulfill({ contentType: 'text/javascript', body: "throw new Error('too long')" }),
   );
-  await page.setInputFiles('input[type=file]', [worn]);
+  await page.setInputFiles('input[type=file]', [job, worn]);
   await expect.poll(() => answerOf(page)).toContain('broke off');
 });
 
@@ -172,7 +172,7 @@ test('a job saved here opens in the command line and the other way round, with i
   await page.setInputFiles('input[type=file]', [worn]);
   await expect.poll(() => answerOf(page)).toContain('Harness flexed until');
   await page.fill('#entry-flexedTo', '13 s');
-  await page.setInputFiles('input[type=file]', [worn]);
+  await page.getByRole('checkbox', { name: /^These are my/ }).check();
   await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/s);
   const here = readReport(await kept(page, 'Keep the report')).recordings[0]!.score;
   const saved = join(folder, 'saved.job.json');

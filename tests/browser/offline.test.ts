@@ -3,7 +3,7 @@ import type { Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { openPage, scriptsRun } from './openPage.js';
 import { serve } from './serve.js';
@@ -59,6 +59,20 @@ test('a newer version waits until it is asked for, and nothing entered is lost',
   const page = await context.newPage();
   await page.goto(address);
   await isKept(page);
+  // Beside it one tab that holds a recording, one that holds nothing but entries, and one with two forms on it.
+  const [judging, entering, way] = await Promise.all([
+    besides(context, 'calculators/check-a-sweep/'),
+    besides(context, 'calculators/expected-readings/'),
+    besides(context, 'guided-way/'),
+  ]);
+  await judging.setInputFiles('input[type=file]', [
+    'examples/outboard-sensor.job.json',
+    'examples/recordings/worn.csv',
+  ]);
+  const verdict = () => judging.locator('.answer').textContent();
+  await expect.poll(verdict, { timeout: 30_000 }).toMatch(/worn\.csv: Fail/);
+  await entering.fill('#entry-limiter', '2k2');
+  await expect.poll(() => new URL(entering.url()).hash).toContain('limiter');
 
   const file = join(folder, 'calculators/set-the-closed-position/index.html');
   const [html, worker] = await Promise.all([
@@ -77,10 +91,37 @@ test('a newer version waits until it is asked for, and nothing entered is lost',
   const change = page.getByRole('button', { name: /Change to it/ });
   await change.waitFor();
   await expect.poll(() => new URL(page.url()).hash).toContain('turned');
+  await expect.poll(() => way.locator('.notice').count()).toBe(1);
+  await expect
+    .poll(() => judging.locator('.notice').allTextContents())
+    .toContainEqual(expect.stringContaining('recordings must be chosen again'));
+  await entering.evaluate(() => {
+    (window as unknown as { isOld: boolean }).isOld = true;
+  });
   await change.click();
   await expect.poll(() => page.locator('h1').textContent()).toBe('How far to turn it?');
   await scriptsRun(page);
   expect(await page.inputValue('#entry-turned')).toBe('3°');
   expect(await page.getByRole('button', { name: /Change to it/ }).count()).toBe(0);
+
+  // A tab with nothing to lose follows; the one that holds a recording keeps it, and says what to do.
+  await expect.poll(() => entering.evaluate(() => 'isOld' in window)).toBe(false);
+  await scriptsRun(entering);
+  expect(await entering.inputValue('#entry-limiter')).toBe('2k2');
+  await expect
+    .poll(() => judging.locator('.notice').allTextContents())
+    .toContainEqual(expect.stringContaining('Keep your report first'));
+  expect(await verdict()).toMatch(/worn\.csv: Fail/);
+  expect(await judging.locator('.trace-view svg').count()).toBe(1);
+  await judging.getByRole('button', { name: 'Load this page anew' }).click();
+  await expect.poll(verdict).toMatch(/sound\.csv: Pass/);
   await context.close();
 });
+
+/** Another tab of the same visitor. */
+async function besides(context: BrowserContext, path: string): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(url + path);
+  await scriptsRun(page);
+  return page;
+}

@@ -1,17 +1,10 @@
 /**
- * Words of the page that judges recordings in a browser.
+ * Words of judging recordings in a browser, where no page is needed.
  *
  * @example
- * checkSweepWords.judged // => 'The judgement'
+ * checkSweepWords.untitled // => 'Position sensor on the bench'
  */
 export const checkSweepWords = {
-  files: 'Recordings, with their job if there is one',
-  demo: "Judge the demo's recordings",
-  judged: 'The judgement',
-  download: 'Keep the report as one HTML file',
-  saveJob: 'Save the job',
-  entries: 'Sensor, hook-up and instrument, where no job file says them',
-  useEntries: 'Judge by the entries instead',
   job: 'The job',
   jobTitle: 'What this job is called',
   jobTitleHint: 'Such as the machine and the date; it heads the report.',
@@ -21,8 +14,11 @@ export const checkSweepWords = {
   recorder: 'The recorder',
   testTimes: 'When the deliberate tests were made',
   twoJobs: 'There are two jobs among the files; choose one of them with its recordings.',
-  brokenOff:
-    'Judging broke off; the recording may be too long for this browser. Close other pages, or use the command line.',
+  unreadable:
+    'This file can no longer be read: it was changed, moved or removed since it was chosen. Choose it again.',
+  reportAlone: 'A report is opened by itself; choose it without other files.',
+  brokenSamples:
+    'The samples that the report keeps of this recording are damaged; open the report as it was written.',
   noFiles: 'No file was chosen; choose one recording or more.',
 } as const satisfies Record<string, string>;
 
@@ -44,6 +40,16 @@ export function jobOpenedSentence(title: string): string {
  */
 export function judgedByJobSentence(title: string): string {
   return `Recordings are judged by the job “${title}”.`;
+}
+
+/**
+ * Said of a report that was opened: where its verdicts are from.
+ *
+ * @example
+ * reportOpenedSentence('2026-05-04') // => 'Opened from the report written 2026-05-04.'
+ */
+export function reportOpenedSentence(writtenAt: string): string {
+  return `Opened from the report written ${writtenAt}.`;
 }
 
 /**

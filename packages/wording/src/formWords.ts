@@ -14,6 +14,10 @@ export const formWords = {
   sheetNotes: 'Machine, sensor, date, read by:',
   newerVersion: 'A newer version of these pages is here.',
   changeVersion: 'Change to it; what you entered stays',
+  changeVersionHolding: 'Change to it; what you entered stays, recordings must be chosen again',
+  changedElsewhere:
+    'These pages were changed to a newer version in another tab. Keep your report first, then load this page anew.',
+  loadAnew: 'Load this page anew',
   newerLink: 'This link was made by a newer version of this page; nothing of it was read.',
 } as const satisfies Record<string, string>;
 
@@ -38,6 +42,16 @@ export function noAnswerSentence(why: string): string {
 }
 
 /**
+ * Which readings an answer has from the example that stands in a form first.
+ *
+ * @example
+ * exampleSentence(['Closed reading now']) // => 'Still as in the example: Closed reading now. Enter your own.'
+ */
+export function exampleSentence(labels: readonly string[]): string {
+  return `Still as in the example: ${labels.join('; ')}. Enter your own.`;
+}
+
+/**
  * The bounds of an entry.
  *
  * @example
@@ -57,6 +71,10 @@ export function outOfBoundsSentence(text: string, low: string, high: string): st
   return `“${text}” is outside what can be entered here; write ${boundsWords(low, high)}.`;
 }
 
+/** So many names are listed, and no name longer; the others are counted. */
+const mostNames = 5;
+const longestName = 30;
+
 /**
  * What of a link was not read.
  *
@@ -64,5 +82,10 @@ export function outOfBoundsSentence(text: string, low: string, high: string): st
  * unknownEntriesSentence(['sise']) // => 'The link names what this page does not know: sise. The rest of it was read.'
  */
 export function unknownEntriesSentence(names: readonly string[]): string {
-  return `The link names what this page does not know: ${names.join(', ')}. The rest of it was read.`;
+  const listed = names
+    .slice(0, mostNames)
+    .map((name) => (name.length > longestName ? `${name.slice(0, longestName)}…` : name));
+  const more = names.length - listed.length;
+  const all = `${listed.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  return `The link names what this page does not know: ${all}. The rest of it was read.`;
 }

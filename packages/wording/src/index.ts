@@ -8,6 +8,7 @@ export {
 } from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
 export { type Caution, cautions } from './cautions.js';
+export { checkPageWords, restsOnWords } from './checkPageWords.js';
 export { checkRows, limitSources } from './checkRows.js';
 export {
   checkSweepWords,
@@ -17,6 +18,7 @@ export {
   type RecorderEntry,
   recorderHints,
   recorderLabels,
+  reportOpenedSentence,
   type TestTimeEntry,
   testTimeHint,
   testTimeLabels,
@@ -84,6 +86,7 @@ export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
   boundsWords,
+  exampleSentence,
   formWords,
   mendEntriesSentence,
   noAnswerSentence,
@@ -170,6 +173,7 @@ export { unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
 export {
+  goesOnSentence,
   type RefitAnswer,
   type RefitEntry,
   refitAnswers,

@@ -13,6 +13,8 @@ export const pinWords = {
   error: "Ohmmeter's error, ±",
   leads: "Ohmmeter's leads and counts, ±",
   errorHint: 'Part of the reading; from its data sheet.',
+  noReadings:
+    'No reading yet. Enter what your ohmmeter shows; what stands pale in the fields is an example.',
   leadsHint: 'What it shows with its tips held together, and its last digit.',
 } as const;
 

@@ -192,6 +192,12 @@ export const wayWords = {
   openWay: 'Go on from a saved file',
   forget: 'Forget all of it',
   kept: 'What you enter is kept in this browser alone.',
+  notKept:
+    'This browser keeps nothing for this page: its storage is blocked or full. Save all of it as a file before you leave.',
+  newerKept:
+    'This browser holds what a newer version of this page kept. It is left as it is, and nothing entered here is kept: save all of it as a file, or load the page anew.',
+  noWindow:
+    "Enter the lowest and the highest closed reading and their reference from your machine's service manual; nothing is checked against an example.",
   notWay: 'This file holds no saved way; choose one that was saved on this page.',
   newerWay: 'This file was saved by a newer version of this page; nothing of it was read.',
   stops: 'Reading allowed',
@@ -205,6 +211,16 @@ export const wayWords = {
   notMet: 'Not every check is met: do not run the engine yet. See the rows below.',
   toDo: 'Not all is checked yet. What is to do stands below.',
 } as const satisfies Record<string, string>;
+
+/**
+ * Says what the terminals' readings tell the later steps.
+ *
+ * @example
+ * goesOnSentence('5 kΩ', '3 %', '80 %') // => 'Goes on to the next steps: track 5 kΩ, wiper at 3 % closed and 80 % open.'
+ */
+export function goesOnSentence(track: string, closed: string, open: string): string {
+  return `Goes on to the next steps: track ${track}, wiper at ${closed} closed and ${open} open.`;
+}
 
 /**
  * Offers to take over what the terminals' readings tell of the track.

@@ -15,6 +15,8 @@ const ownKeys = [
   'drawingWords',
   'partOverWords',
   'plotWords',
+  'checkPageWords',
+  'restsOnWords',
   'checkSweepWords',
   'formWords',
   'pinTableWords',

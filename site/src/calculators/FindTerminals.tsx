@@ -1,16 +1,32 @@
 import type { PinFinding } from '@truesweep/core';
-import { pinFindingSentences, pinTableWords } from '@truesweep/wording';
+import { pinFindingSentences, pinTableWords, pinWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { quantityText } from '../forms/quantityText.js';
-import { findTerminals, findTerminalsForm } from './findTerminals.js';
+import {
+  findTerminals,
+  findTerminalsForm,
+  hasNoReading,
+  ownTerminalsForm,
+} from './findTerminals.js';
 
 /** The calculator: an ohmmeter's readings in; wiper, ends, track resistance and stops out. */
 export function FindTerminals({ keeping }: CalculatorProps) {
   return <Calculator form={findTerminalsForm} show={show} keeping={keeping} />;
 }
 
-function show(values: Parameters<typeof findTerminals>[0]): ShownResult {
+/** The same on the guided way, where nothing is said before something was measured. */
+export function OwnTerminals({ keeping }: CalculatorProps) {
+  return <Calculator form={ownTerminalsForm} show={showOwn} keeping={keeping} />;
+}
+
+type Readings = Parameters<typeof findTerminals>[0];
+
+function showOwn(values: Readings): ShownResult {
+  return hasNoReading(values) ? { sentences: [pinWords.noReadings] } : show(values);
+}
+
+function show(values: Readings): ShownResult {
   const found = findTerminals(values);
   const rows = rowsOf(found);
   const { what, lowest, likeliest, highest, caption } = pinTableWords;

@@ -42,6 +42,7 @@ export const benchToVehicleForm: Form<typeof entries> = {
     { title: carryWords.scanTool, names: ['learnedClosed', 'scanPercent'] },
   ],
   entries,
+  readings: ['benchReading', 'vehicleReading'],
   labels: { ...entryLabels, ...carryLabels },
   hints: { ...entryHints, ...carryHints },
 };

@@ -82,6 +82,7 @@ export const findTerminalsForm: Form<typeof entries> = {
     { title: pinWords.meter, names: ['meterError', 'meterOhms'], folded: true },
   ],
   entries,
+  readings: namesOfPairs(firstThree),
   labels: {
     ...byPair((name) => {
       const { between, at } = partsOf(name);
@@ -96,6 +97,23 @@ export const findTerminalsForm: Form<typeof entries> = {
     meterOhms: pinWords.leadsHint,
   },
 };
+
+/** The same form for readings of one's own: the sound sensor's are examples, not values. */
+export const ownTerminalsForm: Form<typeof entries> = {
+  ...findTerminalsForm,
+  entries: {
+    ...entries,
+    ...byPair((name) => {
+      const { initial: example, ...entry } = entries[name];
+      return { ...entry, initial: '', ...(example !== '' && { example }) };
+    }),
+  },
+};
+
+/** Whether no reading was taken yet. */
+export function hasNoReading(values: Values<typeof entries>): boolean {
+  return pairNames.every((name) => values[name] === undefined);
+}
 
 /** What the readings say of the terminals; one that no reading names is none of the sensor's. */
 export function findTerminals(values: Values<typeof entries>): PinFinding {

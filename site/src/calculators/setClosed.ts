@@ -22,6 +22,7 @@ export const setClosedForm: Form<typeof entries> = {
     },
   ],
   entries,
+  readings: ['readingNow', 'turned', 'readingThen', 'readingWanted'],
   labels: settingLabels,
   hints: settingHints,
 };

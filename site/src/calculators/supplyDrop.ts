@@ -25,6 +25,7 @@ export const supplyDropForm: Form<typeof entries> = {
     { title: dropWords.further, names: ['dropUncertainty', 'leadCurrent', 'dropCriterion'] },
   ],
   entries,
+  readings: ['unitReference', 'referenceAtSensor', 'sensorGround', 'unitGround'],
   labels: dropLabels,
   hints: dropHints,
 };

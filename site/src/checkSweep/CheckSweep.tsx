@@ -1,158 +1,209 @@
-import { InputError } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
-import {
-  checkSweepWords,
-  jobOpenedSentence,
-  judgedByJobSentence,
-  mendEntriesSentence,
-  progressSentence,
-  verdictLabels,
-  verdictMeanings,
-} from '@truesweep/wording';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { checkPageWords, judgedByJobSentence, progressSentence } from '@truesweep/wording';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { inAddress } from '../forms/address.js';
 import type { CalculatorProps } from '../forms/Calculator.js';
 import { EntryFields } from '../forms/EntryFields.js';
 import { namesOf, readForm } from '../forms/form.js';
 import { KeepEntries } from '../forms/KeepEntries.js';
 import { useEntries } from '../forms/useEntries.js';
+import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
+import { type Chosen, groundsOf } from './basis.js';
+import { ChooseFiles } from './ChooseFiles.js';
+import { chosenFiles, isJobFile } from './chosenFiles.js';
 import { demoFiles } from './demoFiles.js';
 import { JudgedPart } from './JudgedPart.js';
-import { jobForm, jobOf, stretchesOf } from './jobForm.js';
-import type { GivenJob, Progress } from './protocol.js';
-import {
-  type FirstJudged,
-  firstOf,
-  type Outcome,
-  type SweepWorker,
-  sweepWorker,
-} from './sweepWorker.js';
+import { jobForm } from './jobForm.js';
+import { Mine } from './Mine.js';
+import { RestsOn } from './RestsOn.js';
+import { shortName } from './shortName.js';
+import { type FirstJudged, firstOf } from './sweepWorker.js';
+import { useJudged } from './useJudged.js';
+import { VerdictAnswer } from './VerdictAnswer.js';
+
+/** An earlier judgement without its recordings. */
+export interface KeptJudged extends FirstJudged {
+  /** The entries that it rests on; left out where a file said what it rests on. */
+  readonly key?: string;
+}
+
+/** What the page holds while it is open: what was chosen, and by what it is to be judged. */
+export interface HeldSweep {
+  readonly chosen?: Chosen | undefined;
+  readonly job?: Job | undefined;
+  /** The entries that were said to be one's own, as they stood. */
+  readonly mine?: string | undefined;
+}
 
 /** The calculator: recordings in, by a job or by what was entered; verdicts, traces, evidence and report out. Nothing is sent anywhere. */
 export function CheckSweep(
   props: CalculatorProps & {
+    /** The demo's judgement, shown until anything is chosen. */
     readonly first?: FirstJudged;
-    readonly onJudged?: (judged: FirstJudged) => void;
+    readonly kept?: KeptJudged;
+    readonly onJudged?: (judged: KeptJudged) => void;
+    /** Where what the page holds lives on while another step is shown. */
+    readonly held?: { current: HeldSweep };
   },
 ) {
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(jobForm)), [props.keeping]);
   const { texts, notice, link, setText, startAgain } = useEntries(jobForm, keeping);
-  const [job, setJob] = useState<Job>();
-  const [outcome, setOutcome] = useState<Outcome>();
-  const [progress, setProgress] = useState<Progress>();
-  const [isBusy, setBusy] = useState(false);
-  const worker = useRef<SweepWorker>();
-  useEffect(() => () => worker.current?.end(), []);
+  const [held, setHeld] = useState<HeldSweep>(props.held?.current ?? {});
+  const [isUnfolded, setUnfolded] = useState(false);
+  if (props.held) props.held.current = held;
+  const hold = (change: Partial<HeldSweep>) => setHeld((before) => ({ ...before, ...change }));
+  const { chosen, job } = held;
 
-  const entered = readForm(jobForm, texts);
-  const refusals = 'refusals' in entered ? entered.refusals : {};
-  const wrong = namesOf(jobForm).filter((name) => name in refusals);
+  const standing = JSON.stringify(texts);
+  const isMine = held.mine === standing;
+  const byEntries = groundsOf('recordings', undefined, texts, isMine);
+  const grounds = groundsOf(chosen?.kind, job, texts, isMine);
+  const read = readForm(jobForm, texts);
+  const refusals = 'refusals' in read ? read.refusals : {};
 
-  const judge = async (files: readonly File[]): Promise<void> => {
-    if (files.length === 0) return;
-    const hasJob = files.some(({ name }) => /\.json$/i.test(name));
-    if (!hasJob && !job && wrong.length > 0) {
-      const labels = wrong.map((name) => jobForm.labels[name]);
-      setOutcome({ kind: 'refused', refusal: mendEntriesSentence(labels) });
-      return;
-    }
-    let given: GivenJob = { stretches: [], ...(job && { job }) };
-    // A job among the files goes before what was entered, and before what is wrong in it.
-    if (!hasJob && !job && 'values' in entered) {
-      try {
-        given = { job: jobOf(entered.values), stretches: stretchesOf(entered.values) };
-      } catch (error) {
-        if (!(error instanceof InputError)) throw error;
-        setOutcome({ kind: 'refused', refusal: error.message });
-        return;
-      }
-    }
-    worker.current?.end();
-    worker.current = sweepWorker();
-    setBusy(true);
-    setProgress(undefined);
-    const found = await worker.current.judge(files, given, setProgress);
-    if (found.kind !== 'refused' && hasJob) setJob(found.job);
-    setOutcome(found);
-    if (found.kind === 'judged') props.onJudged?.(firstOf(found.judged));
-    setBusy(false);
+  const { outcome, worker, isBusy, progress, stop, again } = useJudged(
+    chosen,
+    grounds,
+    (found, of, key) => {
+      if (of.kind === 'job' && (found.kind === 'judged' || found.kind === 'opened'))
+        hold({ job: found.job });
+      if (found.kind !== 'judged' || of.kind === 'demo') return;
+      const isByEntries = of.kind === 'recordings' && !job;
+      props.onJudged?.({ ...firstOf(found.judged), ...(isByEntries && { key }) });
+    },
+  );
+  // A demo and a report have jobs of their own.
+  const isByJob = job !== undefined && chosen?.kind !== 'demo' && chosen?.kind !== 'report';
+  const isWaiting = chosen !== undefined && grounds.kind !== 'ready';
+  useEffect(() => {
+    if (isWaiting) setUnfolded(true);
+  }, [isWaiting]);
+  useEffect(() => holdRecordings(chosen !== undefined && chosen.kind !== 'demo'), [chosen]);
+
+  const choose = async (files: readonly File[]) => {
+    if (files.length > 0) hold({ chosen: await chosenFiles(files) });
   };
+  const { kept } = props;
+  const isStruck =
+    kept?.key !== undefined && !(byEntries.kind !== 'refused' && byEntries.key === kept.key);
+  const shown =
+    outcome?.kind === 'judged'
+      ? outcome.judged
+      : chosen
+        ? undefined
+        : (props.first ?? (isStruck ? undefined : kept));
   return (
-    <div class="readings not-content">
-      <NewerVersion />
+    <div class={chosen ? 'readings not-content chosen' : 'readings not-content'}>
+      {!props.keeping && <NewerVersion />}
       {notice !== undefined && <p class="notice">{notice}</p>}
-      <form
-        class="drop"
-        onSubmit={(event) => event.preventDefault()}
-        onDragOver={(event) => event.preventDefault()}
-        onDrop={async (event) => {
-          event.preventDefault();
-          await judge([...(event.dataTransfer?.files ?? [])]);
+      <ChooseFiles
+        onFiles={choose}
+        onDemo={async () => {
+          const files = await demoFiles();
+          hold({ chosen: { files, kind: 'demo' }, job: undefined });
         }}
-      >
-        <label for="files">{checkSweepWords.files}</label>
-        <input
-          id="files"
-          type="file"
-          multiple
-          onChange={async (event) => await judge([...(event.currentTarget.files ?? [])])}
-        />
-        <button type="button" onClick={async () => await judge(await demoFiles())}>
-          {checkSweepWords.demo}
-        </button>
-      </form>
-      {job ? (
+      />
+      {isByJob && (
         <p class="notice">
           {judgedByJobSentence(job.title)}{' '}
-          <button type="button" onClick={() => setJob(undefined)}>
-            {checkSweepWords.useEntries}
+          <button
+            type="button"
+            onClick={() => hold({ job: undefined, chosen: withoutJob(chosen) })}
+          >
+            {checkPageWords.useEntries}
           </button>
         </p>
-      ) : (
-        <details class="job-entries">
-          <summary>{checkSweepWords.entries}</summary>
-          <EntryFields form={jobForm} texts={texts} refusals={refusals} onText={setText} />
-          <KeepEntries link={link} onAgain={startAgain} />
-        </details>
+      )}
+      {chosen?.kind === 'recordings' && !job && (
+        <Mine
+          texts={texts}
+          isMine={isMine}
+          isWrong={byEntries.kind === 'refused'}
+          onMine={(is) => hold({ mine: is ? standing : undefined })}
+        />
       )}
       <div class="answer" role="status" aria-busy={isBusy}>
         {isBusy ? (
-          <p>{progress && progressSentence(progress.name, progress.step)}</p>
+          <p>
+            {progress
+              ? progressSentence(shortName(progress.name), progress.step)
+              : checkPageWords.begins}
+          </p>
         ) : (
-          <Answer outcome={outcome} first={props.first} />
+          <VerdictAnswer
+            outcome={outcome}
+            waiting={
+              chosen && grounds.kind !== 'ready'
+                ? grounds.why
+                : !chosen && isStruck
+                  ? checkPageWords.struck
+                  : undefined
+            }
+            shown={shown}
+            origin={
+              shown === kept && kept
+                ? kept.key === undefined
+                  ? checkPageWords.keptByJob
+                  : checkPageWords.kept
+                : !chosen || chosen.kind === 'demo'
+                  ? checkPageWords.demoOnly
+                  : shown?.origin
+            }
+          />
         )}
       </div>
       {isBusy && (
-        <progress aria-label={checkSweepWords.judged} max={1} value={progress?.part ?? 0} />
+        <p class="keep">
+          <progress aria-label={checkPageWords.judged} max={1} value={progress?.part ?? 0} />
+          <button type="button" onClick={stop}>
+            {checkPageWords.stop}
+          </button>
+        </p>
       )}
-      {!isBusy && outcome?.kind === 'judged' && worker.current && (
-        <JudgedPart judged={outcome.judged} worker={worker.current} />
+      {outcome?.kind === 'broken' && (
+        <p class="keep">
+          <button type="button" onClick={again}>
+            {checkPageWords.judgeAgain}
+          </button>
+        </p>
+      )}
+      {shown && !isBusy && <RestsOn rows={shown.restsOn} />}
+      {!isByJob && (
+        <details
+          class="job-entries"
+          open={isUnfolded}
+          onToggle={(event) => setUnfolded(event.currentTarget.open)}
+        >
+          <summary>{checkPageWords.entries}</summary>
+          <EntryFields
+            form={jobForm}
+            texts={texts}
+            refusals={refusals}
+            onText={(name, text) => {
+              setText(name, text);
+              // Who enters a value says of it that it is theirs; what was said of the others stays.
+              if (isMine) hold({ mine: JSON.stringify({ ...texts, [name]: text }) });
+            }}
+          />
+          <KeepEntries
+            link={link}
+            onAgain={() => {
+              hold({ mine: undefined });
+              startAgain();
+            }}
+          />
+        </details>
+      )}
+      {outcome?.kind === 'judged' && worker && (
+        <JudgedPart judged={outcome.judged} worker={worker} />
       )}
     </div>
   );
 }
 
-function Answer(props: {
-  readonly outcome: Outcome | undefined;
-  readonly first: FirstJudged | undefined;
-}) {
-  const { outcome, first } = props;
-  if (outcome?.kind === 'refused') return <p class="refusal">{outcome.refusal}</p>;
-  if (outcome?.kind === 'opened') return <p>{jobOpenedSentence(outcome.job.title)}</p>;
-  const judged = outcome?.judged ?? first;
-  return (
-    judged && (
-      <>
-        <p>{judged.title}</p>
-        <ul>
-          {judged.recordings.map(({ name, verdict }) => (
-            <li key={name}>
-              {name}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}
-            </li>
-          ))}
-        </ul>
-      </>
-    )
-  );
+/** What was chosen without the job among it; nothing where nothing is left. */
+function withoutJob(chosen: Chosen | undefined): Chosen | undefined {
+  const files = chosen?.files.filter((file) => !isJobFile(file)) ?? [];
+  return files.length > 0 ? { files, kind: 'recordings' } : undefined;
 }

@@ -1,6 +1,7 @@
-import { checkSweepWords, reportWords } from '@truesweep/wording';
+import { checkPageWords, reportWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
 import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
+import { shortName } from './shortName.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
 
@@ -11,10 +12,10 @@ export function JudgedPart(props: { readonly judged: Judged; readonly worker: Sw
     <>
       <p class="keep">
         <Kept name="sweep-report.html" type="text/html" text={judged.report}>
-          {checkSweepWords.download}
+          {checkPageWords.download}
         </Kept>
         <Kept name="bench.job.json" type="application/json" text={judged.jobText}>
-          {checkSweepWords.saveJob}
+          {checkPageWords.saveJob}
         </Kept>
       </p>
       {judged.recordings.map((recording, i) => (
@@ -37,7 +38,7 @@ function RecordingPart(props: {
   );
   return (
     <section class="judged" aria-label={name}>
-      <h2>{name}</h2>
+      <h2>{shortName(name)}</h2>
       <div dangerouslySetInnerHTML={{ __html: answer }} />
       <h3>{reportWords.trace}</h3>
       <TraceView whole={whole} shortest={shortest} findings={findings} draw={draw} />

@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { refusalSentence } from '@truesweep/wording';
+import { checkSweepWords, refusalSentence } from '@truesweep/wording';
 import { judgeFiles } from './judgeFiles.js';
 import type { Answered, Asked } from './protocol.js';
 import { drawTrace, type Trace } from './trace.js';
@@ -9,24 +9,41 @@ let traces: readonly Trace[] = [];
 
 const answer = (answered: Answered): void => self.postMessage(answered);
 
-async function judge({ files, given }: Extract<Asked, { kind: 'judge' }>): Promise<void> {
-  const named = await Promise.all(
-    files.map(async (file) => ({
+// Held as long as the worker lives: its page waits for it, and so learns of an end that nobody tells.
+if ('locks' in navigator) {
+  const lock = `truesweep-${Math.random()}`;
+  void navigator.locks.request(lock, () => {
+    answer({ kind: 'alive', lock });
+    return new Promise(() => {});
+  });
+}
+
+async function judge(asked: Extract<Asked, { files: readonly File[] }>): Promise<void> {
+  const files = await Promise.all(
+    asked.files.map(async (file) => ({
       name: file.name,
-      bytes: new Uint8Array(await file.arrayBuffer()),
+      bytes: new Uint8Array(await file.arrayBuffer().catch(() => refuseLost(file.name))),
     })),
   );
-  const result = await judgeFiles(named, given, new Date().toISOString(), (progress) =>
-    answer({ kind: 'progress', progress }),
-  );
+  const now = new Date().toISOString();
+  const result =
+    asked.kind === 'judge'
+      ? await judgeFiles(files, asked.given, now, (progress) =>
+          answer({ kind: 'progress', progress }),
+        )
+      : (await import('./openReport.js')).openReport(files);
   if (result.kind === 'opened') return answer(result);
   traces = result.traces;
   answer({ kind: 'judged', judged: result.judged, job: result.job });
 }
 
+function refuseLost(name: string): never {
+  throw new InputError('unreadable-file', name, checkSweepWords.unreadable);
+}
+
 self.onmessage = async ({ data }: MessageEvent<Asked>) => {
   try {
-    if (data.kind === 'judge') return await judge(data);
+    if (data.kind !== 'trace') return await judge(data);
     const trace = traces[data.recording];
     if (!trace) return;
     const svg = drawTrace(trace, `trace-${data.recording + 1}`, data.stretch);

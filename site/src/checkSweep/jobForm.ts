@@ -14,6 +14,7 @@ import {
 import { benchNames, hookUpEntries } from '../calculators/hookUp.js';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
+import { testTimes } from './testTimes.js';
 
 const moment = { unit: 's', low: 0, high: 1e6, initial: '', optional: true } as const;
 
@@ -29,12 +30,6 @@ const entries = {
   warmedFrom: moment,
   warmedTo: moment,
 } as const satisfies Readonly<Record<string, Entry>>;
-
-const testTimes = [
-  { kind: 'harness-flexed', from: 'flexedFrom', to: 'flexedTo' },
-  { kind: 'housing-tapped', from: 'tappedFrom', to: 'tappedTo' },
-  { kind: 'warmed', from: 'warmedFrom', to: 'warmedTo' },
-] as const;
 
 /** The form of what recordings are judged by, where no job file says it. */
 export const jobForm: Form<typeof entries> = {

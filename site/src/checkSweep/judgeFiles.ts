@@ -12,16 +12,12 @@ import {
   readJobRecording,
   writeJob,
 } from '@truesweep/jobs';
-import {
-  RecordingAnswer,
-  RecordingEvidence,
-  type ReportRecording,
-  reportHtml,
-} from '@truesweep/report';
+import { type ReportRecording, reportHtml } from '@truesweep/report';
 import { checkSweepWords, howRead } from '@truesweep/wording';
-import { h } from 'preact';
-import { renderToString } from 'preact-render-to-string';
-import type { GivenJob, Judged, JudgedRecording, Progress } from './protocol.js';
+import { isJobFile } from './chosenFiles.js';
+import type { GivenJob, Judged, Progress } from './protocol.js';
+import { restsOn } from './restsOn.js';
+import { shownRecording } from './shownRecording.js';
 import { type Trace, traceOf } from './trace.js';
 
 /** What came of files: a job alone, or recordings with their judgement and what their traces are drawn from. */
@@ -53,7 +49,8 @@ export async function judgeFiles(
   const read = await judge(job, given.stretches, recordings, onProgress);
   const judged: Judged = {
     title: job.title,
-    recordings: read.map((one, i) => shown(one, job, i)),
+    restsOn: restsOn(job, given.stretches),
+    recordings: read.map(({ recording, trace }, i) => shownRecording(recording, trace, job, i)),
     report: reportHtml({ job, writtenAt, recordings: read.map(({ recording }) => recording) }),
     jobText: writeJob({ ...job, recordings: listed(job, read) }),
   };
@@ -62,13 +59,12 @@ export async function judgeFiles(
 
 /** The job, which is the one file of JSON, and the others, which are recordings. */
 function splitFiles(files: readonly NamedFile[], given: Job | undefined) {
-  const isJob = ({ name }: NamedFile): boolean => /\.json$/i.test(name);
-  const [file, another] = files.filter(isJob);
+  const [file, another] = files.filter(isJobFile);
   if (another) throw new InputError('two-jobs', another.name, checkSweepWords.twoJobs);
   const job = file ? readJob(new TextDecoder().decode(file.bytes), file.name) : given;
   if (!job || files.length === 0)
     throw new InputError('nothing-to-score', 'files', checkSweepWords.noFiles);
-  return { job, recordings: files.filter((one) => !isJob(one)) };
+  return { job, recordings: files.filter((one) => !isJobFile(one)) };
 }
 
 interface JudgedFile {
@@ -127,19 +123,4 @@ function listed(job: Job, read: readonly JudgedFile[]): readonly JobRecording[] 
       return { file: recording.name, ...identity, ...(stretches && { stretches }) };
     });
   return [...before, ...more];
-}
-
-function shown({ recording, trace }: JudgedFile, job: Job, index: number): JudgedRecording {
-  const { name, score } = recording;
-  const criteria = jobCriteria(job);
-  const id = `recording-${index + 1}`;
-  return {
-    name,
-    verdict: score.verdict,
-    answer: renderToString(h(RecordingAnswer, { score, criteria })),
-    evidence: renderToString(h(RecordingEvidence, { id, recording, criteria })),
-    whole: trace.stretch,
-    shortest: trace.shortest,
-    findings: score.findings.map(({ start, end }) => ({ start, end })),
-  };
 }

@@ -11,6 +11,8 @@ export interface TimeStretch {
 export interface JudgedRecording {
   readonly name: string;
   readonly verdict: Verdict;
+  /** What became of it, where it comes from a report: whether it could be judged again, and how that compares. */
+  readonly recheck?: string;
   /** What it comes to, as HTML that was made from data of the core alone. */
   readonly answer: string;
   /** What that rests on, the same way. */
@@ -22,9 +24,15 @@ export interface JudgedRecording {
   readonly findings: readonly TimeStretch[];
 }
 
+/** A value that a verdict rests on: what it is, and the value with its unit. */
+export type RestsOnRow = readonly [label: string, text: string];
+
 /** Recordings judged by a job. */
 export interface Judged {
   readonly title: string;
+  /** Where the verdicts are from, if not from files that were judged now. */
+  readonly origin?: string;
+  readonly restsOn: readonly RestsOnRow[];
   readonly recordings: readonly JudgedRecording[];
   /** The report, one HTML file. */
   readonly report: string;
@@ -43,6 +51,8 @@ export interface GivenJob {
 export type Asked =
   /** To judge files by the job among them, else by `job`. */
   | { readonly kind: 'judge'; readonly files: readonly File[]; readonly given: GivenJob }
+  /** To open a report: the one file. */
+  | { readonly kind: 'open-report'; readonly files: readonly File[] }
   | {
       readonly kind: 'trace';
       readonly id: number;
@@ -60,6 +70,8 @@ export interface Progress {
 
 /** What a worker answers. */
 export type Answered =
+  /** That it runs, and holds this lock until it ends. */
+  | { readonly kind: 'alive'; readonly lock: string }
   | { readonly kind: 'progress'; readonly progress: Progress }
   | { readonly kind: 'judged'; readonly judged: Judged; readonly job: Job }
   /** A job alone. */

@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
+import { exampleSentence, mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
@@ -42,14 +42,20 @@ export function Calculator<Given extends Entries>(
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
   const { texts, settled, notice, link, setText, startAgain } = useEntries(form, keeping);
   const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
+  const unread = (form.readings ?? [])
+    .filter(
+      (name) => form.entries[name].initial !== '' && texts[name] === form.entries[name].initial,
+    )
+    .map((name) => form.labels[name]);
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
   isDrawn.current ||= result.drawing !== undefined;
   return (
     <div class="readings not-content">
-      <NewerVersion />
+      {!props.keeping && <NewerVersion />}
       {notice !== undefined && <p class="notice">{notice}</p>}
       <Answer sentences={result.sentences} />
+      {unread.length > 0 && <p class="example">{exampleSentence(unread)}</p>}
       {result.caution !== undefined && <p class="caution">{result.caution}</p>}
       <div class={isDrawn.current ? 'beside' : undefined}>
         <EntryFields form={form} texts={texts} refusals={refusals ?? noRefusals} onText={setText} />

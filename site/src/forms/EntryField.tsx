@@ -19,6 +19,7 @@ export function EntryField(props: {
         id={`entry-${name}`}
         name={name}
         value={text}
+        placeholder={entry.unit === 'text' ? undefined : entry.example}
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}

@@ -7,6 +7,8 @@ export interface QuantityEntry {
   readonly low: number;
   readonly high: number;
   readonly initial: string;
+  /** What could stand there, shown pale while it is empty; never a value. */
+  readonly example?: string;
   /** Whether it may be left empty. */
   readonly optional?: true;
   /** Whether an ohmmeter's over-range, `OL` or `open`, is taken as an endless resistance. */

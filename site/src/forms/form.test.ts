@@ -1,13 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { benchToVehicle, benchToVehicleForm } from '../calculators/benchToVehicle.js';
 import { expectedReadings, expectedReadingsForm } from '../calculators/expectedReadings.js';
-import { findTerminals, findTerminalsForm } from '../calculators/findTerminals.js';
+import {
+  findTerminals,
+  findTerminalsForm,
+  hasNoReading,
+  ownTerminalsForm,
+} from '../calculators/findTerminals.js';
 import { planHookUp, planHookUpForm } from '../calculators/planHookUp.js';
 import { setClosed, setClosedForm } from '../calculators/setClosed.js';
 import { showDirt, showDirtForm } from '../calculators/showDirt.js';
 import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
 import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
 import { jobForm, jobOf } from '../checkSweep/jobForm.js';
+import { refit, refitForm } from '../way/refit.js';
 import { boundsOf, type Entry } from './entry.js';
 import { type Entries, type Form, initialTexts, namesOf, readForm, type Values } from './form.js';
 
@@ -19,6 +25,8 @@ interface Given {
 const given = <Of extends Entries>(form: Form<Of>, solve: (values: Values<Of>) => unknown) =>
   ({ form, solve }) as unknown as Given;
 
+const noTicks = { asksRelearn: false, relearned: false, snapsShut: false };
+
 const forms: Readonly<Record<string, Given>> = {
   planHookUp: given(planHookUpForm, planHookUp),
   expectedReadings: given(expectedReadingsForm, expectedReadings),
@@ -29,7 +37,17 @@ const forms: Readonly<Record<string, Given>> = {
   supplyDrop: given(supplyDropForm, supplyDrop),
   showDirt: given(showDirtForm, showDirt),
   checkSweep: given(jobForm, jobOf),
+  ownTerminals: given(ownTerminalsForm, findTerminals),
+  refit: given(refitForm, (values) => refit(values, noTicks) ?? 'no window'),
 };
+
+/** The texts that are shown pale where nothing was entered. */
+const examplesOf = (form: Form<Entries>) =>
+  Object.fromEntries(
+    Object.entries(form.entries).flatMap(([name, entry]) =>
+      entry.unit !== 'text' && entry.example !== undefined ? [[name, entry.example]] : [],
+    ),
+  );
 
 describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
   const names = namesOf(form);
@@ -45,8 +63,8 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
     expect(new Set(names.map((name) => form.labels[name])).size).toBe(names.length);
   });
 
-  test('what stands in it first has an answer', () => {
-    const read = readForm(form, first);
+  test('what stands in it first, or could, has an answer', () => {
+    const read = readForm(form, { ...first, ...examplesOf(form) });
     expect(read).not.toHaveProperty('refusals');
     if ('values' in read) expect(solve(read.values)).toBeTruthy();
   });
@@ -78,6 +96,13 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
       else expect(read, name).toHaveProperty(`refusals.${name}`);
     }
   });
+});
+
+test('no example is a value: nothing is known of a sensor that nobody measured, and no window is checked against', () => {
+  const terminals = readForm(ownTerminalsForm, initialTexts(ownTerminalsForm));
+  expect('values' in terminals && hasNoReading(terminals.values)).toBe(true);
+  const refitting = readForm(refitForm, initialTexts(refitForm));
+  expect('values' in refitting && refit(refitting.values, noTicks)).toBeUndefined();
 });
 
 test('each wrong entry has its own refusal', () => {

@@ -34,6 +34,8 @@ export interface EntryGroup<Name extends string> {
 export interface Form<Given extends Entries> {
   readonly groups: readonly EntryGroup<NameIn<Given>>[];
   readonly entries: Given & Readonly<Record<NameIn<Given>, Entry>>;
+  /** What is read off one's own sensor or its manual, never a common value: while the first text stands there, the answer says that it is an example's. */
+  readonly readings?: readonly NameIn<Given>[];
   readonly labels: Texts<Given>;
   readonly hints: Texts<Given>;
 }

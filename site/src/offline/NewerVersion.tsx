@@ -1,16 +1,22 @@
 import { formWords } from '@truesweep/wording';
 import { useNewerVersion } from './useNewerVersion.js';
 
-/** Says that a newer version of the site waits, and changes to it when asked: what was entered stays. */
+/** Says that a newer version of the site waits, and changes to it when asked; or that another tab did. */
 export function NewerVersion() {
-  const change = useNewerVersion();
+  const newer = useNewerVersion();
+  const { newerVersion, changedElsewhere, changeVersion, changeVersionHolding, loadAnew } =
+    formWords;
   return (
     <div role="status">
-      {change && (
+      {newer && (
         <p class="notice">
-          {formWords.newerVersion}{' '}
-          <button type="button" onClick={change}>
-            {formWords.changeVersion}
+          {newer.state === 'waits' ? newerVersion : changedElsewhere}{' '}
+          <button type="button" onClick={newer.change}>
+            {newer.state !== 'waits'
+              ? loadAnew
+              : newer.holds
+                ? changeVersionHolding
+                : changeVersion}
           </button>
         </p>
       )}

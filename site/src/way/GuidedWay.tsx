@@ -1,5 +1,6 @@
 import {
   cautions,
+  goesOnSentence,
   type RefitAnswer,
   type SweepTask,
   sweepTaskLabels,
@@ -11,30 +12,39 @@ import {
   wayWords,
 } from '@truesweep/wording';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { FindTerminals } from '../calculators/FindTerminals.js';
-import { findTerminalsForm } from '../calculators/findTerminals.js';
+import { OwnTerminals } from '../calculators/FindTerminals.js';
+import { ownTerminalsForm } from '../calculators/findTerminals.js';
+import type { HeldSweep } from '../checkSweep/CheckSweep.js';
 import { namesOf } from '../forms/form.js';
+import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { LastSteps } from './LastSteps.js';
 import { type StepPart, stepParts } from './stepParts.js';
 import { Ticks } from './Ticks.js';
 import { trackFound } from './takeOver.js';
 import { emptyWay, readWay, type Way, waySteps } from './way.js';
-import { inWay, type WayStore, wayStore } from './wayStore.js';
+import { inWay, type NotKept, type WayStore, wayStore } from './wayStore.js';
 
 /** The whole job, step by step; what is entered goes from step to step, and stays in the browser. */
 export function GuidedWay() {
   const [store, setStore] = useState<WayStore>();
   const [way, setWay] = useState<Way>(emptyWay);
   const [refusal, setRefusal] = useState<string>();
+  const [notKept, setNotKept] = useState<NotKept>();
   const title = useRef<HTMLHeadingElement>(null);
+  // The recordings are too large to be kept; they stay while the page is open, whatever step is shown.
+  const held = useRef<HeldSweep>({});
   const { step } = way;
 
   useEffect(() => {
     const opened = wayStore();
     setStore(opened);
-    setWay(opened.read());
-    return opened.follow(() => setWay(opened.read()));
+    const show = () => {
+      setWay(opened.read());
+      setNotKept(opened.notKept());
+    };
+    show();
+    return opened.follow(show);
   }, []);
 
   const goTo = (to: WayStep) => {
@@ -58,6 +68,7 @@ export function GuidedWay() {
   return (
     <div class="readings way not-content">
       <NewerVersion />
+      <div role="status">{notKept && <p class="notice">{notKeptSentences[notKept]}</p>}</div>
       <nav aria-label={wayWords.steps}>
         <ol>
           {waySteps.map((one) => (
@@ -87,7 +98,7 @@ export function GuidedWay() {
       {step === 'sweep' && (
         <Ticks legend={wayWords.tasks} labels={sweepTaskLabels} done={way.done} onTick={tick} />
       )}
-      <Step key={step} step={step} store={store} way={way} onTick={tick} />
+      <Step key={step} step={step} store={store} way={way} held={held} onTick={tick} />
       {step === 'terminals' && <TakeOver store={store} way={way} />}
       <p class="keep">
         {before && (
@@ -103,7 +114,7 @@ export function GuidedWay() {
       </p>
       <fieldset>
         <legend>{wayWords.keep}</legend>
-        <p>{wayWords.kept}</p>
+        <p>{notKept ? notKeptSentences[notKept] : wayWords.kept}</p>
         <p class="keep">
           <a
             download="sensor.way.json"
@@ -119,7 +130,14 @@ export function GuidedWay() {
               onChange={async (event) => await open(event.currentTarget.files?.[0])}
             />
           </label>
-          <button type="button" onClick={() => store?.change(() => emptyWay)}>
+          <button
+            type="button"
+            onClick={() => {
+              held.current = {};
+              holdRecordings(false);
+              store?.forget();
+            }}
+          >
             {wayWords.forget}
           </button>
         </p>
@@ -134,41 +152,50 @@ function Step(props: {
   readonly step: WayStep;
   readonly store: WayStore | undefined;
   readonly way: Way;
+  readonly held: { current: HeldSweep };
   readonly onTick: (code: SweepTask | RefitAnswer, isDone: boolean) => void;
 }) {
-  const { step, store, way, onTick } = props;
+  const { step, store, way, held, onTick } = props;
   const [loaded, setLoaded] = useState<StepPart | undefined>(
-    step === 'terminals' ? { Part: FindTerminals, names: namesOf(findTerminalsForm) } : undefined,
+    step === 'terminals' ? { Part: OwnTerminals, names: namesOf(ownTerminalsForm) } : undefined,
   );
   useEffect(() => {
     void stepParts[step]?.().then(setLoaded);
   }, [step]);
   const keeping = useMemo(() => store && loaded && inWay(store, loaded.names), [store, loaded]);
   if (step === 'verdict' || step === 'refit')
-    return store ? <LastSteps step={step} store={store} way={way} onTick={onTick} /> : null;
+    return store ? (
+      <LastSteps step={step} store={store} way={way} held={held} onTick={onTick} />
+    ) : null;
   if (!loaded) return null;
   // Until the storage is open the first step keeps nothing: what stands there is what stands first.
   return <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} />;
 }
 
+const notKeptSentences: Readonly<Record<NotKept, string>> = {
+  'blocked-or-full': wayWords.notKept,
+  newer: wayWords.newerKept,
+};
+
 /** Keeps nothing. */
 const nowhere = { read: () => undefined, write: () => {}, follow: () => () => {} };
 
-/** Offers what the terminals' readings tell to the steps that follow. */
+/** Says what of the terminals' readings goes on; offers it again where something else was written in a later step. */
 function TakeOver({ store, way }: { readonly store: WayStore | undefined; readonly way: Way }) {
   const found = trackFound(way.texts);
   if (!found || !store) return null;
-  const isTaken = Object.entries(found).every(([name, text]) => way.texts[name] === text);
+  const { track, closedPosition, openPosition } = found;
+  if (Object.entries(found).every(([name, text]) => way.texts[name] === text))
+    return <p class="goes-on">{goesOnSentence(track, closedPosition, openPosition)}</p>;
   return (
     <p class="keep">
       <button
         type="button"
-        disabled={isTaken}
         onClick={() =>
           store.change((before) => ({ ...before, texts: { ...before.texts, ...found } }))
         }
       >
-        {takeOverSentence(found.track, found.closedPosition, found.openPosition)}
+        {takeOverSentence(track, closedPosition, openPosition)}
       </button>
     </p>
   );

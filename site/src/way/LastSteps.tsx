@@ -1,7 +1,7 @@
 import type { RefitAnswer, WayStep } from '@truesweep/wording';
 import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { CheckSweep } from '../checkSweep/CheckSweep.js';
+import type { CheckSweep, HeldSweep } from '../checkSweep/CheckSweep.js';
 import { namesOf } from '../forms/form.js';
 import type { Refit } from './Refit.js';
 import type { Way } from './way.js';
@@ -19,9 +19,10 @@ export function LastSteps(props: {
   readonly step: Extract<WayStep, 'verdict' | 'refit'>;
   readonly store: WayStore;
   readonly way: Way;
+  readonly held: { current: HeldSweep };
   readonly onTick: (answer: RefitAnswer, isDone: boolean) => void;
 }) {
-  const { step, store, way, onTick } = props;
+  const { step, store, way, held, onTick } = props;
   const [parts, setParts] = useState<LastParts>();
   useEffect(() => {
     void load().then(setParts);
@@ -38,7 +39,8 @@ export function LastSteps(props: {
   return step === 'verdict' ? (
     <Check
       keeping={checking}
-      {...(way.judged && { first: way.judged })}
+      held={held}
+      {...(way.judged && { kept: way.judged })}
       onJudged={(judged) => store.change((before) => ({ ...before, judged }))}
     />
   ) : (

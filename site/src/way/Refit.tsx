@@ -37,7 +37,8 @@ export function Refit(
   );
 }
 
-function shown(checks: readonly RefitCheck[]): ShownResult {
+function shown(checks: readonly RefitCheck[] | undefined): ShownResult {
+  if (!checks) return { sentences: [wayWords.noWindow] };
   const outcomes = checks.map(({ outcome }) => outcome);
   const { allMet, notMet, toDo } = wayWords;
   return {

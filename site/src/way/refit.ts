@@ -3,14 +3,13 @@ import { refitHints, refitLabels, wayWords } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
 
-const volts = (initial: string) => ({ unit: 'V', low: 0, high: 60, initial }) as const;
-const later = { ...volts(''), optional: true } as const;
+const later = { unit: 'V', low: 0, high: 60, initial: '', optional: true } as const;
 const reference = { ...later, low: 0.1 } as const;
 
 const entries = {
-  closedLow: volts('400 mV'),
-  closedHigh: volts('600 mV'),
-  statedReference: { ...volts('5 V'), low: 0.1 },
+  closedLow: { ...later, example: '400 mV' },
+  closedHigh: { ...later, example: '600 mV' },
+  statedReference: { ...reference, example: '5 V' },
   coldReading: later,
   coldReference: reference,
   warmReading: later,
@@ -39,9 +38,14 @@ export interface RefitTicks {
   readonly snapsShut: boolean;
 }
 
-/** The checks after refitting; what was not read or ticked is still to do. */
-export function refit(values: Values<typeof entries>, ticks: RefitTicks): readonly RefitCheck[] {
+/** The checks after refitting; what was not read or ticked is still to do. Nothing where the manual's window was not entered. */
+export function refit(
+  values: Values<typeof entries>,
+  ticks: RefitTicks,
+): readonly RefitCheck[] | undefined {
   const { closedLow, closedHigh, statedReference, learnedSignal } = values;
+  if (closedLow === undefined || closedHigh === undefined || statedReference === undefined)
+    return undefined;
   const at = (reading: number | undefined, beside: number | undefined) =>
     reading === undefined || beside === undefined
       ? undefined

@@ -7,7 +7,12 @@ const way: Way = {
   step: 'verdict',
   texts: { track: '4k7', ABclosed: 'OL' },
   done: ['rest', 'harness-flexed', 'snapsShut'],
-  judged: { title: 'Port engine', recordings: [{ name: 'a.csv', verdict: 'pass' }] },
+  judged: {
+    title: 'Port engine',
+    recordings: [{ name: 'a.csv', verdict: 'pass' }],
+    restsOn: [['Source', '5 V']],
+    key: '{}',
+  },
 };
 
 test('a way comes back from what was kept of it', () => {
@@ -20,16 +25,26 @@ test('what is unknown is left out, the rest is read', () => {
     step: 'coffee',
     texts: { track: '4k7', load: 5, long: 'x'.repeat(300) },
     done: ['rest', 'nap', 7],
-    judged: { title: 'x', recordings: [{ name: 'a.csv', verdict: 'splendid' }] },
+    judged: { title: 'x', restsOn: [], recordings: [{ name: 'a.csv', verdict: 'splendid' }] },
   };
   expect(readWay(JSON.stringify(odd))).toEqual({
     way: {
       ...emptyWay,
       texts: { track: '4k7' },
       done: ['rest'],
-      judged: { title: 'x', recordings: [] },
+      judged: { title: 'x', restsOn: [], recordings: [] },
     },
   });
+});
+
+test('a verdict that does not say what it rests on is left out', () => {
+  const { title, recordings } = { title: 'Port engine', recordings: [] };
+  for (const judged of [
+    { title, recordings },
+    { title, recordings, restsOn: [['Source']] },
+    { title, recordings, restsOn: [], key: 5 },
+  ])
+    expect(readWay(JSON.stringify({ ...way, judged }))).not.toHaveProperty('way.judged');
 });
 
 test('what is no way is refused, and so is one of a newer version', () => {

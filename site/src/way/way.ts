@@ -9,7 +9,8 @@ import {
   wayStepLabels,
   wayWords,
 } from '@truesweep/wording';
-import type { FirstJudged } from '../checkSweep/sweepWorker.js';
+import type { KeptJudged } from '../checkSweep/CheckSweep.js';
+import type { RestsOnRow } from '../checkSweep/protocol.js';
 
 /** All that the guided way keeps: as it stands in the browser's storage, and in a saved file. */
 export interface Way {
@@ -21,7 +22,7 @@ export interface Way {
   /** What was ticked. */
   readonly done: readonly (SweepTask | RefitAnswer)[];
   /** What the recordings came to; they themselves are too large to be kept here. */
-  readonly judged?: FirstJudged;
+  readonly judged?: KeptJudged;
 }
 
 export const waySteps = Object.keys(wayStepLabels) as readonly WayStep[];
@@ -38,14 +39,14 @@ export const emptyWay: Way = {
 const longestText = 200;
 
 /** A way that was read, or why it can't be. */
-export type ReadWay = { readonly way: Way } | { readonly refusal: string };
+export type ReadWay = { readonly way: Way } | { readonly refusal: string; readonly isNewer?: true };
 
 /** Reads a way from JSON; what is unknown in it is left out. */
 export function readWay(json: string): ReadWay {
   const given = parsed(json);
   if (!isRecord(given) || given.kind !== emptyWay.kind) return { refusal: wayWords.notWay };
   if (typeof given.version !== 'number') return { refusal: wayWords.notWay };
-  if (given.version > emptyWay.version) return { refusal: wayWords.newerWay };
+  if (given.version > emptyWay.version) return { refusal: wayWords.newerWay, isNewer: true };
   const { step, texts, done, judged } = given;
   const known = judgedOf(judged);
   return {
@@ -84,13 +85,23 @@ function isTick(value: unknown): value is SweepTask | RefitAnswer {
   return typeof value === 'string' && (value in sweepTaskLabels || value in refitAnswers);
 }
 
-function judgedOf(given: unknown): FirstJudged | undefined {
+/** An earlier judgement; none where it doesn't say what it rests on. */
+function judgedOf(given: unknown): KeptJudged | undefined {
   if (!isRecord(given) || typeof given.title !== 'string' || !Array.isArray(given.recordings))
     return undefined;
+  const { key, restsOn } = given;
+  if (!Array.isArray(restsOn) || !restsOn.every(isRow)) return undefined;
+  if (key !== undefined && typeof key !== 'string') return undefined;
   const recordings = given.recordings.flatMap((one: unknown) =>
     isRecord(one) && typeof one.name === 'string' && String(one.verdict) in verdictLabels
       ? [{ name: one.name, verdict: one.verdict as Verdict }]
       : [],
   );
-  return { title: given.title, recordings };
+  return { title: given.title, recordings, restsOn, ...(key !== undefined && { key }) };
+}
+
+function isRow(value: unknown): value is RestsOnRow {
+  return (
+    Array.isArray(value) && value.length === 2 && value.every((one) => typeof one === 'string')
+  );
 }

@@ -1,0 +1,49 @@
+/**
+ * Words of the page on which recordings are judged.
+ *
+ * @example
+ * checkPageWords.judged // => 'The judgement'
+ */
+export const checkPageWords = {
+  files: 'Recordings, with their job if there is one, or a report',
+  demo: "Judge the demo's recordings",
+  judged: 'The judgement',
+  download: 'Keep the report as one HTML file',
+  saveJob: 'Save the job',
+  entries: 'Sensor, hook-up and instrument, where no job file says them',
+  useEntries: 'Judge by the entries instead',
+  brokenOff:
+    'Judging broke off; the recording may be too long for this browser. Close other pages, or use the command line.',
+  noWorker:
+    'Nothing can be judged: this browser starts no worker for this page. Use a newer browser, or the command line.',
+  begins: 'Judging begins …',
+  stop: 'Stop judging',
+  stopped: 'You stopped the judging; there is no verdict.',
+  judgeAgain: 'Judge again',
+  demoOnly: 'An example, not yours: the recordings of the demo.',
+  mine: 'These are my sensor, hook-up and recorder',
+  sayMine:
+    'No verdict yet: what stands in the entries may be an example. Enter your sensor and hook-up, then tick that they are yours.',
+  restsOn: 'What the verdict rests on',
+  kept: 'Judged before, with the entries as they are now. Choose the recordings again for their traces, checks and report.',
+  keptByJob:
+    'Judged before by a job of its own, not by the entries. Choose job and recordings again for traces, checks and report.',
+  struck:
+    'Recordings were judged before, but the entries have changed since: that verdict no longer holds. Choose the recordings again.',
+} as const satisfies Record<string, string>;
+
+/**
+ * Words of what a verdict rests on, besides those of a report.
+ *
+ * @example
+ * restsOnWords.contact // => "Wiper's contact"
+ */
+export const restsOnWords = {
+  pullUp: 'Resistor up to a voltage of its own',
+  supplyLead: 'Supply lead',
+  groundLead: 'Ground lead',
+  contact: "Wiper's contact",
+  resolution: 'Smallest step of a reading',
+  uncertainty: "Recorder's standard uncertainty",
+  range: "Recorder's range",
+} as const satisfies Record<string, string>;

@@ -1,0 +1,34 @@
+import { jobOpenedSentence, verdictLabels, verdictMeanings } from '@truesweep/wording';
+import { shortName } from './shortName.js';
+import type { FirstJudged, Outcome } from './sweepWorker.js';
+
+/** The answer in words: the verdicts, or why there are none. */
+export function VerdictAnswer(props: {
+  readonly outcome: Outcome | undefined;
+  /** What is waited for before there can be a verdict. */
+  readonly waiting: string | undefined;
+  readonly shown: FirstJudged | undefined;
+  /** Where the verdicts are from, if not from files that were judged now. */
+  readonly origin: string | undefined;
+}) {
+  const { outcome, waiting, shown, origin } = props;
+  if (outcome?.kind === 'refused') return <p class="refusal">{outcome.refusal}</p>;
+  if (outcome?.kind === 'broken') return <p class="refusal">{outcome.why}</p>;
+  if (outcome?.kind === 'opened') return <p>{jobOpenedSentence(outcome.job.title)}</p>;
+  if (waiting !== undefined) return <p>{waiting}</p>;
+  if (!shown) return null;
+  return (
+    <>
+      {origin !== undefined && <p>{origin}</p>}
+      <p>{shown.title}</p>
+      <ul>
+        {shown.recordings.map(({ name, verdict, recheck }) => (
+          <li key={name}>
+            {shortName(name)}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}{' '}
+            {recheck}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
