@@ -96,6 +96,7 @@ export type InputErrorCode =
   | 'no-signal-column'
   | 'no-time-column'
   | 'no-scale'
+  | 'needless-scale'
   | 'no-coupling'
   | 'no-such-channel'
   | 'two-times'

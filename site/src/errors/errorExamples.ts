@@ -253,6 +253,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
   'no-signal-column': read('t (s),n\n0,0.5\n1,0.6\n', { timeColumn: 0 }),
   'no-time-column': read('a (V),b (V)\n5,0.5\n3,0.6\n'),
   'no-scale': read('t (s),U (counts)\n0,5\n1,6\n'),
+  'needless-scale': read('t (s),U (mV)\n0,500\n1,600\n', { voltsPerUnit: 0.005 }),
   'no-coupling': () =>
     readJobRecording(
       sound(1),
