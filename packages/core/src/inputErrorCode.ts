@@ -67,6 +67,7 @@ export type InputErrorCode =
   | 'missing-file'
   | 'not-a-file'
   | 'unreadable-file'
+  | 'file-too-large'
   | 'file-exists'
   | 'cannot-write'
   | 'one-input'

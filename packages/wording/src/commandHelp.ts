@@ -11,6 +11,7 @@ export const commandHelp = {
   files:
     "recordings to judge, as text with a column of times and one of voltages; the job's own when left out",
   job: 'the job: sensor, hook-up and instrument (JSON)',
+  largest: 'read no larger recording than this',
   short: 'print only the verdict, its cause and what to do next',
   plan: 'Advise on the limiting resistor, and show what each wrong connection would do.',
   wiperCurrent: "the wiper contact's largest continuous current, such as 1 mA",
@@ -179,6 +180,54 @@ export function unknownShellSentence(shell: string): string {
  * standardInputName // => 'standard input'
  */
 export const standardInputName = 'standard input';
+
+/** What is read of an input where no option says more, bytes: 1 GB. */
+export const usualLargest: number = 2 ** 30;
+
+/**
+ * Refused: an input that is larger than is read.
+ *
+ * @param limit The limit as it is written, such as 1 GB.
+ * @param wanted What would be enough, as it is written; a size such as the limit's double where it isn't known.
+ *
+ * @example
+ * tooLargeSentence('1 GB', '2 GB') // => 'It holds more than 1 GB, as much as is read; name only what is to be judged, or have more read with --largest "2 GB".'
+ */
+export function tooLargeSentence(limit: string, wanted: string): string {
+  return `It holds more than ${limit}, as much as is read; name only what is to be judged, or have more read with --largest "${wanted}".`;
+}
+
+/**
+ * Refused: what is read as a job without an end.
+ *
+ * @example
+ * noJobSentence.includes('16 MB') // => true
+ */
+export const noJobSentence =
+  'It holds more than 16 MB, and no job is that large; name the file that holds the job.';
+
+/**
+ * Refused: what is no size of a file.
+ *
+ * @example
+ * notASizeSentence('much').includes('such as 4 GB') // => true
+ */
+export function notASizeSentence(text: string): string {
+  return `--largest is ${JSON.stringify(text)}; it must be a size above 0 in KB, MB or GB, such as 4 GB.`;
+}
+
+/**
+ * Said of an input that gives nothing yet.
+ *
+ * @param what What is waited for: a recording, a job, a report.
+ * @param where What it was to come from: the standard input, or a file.
+ *
+ * @example
+ * waitingSentence('a recording', 'the standard input') // => 'waiting for a recording on the standard input …'
+ */
+export function waitingSentence(what: string, where: string): string {
+  return `waiting for ${what} on ${where} …`;
+}
 
 /**
  * Refused: `-` for more than one input.

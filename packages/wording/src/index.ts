@@ -29,6 +29,8 @@ export { closedSettingSentences } from './closedSettingSentences.js';
 export {
   brokenOutputSentence,
   commandHelp,
+  noJobSentence,
+  notASizeSentence,
   nothingToScoreSentence,
   notJudgedLabel,
   notJudgedSentence,
@@ -37,7 +39,10 @@ export {
   plotWords,
   refusalSentence,
   standardInputName,
+  tooLargeSentence,
   unknownShellSentence,
+  usualLargest,
+  waitingSentence,
 } from './commandHelp.js';
 export {
   cannotShowSentences,
