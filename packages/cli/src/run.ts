@@ -10,6 +10,7 @@ import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
 import { planCommand } from './planCommand.js';
 import { refusalOf } from './refusalOf.js';
+import { refusedWords } from './refusedWords.js';
 import { reopenCommand } from './reopenCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
@@ -52,10 +53,15 @@ export async function run(args: readonly string[], output: Output): Promise<numb
   for (const command of [program, ...commands]) {
     command
       .helpOption('-h, --help', commandHelp.help)
-      .exitOverride()
+      .showSuggestionAfterError(false)
+      .exitOverride((error) => {
+        throw refusedWords(error, command) ?? error;
+      })
       .configureOutput({
         writeOut: print,
         writeErr: (text) => printError(visibleText(text, '\n')),
+        // Said below, as of every other input.
+        outputError: () => {},
         getOutHelpWidth: () => width,
         getErrHelpWidth: () => width,
       });

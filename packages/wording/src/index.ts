@@ -45,6 +45,15 @@ export {
   waitingSentence,
 } from './commandHelp.js';
 export {
+  type CommandPart,
+  eitherSentence,
+  lackingSentence,
+  noValueSentence,
+  spareWordSentence,
+  unknownCommandSentence,
+  unknownOptionSentence,
+} from './commandWords.js';
+export {
   cannotShowSentences,
   comparisonWords,
   endChangeSentence,
