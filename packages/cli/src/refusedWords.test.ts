@@ -35,7 +35,7 @@ test.each<[words: string[], path: string, said: RegExp, code: string]>([
   [['score', '--job', 'a.json', '--shrt'], '--shrt', /may be meant to be --short/, 'unknown-name'],
   [['score', '--job', 'a.json', '--zzzzzz'], '--zzzzzz', /score has --job, /, 'unknown-name'],
   [['scor', 'a.csv'], 'scor', /may be meant to be score/, 'unknown-name'],
-  [['qqqqqqqq'], 'qqqqqqqq', /the commands are terminals, /, 'unknown-name'],
+  [['qqqqqqqq'], 'qqqqqqqq', /the commands are write-job, terminals, /, 'unknown-name'],
   [['expect', 'a.csv', '--job', 'b.json'], 'a.csv', /expect takes no/, 'unexpected'],
   [
     ['score', '--json', '--json-lines', '--job', 'a.json'],

@@ -18,6 +18,7 @@ import { setClosedCommand } from './setClosedCommand.js';
 import { simulateCommand } from './simulateCommand.js';
 import type { Output } from './terminal.js';
 import { terminalsCommand } from './terminalsCommand.js';
+import { writeJobCommand } from './writeJobCommand.js';
 
 /**
  * Runs the command line.
@@ -37,6 +38,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     .helpCommand(false)
     .addHelpText('after', commandHelp.programMore);
   const commands = [
+    writeJobCommand(output),
     terminalsCommand(output),
     planCommand(output),
     expectCommand(output),

@@ -24,6 +24,10 @@ export const commandHelp = {
     'Print what changed between two recordings of one sensor, such as before and after cleaning.',
   before: 'the earlier recording',
   after: 'the later recording',
+  writeJob:
+    "Write a job's file: sensor, hook-up and instrument, from options, or asked for one by one on a terminal.",
+  jobRecording: 'a recording that belongs to the job; name each by an option of its own',
+  overwriteJob: 'replace a plain file of that name; never a recording',
   terminals: 'Tell from ohmmeter readings which terminal is which.',
   pinReadings:
     'two terminals and their resistance with the throttle closed and open, such as A,B=5k/5k; OL for over-range, - for not taken',
@@ -75,6 +79,19 @@ close by:
 A worked example. Before you record, know what to look for:
 
   truesweep expect --job outboard.job.json
+`,
+  writeJobMore: `
+A worked example. A sensor is on the bench for the first time; on a terminal
+you are asked for the rest, with an example for each:
+
+  truesweep write-job --out outboard.job.json
+
+Or all at once, for a script:
+
+  truesweep write-job --out outboard.job.json --title "Port engine" \\
+    --sensor "Throttle position sensor" --track 5k --source 5V --limiter 1k \\
+    --instrument "Bench logger" --input-resistance 10M --closed-at 10% \\
+    --open-at 88% --closed-tolerance 2% --open-tolerance 3%
 `,
   compareMore: `
 A worked example. You recorded the sensor, cleaned its track, and recorded it
@@ -269,7 +286,7 @@ export function notJudgedSentence(files: readonly string[], count: number): stri
  * outputIsInputSentence('port.csv').includes('port.csv') // => true
  */
 export function outputIsInputSentence(input: string): string {
-  return `Nothing was written: this is ${input}, which the report is made from; name another file to write.`;
+  return `Nothing was written: this is ${input}, which it is made from or names; name another file to write.`;
 }
 
 /**

@@ -117,6 +117,14 @@ export {
   unprovedLabels,
   unprovedSentence,
 } from './instrumentWords.js';
+export {
+  answersEndedSentence,
+  fileIsThereSentence,
+  type JobEntryWords,
+  jobEntries,
+  jobQuestion,
+  jobWrittenSentence,
+} from './jobEntries.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';

@@ -33,6 +33,7 @@ const madeOfFacts = [
   'carryWords',
   'dirtWords',
   'dropWords',
+  'jobEntries',
   'limiterSentences',
   'pinSentences',
   'pinWords',
