@@ -1,6 +1,6 @@
 import { instrumentSentences, instrumentWords } from '@truesweep/wording';
 import type { JobAdvice } from './adviseOnJob.js';
-import { printCautions } from './printCautions.js';
+import { printTheseCautions } from './printCautions.js';
 import { paragraph, type TextPart, table } from './textPart.js';
 
 /** Which instruments show a worn spot, how to set one, and what a meter alone can do, as text. */
@@ -25,6 +25,6 @@ export function printInstruments(advice: JobAdvice): readonly TextPart[] {
     `${instrumentWords.meterOnly}:`,
     ...meterOnly.map((sentence) => paragraph(sentence, '  ')),
     '',
-    ...printCautions(),
+    ...printTheseCautions(['unplugged', 'fingers']),
   ];
 }

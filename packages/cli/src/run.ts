@@ -8,7 +8,9 @@ import { errorLine } from './errorLine.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
+import { layOut } from './layOut.js';
 import { planCommand } from './planCommand.js';
+import { printCautions } from './printCautions.js';
 import { refusalOf } from './refusalOf.js';
 import { refusedWords } from './refusedWords.js';
 import { reopenCommand } from './reopenCommand.js';
@@ -36,7 +38,8 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     .description(commandHelp.program)
     .version(manifest.version, '--version', commandHelp.version)
     .helpCommand(false)
-    .addHelpText('after', commandHelp.programMore);
+    .addHelpText('after', commandHelp.programMore)
+    .addHelpText('afterAll', () => `\n${layOut(printCautions(), output)}`);
   const commands = [
     writeJobCommand(output),
     terminalsCommand(output),

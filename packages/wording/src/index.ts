@@ -7,7 +7,7 @@ export {
   carryWords,
 } from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
-export { type Caution, cautions } from './cautions.js';
+export { adviceCautions, type Caution, cautions, moreCautionsSentence } from './cautions.js';
 export { checkRows, limitSources } from './checkRows.js';
 export {
   checkSweepWords,
