@@ -361,6 +361,13 @@ describe('the commands around the score', () => {
     expect(out).toMatch(/supply and ground exchanged .*falls, not rises/);
     const { out: bare } = await truesweep('plan', ...job());
     expect(bare.replace(/\s+/g, ' ')).toContain('That is no reason to leave it out');
+    expect(bare.replace(/\s+/g, ' ')).toMatch(
+      /Give the ratings of the data sheet by --track-power, such as 0\.2 W, --wiper-current, such as 1 mA, and --source-current, such as 100 mA\./,
+    );
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /by --track-power, such as 0\.2 W, and --source-current/,
+    );
+    expect(out).not.toContain('--wiper-current');
   });
 
   test('expect prints the windows that score judges by', async () => {

@@ -172,6 +172,27 @@ could not be judged):
 } as const satisfies Record<string, string>;
 
 /**
+ * Said by the command line where ratings were not given that a limiting resistor is chosen by.
+ *
+ * @example
+ * giveRatingsSentence(['wiper']) // => 'Give the ratings of the data sheet by --wiper-current, such as 1 mA.'
+ */
+export function giveRatingsSentence(parts: readonly ('track' | 'wiper' | 'source')[]): string {
+  const options = parts.map((part) => ratingOptions[part]);
+  const listed =
+    options.length < 2
+      ? options.join('')
+      : `${options.slice(0, -1).join(', ')}, and ${options.at(-1)}`;
+  return `Give the ratings of the data sheet by ${listed}.`;
+}
+
+const ratingOptions = {
+  track: '--track-power, such as 0.2 W',
+  wiper: '--wiper-current, such as 1 mA',
+  source: '--source-current, such as 100 mA',
+} as const;
+
+/**
  * Refused: neither files nor a job that lists any.
  *
  * @example

@@ -29,6 +29,7 @@ export { closedSettingSentences } from './closedSettingSentences.js';
 export {
   brokenOutputSentence,
   commandHelp,
+  giveRatingsSentence,
   noJobSentence,
   notASizeSentence,
   nothingToScoreSentence,
