@@ -1,3 +1,5 @@
+import type { RatingChecks } from '@truesweep/core';
+
 /**
  * What the command line says of itself.
  *
@@ -177,8 +179,8 @@ could not be judged):
  * @example
  * giveRatingsSentence(['wiper']) // => 'Give the ratings of the data sheet by --wiper-current, such as 1 mA.'
  */
-export function giveRatingsSentence(parts: readonly ('track' | 'wiper' | 'source')[]): string {
-  const options = parts.map((part) => ratingOptions[part]);
+export function giveRatingsSentence(parts: readonly (keyof RatingChecks)[]): string {
+  const options = parts.flatMap((part) => ratingOptions[part] ?? []);
   const listed =
     options.length < 2
       ? options.join('')
@@ -186,11 +188,11 @@ export function giveRatingsSentence(parts: readonly ('track' | 'wiper' | 'source
   return `Give the ratings of the data sheet by ${listed}.`;
 }
 
-const ratingOptions = {
+const ratingOptions: Readonly<Partial<Record<keyof RatingChecks, string>>> = {
   track: '--track-power, such as 0.2 W',
   wiper: '--wiper-current, such as 1 mA',
   source: '--source-current, such as 100 mA',
-} as const;
+};
 
 /**
  * Refused: neither files nor a job that lists any.

@@ -109,6 +109,7 @@ export {
   assumptionSentences,
   displayWords,
   instrumentWords,
+  notByHandSentence,
   settingSentence,
   shownBySentence,
   sightLabels,
