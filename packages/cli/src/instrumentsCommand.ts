@@ -11,6 +11,7 @@ interface InstrumentsOptions {
   readonly width: string;
   readonly stroke: string;
   readonly passes: string;
+  readonly every?: string;
   readonly json?: true;
 }
 
@@ -23,6 +24,7 @@ export function instrumentsCommand(output: Output): Command {
     .option('--width <fraction>', commandHelp.spotWidth, '1 %')
     .option('--stroke <time>', commandHelp.stroke, '2 s')
     .option('--passes <number>', commandHelp.passes, '3')
+    .option('--every <time>', commandHelp.every)
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.instrumentsMore)
     .action(async ({ job, json, ...entries }: InstrumentsOptions) => {

@@ -1,4 +1,5 @@
-import { instrumentSentences, instrumentWords } from '@truesweep/wording';
+import { formatQuantity } from '@truesweep/core';
+import { instrumentSentences, instrumentWords, intervalTakenSentence } from '@truesweep/wording';
 import type { JobAdvice } from './adviseOnJob.js';
 import { printTheseCautions } from './printCautions.js';
 import { paragraph, type TextPart, table } from './textPart.js';
@@ -7,6 +8,7 @@ import { paragraph, type TextPart, table } from './textPart.js';
 export function printInstruments(advice: JobAdvice): readonly TextPart[] {
   const { sought, shownBy, rows, assumed, setting, meterOnly, digits } =
     instrumentSentences(advice);
+  const { own } = advice;
   const [head = [], ...ranked] = rows;
   return [
     advice.title,
@@ -15,6 +17,17 @@ export function printInstruments(advice: JobAdvice): readonly TextPart[] {
     '',
     table(head, ranked, ['left', 'left', 'right', 'right', 'right', 'right']),
     paragraph(assumed, '  '),
+    ...(own.isTold
+      ? []
+      : [
+          paragraph(
+            intervalTakenSentence(
+              own.name,
+              formatQuantity(own.interval, 's', { digits: 2, trim: true }),
+            ),
+            '  ',
+          ),
+        ]),
     '',
     `${instrumentWords.digits}:`,
     paragraph(digits, '  '),

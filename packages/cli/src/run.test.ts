@@ -395,6 +395,41 @@ describe('the commands around the score', () => {
     expect(JSON.parse(open.out).kind).toBe('not-a-potentiometer');
   });
 
+  describe('instruments lists the job’s own too', () => {
+    const rowOf = async (...words: string[]) => {
+      const { out, err } = await truesweep('instruments', ...job(), '--json', ...words);
+      expect(err).toBe('');
+      const { ranked } = JSON.parse(out);
+      return ranked.find(({ name }: { name: string }) => name.includes('Bench logger'));
+    };
+
+    test('at the interval that was told', async () => {
+      expect(await rowOf('--every', '1 ms')).toMatchObject({ kind: 'logger', reason: 'surely' });
+      const slow = await rowOf('--every', '300 ms');
+      expect(slow).toMatchObject({ reason: 'by-chance' });
+      expect(slow.sight.chance).toBeLessThan(0.1);
+      const { out } = await truesweep('instruments', ...job(), '--every', '300 ms');
+      expect(out).not.toContain('--every');
+    });
+
+    test('where none was told at the slowest that shows the spot, and that is said', async () => {
+      expect(await rowOf()).toMatchObject({ reason: 'surely' });
+      const { out } = await truesweep('instruments', ...job());
+      expect(out.replace(/\s+/g, ' ')).toMatch(
+        /How often “Bench logger” samples is not told: it is taken to do so every 4 ms.* --every/,
+      );
+    });
+
+    test('by its own range and resolution', async () => {
+      const coarse = { ...benchJob.instrument, resolution: '2 V', range: { low: 0, high: 8 } };
+      await writeFile(at('coarse.json'), JSON.stringify({ ...benchJob, instrument: coarse }));
+      const { out } = await truesweep('instruments', '--job', at('coarse.json'), '--json');
+      const { ranked } = JSON.parse(out);
+      const own = ranked.find(({ name }: { name: string }) => name.includes('Bench logger'));
+      expect(own.reason).toBe('too-coarse');
+    });
+  });
+
   test('set-closed tells how far to turn', async () => {
     const entries = ['--reading', '0.62V', '--wanted', '0.5V', '--turned', '2', '--then', '0.7V'];
     const { out } = await truesweep('set-closed', ...entries);

@@ -39,6 +39,7 @@ export const commandHelp = {
   spotTravel: 'where on the travel the spot is',
   spotWidth: 'how wide the spot is, a part of the travel',
   stroke: 'how long the hand takes from stop to stop',
+  every: "how often the job's own instrument takes a sample, such as 1 ms",
   passes: 'over how many passes it is looked for',
   setClosed: 'Tell how far to turn a sensor with slotted holes for the wanted closed reading.',
   readingNow: 'the closed reading now',
@@ -172,6 +173,16 @@ could not be judged):
   0   pass      10  marginal      11  fail      12  inconclusive
 `,
 } as const satisfies Record<string, string>;
+
+/**
+ * Said by the command line where nothing tells how often a job's own instrument takes a sample.
+ *
+ * @example
+ * intervalTakenSentence('logger', '4 ms').includes('--every') // => true
+ */
+export function intervalTakenSentence(name: string, interval: string): string {
+  return `How often “${name}” samples is not told: it is taken to do so every ${interval}, the slowest that shows the spot surely. Tell how often it does by --every, such as 1 ms.`;
+}
 
 /**
  * Said by the command line where ratings were not given that a limiting resistor is chosen by.

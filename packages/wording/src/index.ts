@@ -30,6 +30,7 @@ export {
   brokenOutputSentence,
   commandHelp,
   giveRatingsSentence,
+  intervalTakenSentence,
   noJobSentence,
   notASizeSentence,
   nothingToScoreSentence,
