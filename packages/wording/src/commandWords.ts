@@ -34,7 +34,7 @@ export function noValueSentence(option: string, value: string, meaning: string):
  * @param nearest The nearest that it has; all are told where there is none.
  *
  * @example
- * unknownOptionSentence('score', '--shrt', ['--short'], '--short') // => 'score has no option --shrt; it may be meant to be --short.'
+ * unknownOptionSentence('score', '--shor', ['--short'], '--short') // => 'score has no option --shor; it may be meant to be --short.'
  */
 export function unknownOptionSentence(
   command: string,
@@ -52,7 +52,7 @@ export function unknownOptionSentence(
  * @param nearest The nearest that there is; all are told where there is none.
  *
  * @example
- * unknownCommandSentence('scroe', ['score', 'plan'], 'score') // => 'There is no command scroe; it may be meant to be score.'
+ * unknownCommandSentence('scores', ['score', 'plan'], 'score') // => 'There is no command scores; it may be meant to be score.'
  */
 export function unknownCommandSentence(
   command: string,
