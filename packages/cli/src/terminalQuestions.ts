@@ -8,7 +8,12 @@ export function terminalQuestions(): Questions {
     lines.once('close', () => resolve(undefined));
   });
   return {
-    ask: (question) => Promise.race([lines.question(question).catch(() => undefined), closed]),
+    ask: async (question) => {
+      const answer = await Promise.race([lines.question(question).catch(() => undefined), closed]);
+      // What is said next begins a line of its own.
+      if (answer === undefined) process.stderr.write('\n');
+      return answer;
+    },
     end: () => lines.close(),
   };
 }
