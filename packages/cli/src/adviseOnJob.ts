@@ -1,18 +1,24 @@
 import {
   adviseInstruments,
+  chooseSetting,
+  exampleInstruments,
   InputError,
   type InstrumentAdvice,
   parseQuantity,
 } from '@truesweep/core';
 import { type Job, jobCircuit } from '@truesweep/jobs';
+import { ownInstrument } from './ownInstrument.js';
 
 /** What the core advises on a job's hook-up, and the job's title. */
 export interface JobAdvice extends InstrumentAdvice {
   readonly title: string;
+  /** The job's own instrument, which is among those ranked; how often it samples, s, and whether that was told. */
+  readonly own: { readonly name: string; readonly interval: number; readonly isTold: boolean };
 }
 
 /**
- * Compares the usual instruments on a job's hook-up; the job's own instrument is left out of it.
+ * Compares the usual instruments and the job's own on its hook-up. Where nothing tells how often its own samples, that is taken for the slowest that shows
+ * the spot surely.
  *
  * @throws InputError for what is no such quantity.
  */
@@ -23,6 +29,7 @@ export function adviseOnJob(
     readonly width: string;
     readonly stroke: string;
     readonly passes: string;
+    readonly every?: string;
   },
 ): JobAdvice {
   const { pullDown, pullUp } = job.hookUp;
@@ -33,7 +40,19 @@ export function adviseOnJob(
     travelTime: parseQuantity(entries.stroke, 's', '--stroke'),
     passes: passesOf(entries.passes),
   };
-  return { title: job.title, ...adviseInstruments({ ...jobCircuit(job), load }, spot) };
+  const circuit = { ...jobCircuit(job), load };
+  const told =
+    entries.every === undefined
+      ? job.instrument.sampledEvery
+      : parseQuantity(entries.every, 's', '--every');
+  const interval =
+    told ?? chooseSetting(circuit, { width: spot.width, travelTime: spot.travelTime }).interval;
+  const own = ownInstrument(job, interval);
+  return {
+    title: job.title,
+    own: { name: own.name, interval, isTold: told !== undefined },
+    ...adviseInstruments(circuit, spot, [...exampleInstruments, own]),
+  };
 }
 
 function passesOf(text: string): number {

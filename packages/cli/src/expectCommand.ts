@@ -1,8 +1,9 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
+import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
-import type { Terminal } from './terminal.js';
+import type { Output } from './terminal.js';
 
 interface ExpectOptions {
   readonly job: string;
@@ -10,7 +11,7 @@ interface ExpectOptions {
 }
 
 /** `truesweep expect`: prints what a sound sensor must read on the hook-up of a job. */
-export function expectCommand(terminal: Terminal): Command {
+export function expectCommand(output: Output): Command {
   return new Command('expect')
     .description(commandHelp.expect)
     .requiredOption('--job <file>', commandHelp.job)
@@ -20,9 +21,7 @@ export function expectCommand(terminal: Terminal): Command {
       const { expectedReadings } = await import('./expectedReadings.js');
       const { printExpected } = await import('./printExpected.js');
       const { readJobInput } = await import('./readInput.js');
-      const expected = expectedReadings(await readJobInput(job));
-      terminal.print(
-        json ? jsonText('expect', expected) : layOut(printExpected(expected), terminal),
-      );
+      const expected = expectedReadings(await readJobInput(job, jobBounds(output)));
+      output.print(json ? jsonText('expect', expected) : layOut(printExpected(expected), output));
     });
 }

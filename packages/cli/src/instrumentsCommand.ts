@@ -1,8 +1,9 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
+import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
-import type { Terminal } from './terminal.js';
+import type { Output } from './terminal.js';
 
 interface InstrumentsOptions {
   readonly job: string;
@@ -10,11 +11,12 @@ interface InstrumentsOptions {
   readonly width: string;
   readonly stroke: string;
   readonly passes: string;
+  readonly every?: string;
   readonly json?: true;
 }
 
 /** `truesweep instruments`: tells which instrument can show a worn spot at all, and how to set it. */
-export function instrumentsCommand(terminal: Terminal): Command {
+export function instrumentsCommand(output: Output): Command {
   return new Command('instruments')
     .description(commandHelp.instruments)
     .requiredOption('--job <file>', commandHelp.job)
@@ -22,15 +24,16 @@ export function instrumentsCommand(terminal: Terminal): Command {
     .option('--width <fraction>', commandHelp.spotWidth, '1 %')
     .option('--stroke <time>', commandHelp.stroke, '2 s')
     .option('--passes <number>', commandHelp.passes, '3')
+    .option('--every <time>', commandHelp.every)
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.instrumentsMore)
     .action(async ({ job, json, ...entries }: InstrumentsOptions) => {
       const { adviseOnJob } = await import('./adviseOnJob.js');
       const { printInstruments } = await import('./printInstruments.js');
       const { readJobInput } = await import('./readInput.js');
-      const advice = adviseOnJob(await readJobInput(job), entries);
-      terminal.print(
-        json ? jsonText('instruments', advice) : layOut(printInstruments(advice), terminal),
+      const advice = adviseOnJob(await readJobInput(job, jobBounds(output)), entries);
+      output.print(
+        json ? jsonText('instruments', advice) : layOut(printInstruments(advice), output),
       );
     });
 }

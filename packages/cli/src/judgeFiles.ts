@@ -2,17 +2,20 @@ import { dirname, join, resolve, sep } from 'node:path';
 import { type Criteria, type Expectation, InputError, scoreSweep } from '@truesweep/core';
 import {
   checkRecording,
-  identifyRecording,
   type Job,
   type JobRecording,
   jobCriteria,
   jobExpectation,
-  readJobRecording,
+  readJobPieces,
 } from '@truesweep/jobs';
 import { nothingToScoreSentence, oneInputSentence, standardInputName } from '@truesweep/wording';
+import { hashedInput, identifiedInput } from './identifiedInput.js';
 import { inFile } from './inFile.js';
+import { type InputBounds, inputBounds, jobBounds } from './inputBounds.js';
+import { type FileAhead, fileAhead, inputPieces, standardInput } from './inputPieces.js';
 import type { FileAnswer, JudgedFile } from './judgedFile.js';
-import { readInput, readJobInput, standardInput } from './readInput.js';
+import { readJobInput } from './readInput.js';
+import type { Output } from './terminal.js';
 
 /** A job, and what becomes of its recordings, each judged when it is asked for. */
 export interface JobAnswers {
@@ -27,19 +30,25 @@ export interface JobAnswers {
 /**
  * Judges recordings by a job; those that the job lists where no file is named. Each is answered by itself.
  *
+ * @param output Told where an input doesn't come.
  * @throws InputError for a job that is wrong or gives nothing to judge.
  */
-export async function judgeFiles(files: readonly string[], jobPath: string): Promise<JobAnswers> {
+export async function judgeFiles(
+  files: readonly string[],
+  { job: jobPath, largest }: { readonly job: string; readonly largest?: string },
+  output: Output,
+): Promise<JobAnswers> {
+  const bounds = inputBounds(output, 'a recording', largest);
   if ([...files, jobPath].filter((path) => path === standardInput).length > 1) {
     throw new InputError('one-input', standardInput, oneInputSentence);
   }
   const { job, expected } = await inFile(jobPath, async () => {
-    const read = await readJobInput(jobPath);
+    const read = await readJobInput(jobPath, jobBounds(output));
     return { job: read, expected: jobExpectation(read) };
   });
   const listed = listedIn(job, jobPath);
   const recordings = recordingsOf(files, listed, jobPath);
-  const answers = answersOf(recordings, { job, expected, criteria: jobCriteria(job) });
+  const answers = answersOf(recordings, { job, expected, criteria: jobCriteria(job), bounds });
   const inputs = [jobPath, ...[...recordings, ...listed].map(({ file }) => file)];
   return { job, inputs, count: recordings.length, answers };
 }
@@ -49,6 +58,7 @@ interface Measures {
   readonly job: Job;
   readonly expected: Expectation;
   readonly criteria: Criteria;
+  readonly bounds: InputBounds;
 }
 
 async function* answersOf(
@@ -62,9 +72,7 @@ async function answerOf(recording: JobRecording, measures: Measures): Promise<Fi
   const { file: path } = recording;
   const file = path === standardInput ? standardInputName : path;
   try {
-    return await inFile(file, async () =>
-      judge(await readInput(path), { ...recording, file }, measures),
-    );
+    return await inFile(file, () => judge(path, { ...recording, file }, measures));
   } catch (refusal) {
     if (refusal instanceof InputError) return { file, refusal };
     throw refusal;
@@ -72,19 +80,33 @@ async function answerOf(recording: JobRecording, measures: Measures): Promise<Fi
 }
 
 async function judge(
-  content: Uint8Array,
+  path: string,
   { file, ...listedHere }: JobRecording,
-  { job, expected, criteria }: Measures,
+  { job, expected, criteria, bounds }: Measures,
 ): Promise<JudgedFile> {
-  const identity = await identifyRecording(content);
+  const isListed = Object.keys(listedHere).length > 0;
+  const isTold = (isListed ? [listedHere] : (job.recordings ?? [])).some(
+    ({ bytes, sha256 }) => bytes !== undefined || sha256 !== undefined,
+  );
+  const { known, pieces } = isTold
+    ? await identifiedInput(path, bounds)
+    : { known: undefined, pieces: inputPieces(path, bounds) };
   // A job that a page saved tells names without folders: what it says goes by the hash.
-  const sameBytes = job.recordings?.find(({ sha256 }) => sha256 === identity.sha256);
-  const listed = Object.keys(listedHere).length > 0 ? listedHere : sameBytes;
+  const sameBytes = known && job.recordings?.find(({ sha256 }) => sha256 === known.sha256);
+  const listed = isListed ? listedHere : sameBytes;
+  if (known) checkRecording({ ...listed, file }, known);
+  const hashed = hashedInput(pieces);
+  const ahead = await fileAhead(path);
+  const read = await readJobPieces(hashed.pieces, { ...listed, file }, job, sizeOf(ahead));
+  const identity = hashed.identity();
+  // It may have been written to meanwhile.
   checkRecording({ ...listed, file }, identity);
-  const { sweep, reading, recorder } = readJobRecording(content, { ...listed, file }, job);
+  const { sweep, reading, recorder } = read;
   const score = scoreSweep(sweep, expected, recorder, criteria);
   return { file, ...identity, sweep, reading, recorder, score, criteria };
 }
+
+const sizeOf = ({ size }: FileAhead) => (size === undefined ? {} : { size });
 
 /** The recordings of a job, their paths from the working directory. */
 function listedIn(job: Job, jobPath: string): readonly JobRecording[] {

@@ -1,8 +1,9 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
+import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
-import type { Terminal } from './terminal.js';
+import type { Output } from './terminal.js';
 
 interface PlanOptions {
   readonly job: string;
@@ -15,7 +16,7 @@ interface PlanOptions {
 }
 
 /** `truesweep plan`: advises on the limiting resistor and shows what each wrong connection would do. */
-export function planCommand(terminal: Terminal): Command {
+export function planCommand(output: Output): Command {
   return new Command('plan')
     .description(commandHelp.plan)
     .requiredOption('--job <file>', commandHelp.job)
@@ -30,7 +31,7 @@ export function planCommand(terminal: Terminal): Command {
       const { planHookUp } = await import('./planHookUp.js');
       const { printPlan } = await import('./printPlan.js');
       const { readJobInput } = await import('./readInput.js');
-      const plan = planHookUp(await readJobInput(job), wishes);
-      terminal.print(json ? jsonText('plan', plan) : layOut(printPlan(plan), terminal));
+      const plan = planHookUp(await readJobInput(job, jobBounds(output)), wishes);
+      output.print(json ? jsonText('plan', plan) : layOut(printPlan(plan), output));
     });
 }

@@ -1,10 +1,16 @@
-import { cautions, scoreLabels } from '@truesweep/wording';
+import { type Caution, cautions, moreCautionsSentence, scoreLabels } from '@truesweep/wording';
 import { paragraph, type TextPart } from './textPart.js';
 
-/** The usual cautions, as lines of text. */
+/** All the usual cautions, as lines of text. */
 export function printCautions(): readonly TextPart[] {
-  return [
-    `${scoreLabels.cautions}:`,
-    ...Object.values(cautions).map((caution) => paragraph(caution, '- ')),
-  ];
+  return listed(Object.keys(cautions) as Caution[]);
+}
+
+/** Those that concern what was just advised, and where the others stand. */
+export function printTheseCautions(these: readonly Caution[]): readonly TextPart[] {
+  return [...listed(these), paragraph(moreCautionsSentence)];
+}
+
+function listed(these: readonly Caution[]): readonly TextPart[] {
+  return [`${scoreLabels.cautions}:`, ...these.map((one) => paragraph(cautions[one], '- '))];
 }

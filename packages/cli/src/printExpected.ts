@@ -7,7 +7,7 @@ import {
   windowWords,
 } from '@truesweep/wording';
 import type { ExpectedReadings } from './expectedReadings.js';
-import { printCautions } from './printCautions.js';
+import { printTheseCautions } from './printCautions.js';
 import { type TextPart, table } from './textPart.js';
 
 /** The expected readings as lines of text. */
@@ -47,7 +47,7 @@ export function printExpected(expected: ExpectedReadings): readonly TextPart[] {
       ['left', 'right', 'right'],
     ),
     '',
-    ...printCautions(),
+    ...printTheseCautions(['unplugged', 'limiter']),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { PinFinding } from '@truesweep/core';
 import { pinFindingSentences } from '@truesweep/wording';
-import { printCautions } from './printCautions.js';
+import { printTheseCautions } from './printCautions.js';
 import { paragraph, type TextPart } from './textPart.js';
 
 /** What ohmmeter readings say of a sensor's terminals, as lines of text. */
@@ -8,6 +8,6 @@ export function printPins(found: PinFinding): readonly TextPart[] {
   return [
     ...pinFindingSentences(found).map((sentence) => paragraph(sentence)),
     '',
-    ...printCautions(),
+    ...printTheseCautions(['unplugged', 'limiter']),
   ];
 }

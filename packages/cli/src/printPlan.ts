@@ -1,5 +1,10 @@
 import { formatQuantity } from '@truesweep/core';
-import { connectionRows, limiterAdviceSentences, planWords } from '@truesweep/wording';
+import {
+  connectionRows,
+  giveRatingsSentence,
+  limiterAdviceSentences,
+  planWords,
+} from '@truesweep/wording';
 import type { HookUpPlan } from './planHookUp.js';
 import { printCautions } from './printCautions.js';
 import { paragraph, type TextPart, table } from './textPart.js';
@@ -15,6 +20,9 @@ export function printPlan({
   return [
     title,
     ...limiterAdviceSentences(choice).map((sentence) => paragraph(sentence, '  ')),
+    ...('notGiven' in choice && choice.notGiven.length > 0
+      ? [paragraph(giveRatingsSentence(choice.notGiven), '  ')]
+      : []),
     '',
     paragraph(planWords.table(formatQuantity(limiter, 'Ω', { trim: true }))),
     table(head, rows, ['left', 'right', 'right', 'left', 'left']),

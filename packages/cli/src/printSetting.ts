@@ -1,6 +1,6 @@
 import type { ClosedSetting } from '@truesweep/core';
 import { closedSettingSentences } from '@truesweep/wording';
-import { printCautions } from './printCautions.js';
+import { printTheseCautions } from './printCautions.js';
 import { paragraph, type TextPart } from './textPart.js';
 
 /** A closed setting as lines of text. */
@@ -8,6 +8,6 @@ export function printSetting(setting: ClosedSetting): readonly TextPart[] {
   return [
     ...closedSettingSentences(setting).map((sentence) => paragraph(sentence)),
     '',
-    ...printCautions(),
+    ...printTheseCautions(['fingers', 'snaps-shut']),
   ];
 }

@@ -1,18 +1,18 @@
-import { buffer } from 'node:stream/consumers';
 import { type Job, readJob } from '@truesweep/jobs';
-import { loadJob, readFileBytes } from '@truesweep/jobs/node';
+import { loadJob } from '@truesweep/jobs/node';
 import { standardInputName } from '@truesweep/wording';
+import type { InputBounds } from './inputBounds.js';
+import { inputPieces, standardInput } from './inputPieces.js';
 
-/** The name that stands for the standard input. */
-export const standardInput = '-';
-
-/** The bytes of a file, or of the standard input for `-`. */
-export async function readInput(path: string): Promise<Uint8Array> {
-  return path === standardInput ? await buffer(process.stdin) : await readFileBytes(path);
+/** All bytes of a file, or of the standard input for `-`. */
+export async function readInput(path: string, bounds: InputBounds): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  for await (const piece of inputPieces(path, bounds)) pieces.push(Uint8Array.from(piece));
+  return Buffer.concat(pieces);
 }
 
 /** The job of a file, or of the standard input for `-`. */
-export async function readJobInput(path: string): Promise<Job> {
+export async function readJobInput(path: string, bounds: InputBounds): Promise<Job> {
   if (path !== standardInput) return await loadJob(path);
-  return readJob(new TextDecoder().decode(await readInput(path)), standardInputName);
+  return readJob(new TextDecoder().decode(await readInput(path, bounds)), standardInputName);
 }

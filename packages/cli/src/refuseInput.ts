@@ -2,7 +2,7 @@ import { fstatSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { InputError } from '@truesweep/core';
 import { outputIsInputSentence, standardInputName } from '@truesweep/wording';
-import { standardInput } from './readInput.js';
+import { standardInput } from './inputPieces.js';
 
 /**
  * Refuses to write to a file that is read, by whatever name or link; the standard input may be one too.

@@ -1,11 +1,14 @@
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
-import { identifyRecording, type Job, readJobRecording } from '@truesweep/jobs';
+import { type Job, readJobPieces } from '@truesweep/jobs';
 import { type Recheck, readReport, recheckReport } from '@truesweep/report';
 import { oneInputSentence, standardInputName } from '@truesweep/wording';
+import { identifiedInput } from './identifiedInput.js';
 import { inFile } from './inFile.js';
+import type { InputBounds } from './inputBounds.js';
+import { standardInput } from './inputPieces.js';
 import type { UnjudgedFile } from './printedData.js';
-import { readInput, standardInput } from './readInput.js';
+import { readInput } from './readInput.js';
 import { unjudgedFile } from './unjudgedFile.js';
 
 /** A report that was opened: its job and what became of its recordings. */
@@ -22,21 +25,25 @@ export interface OpenedReport {
  *
  * @throws InputError where the file is no report.
  */
-export async function reopenReport(path: string, files: readonly string[]): Promise<OpenedReport> {
+export async function reopenReport(
+  path: string,
+  files: readonly string[],
+  bounds: { readonly report: InputBounds; readonly recording: InputBounds },
+): Promise<OpenedReport> {
   if ([path, ...files].filter((one) => one === standardInput).length > 1) {
     throw new InputError('one-input', standardInput, oneInputSentence);
   }
   const name = path === standardInput ? standardInputName : path;
-  const html = new TextDecoder().decode(await readInput(path));
+  const html = new TextDecoder().decode(await readInput(path, bounds.report));
   const report = await inFile(name, async () => readReport(html, name));
   const given = new Map<string, Sweep>();
   const refused: UnjudgedFile[] = [];
   for (const file of files) {
     try {
-      const bytes = await readInput(file);
-      const { sha256 } = await identifyRecording(bytes);
+      const { known, pieces } = await identifiedInput(file, bounds.recording);
+      const { sha256, bytes } = known;
       if (!report.recordings.some((one) => one.sha256 === sha256)) refuseOther(file, name);
-      given.set(sha256, await inFile(file, async () => readAgain(bytes, file, report.job)));
+      given.set(sha256, await inFile(file, () => readAgain(pieces, bytes, file, report.job)));
     } catch (refusal) {
       if (!(refusal instanceof InputError)) throw refusal;
       refused.push(unjudgedFile({ file, refusal }));
@@ -52,9 +59,15 @@ export async function reopenReport(path: string, files: readonly string[]): Prom
   };
 }
 
-function readAgain(bytes: Uint8Array, file: string, job: Job): Sweep {
+async function readAgain(
+  pieces: AsyncIterable<Uint8Array>,
+  size: number,
+  file: string,
+  job: Job,
+): Promise<Sweep> {
   const listed = job.recordings?.find((one) => basename(one.file) === basename(file));
-  return readJobRecording(bytes, { ...listed, file }, job).sweep;
+  const { sweep } = await readJobPieces(pieces, { ...listed, file }, job, { size });
+  return sweep;
 }
 
 function refuseOther(file: string, path: string): never {

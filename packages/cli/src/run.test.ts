@@ -361,6 +361,13 @@ describe('the commands around the score', () => {
     expect(out).toMatch(/supply and ground exchanged .*falls, not rises/);
     const { out: bare } = await truesweep('plan', ...job());
     expect(bare.replace(/\s+/g, ' ')).toContain('That is no reason to leave it out');
+    expect(bare.replace(/\s+/g, ' ')).toMatch(
+      /Give the ratings of the data sheet by --track-power, such as 0\.2 W, --wiper-current, such as 1 mA, and --source-current, such as 100 mA\./,
+    );
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /by --track-power, such as 0\.2 W, and --source-current/,
+    );
+    expect(out).not.toContain('--wiper-current');
   });
 
   test('expect prints the windows that score judges by', async () => {
@@ -386,6 +393,41 @@ describe('the commands around the score', () => {
     expect((await truesweep('terminals', 'A-B=5k')).err).toContain('such as A,B=5k/5k');
     const open = await truesweep('terminals', 'A,B=OL/OL', 'A,C=OL/OL', 'B,C=OL/OL', '--json');
     expect(JSON.parse(open.out).kind).toBe('not-a-potentiometer');
+  });
+
+  describe('instruments lists the job’s own too', () => {
+    const rowOf = async (...words: string[]) => {
+      const { out, err } = await truesweep('instruments', ...job(), '--json', ...words);
+      expect(err).toBe('');
+      const { ranked } = JSON.parse(out);
+      return ranked.find(({ name }: { name: string }) => name.includes('Bench logger'));
+    };
+
+    test('at the interval that was told', async () => {
+      expect(await rowOf('--every', '1 ms')).toMatchObject({ kind: 'logger', reason: 'surely' });
+      const slow = await rowOf('--every', '300 ms');
+      expect(slow).toMatchObject({ reason: 'by-chance' });
+      expect(slow.sight.chance).toBeLessThan(0.1);
+      const { out } = await truesweep('instruments', ...job(), '--every', '300 ms');
+      expect(out).not.toContain('--every');
+    });
+
+    test('where none was told at the slowest that shows the spot, and that is said', async () => {
+      expect(await rowOf()).toMatchObject({ reason: 'surely' });
+      const { out } = await truesweep('instruments', ...job());
+      expect(out.replace(/\s+/g, ' ')).toMatch(
+        /How often “Bench logger” samples is not told: it is taken to do so every 4 ms.* --every/,
+      );
+    });
+
+    test('by its own range and resolution', async () => {
+      const coarse = { ...benchJob.instrument, resolution: '2 V', range: { low: 0, high: 8 } };
+      await writeFile(at('coarse.json'), JSON.stringify({ ...benchJob, instrument: coarse }));
+      const { out } = await truesweep('instruments', '--job', at('coarse.json'), '--json');
+      const { ranked } = JSON.parse(out);
+      const own = ranked.find(({ name }: { name: string }) => name.includes('Bench logger'));
+      expect(own.reason).toBe('too-coarse');
+    });
   });
 
   test('set-closed tells how far to turn', async () => {

@@ -8,8 +8,11 @@ import { errorLine } from './errorLine.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
+import { layOut } from './layOut.js';
 import { planCommand } from './planCommand.js';
+import { printCautions } from './printCautions.js';
 import { refusalOf } from './refusalOf.js';
+import { refusedWords } from './refusedWords.js';
 import { reopenCommand } from './reopenCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { scoreCommand } from './scoreCommand.js';
@@ -17,6 +20,7 @@ import { setClosedCommand } from './setClosedCommand.js';
 import { simulateCommand } from './simulateCommand.js';
 import type { Output } from './terminal.js';
 import { terminalsCommand } from './terminalsCommand.js';
+import { writeJobCommand } from './writeJobCommand.js';
 
 /**
  * Runs the command line.
@@ -34,8 +38,10 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     .description(commandHelp.program)
     .version(manifest.version, '--version', commandHelp.version)
     .helpCommand(false)
-    .addHelpText('after', commandHelp.programMore);
+    .addHelpText('after', commandHelp.programMore)
+    .addHelpText('afterAll', () => `\n${layOut(printCautions(), output)}`);
   const commands = [
+    writeJobCommand(output),
     terminalsCommand(output),
     planCommand(output),
     expectCommand(output),
@@ -52,10 +58,15 @@ export async function run(args: readonly string[], output: Output): Promise<numb
   for (const command of [program, ...commands]) {
     command
       .helpOption('-h, --help', commandHelp.help)
-      .exitOverride()
+      .showSuggestionAfterError(false)
+      .exitOverride((error) => {
+        throw refusedWords(error, command) ?? error;
+      })
       .configureOutput({
         writeOut: print,
         writeErr: (text) => printError(visibleText(text, '\n')),
+        // Said below, as of every other input.
+        outputError: () => {},
         getOutHelpWidth: () => width,
         getErrHelpWidth: () => width,
       });

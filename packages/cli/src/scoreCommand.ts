@@ -8,6 +8,7 @@ import type { Output, Terminal } from './terminal.js';
 
 interface ScoreOptions {
   readonly job: string;
+  readonly largest?: string;
   readonly short?: true;
   readonly plot?: true;
   readonly json?: true;
@@ -21,6 +22,7 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .description(commandHelp.score)
     .argument('[files...]', commandHelp.files)
     .requiredOption('--job <file>', commandHelp.job)
+    .option('--largest <size>', commandHelp.largest, '1 GB')
     .option('--short', commandHelp.short)
     .option('--plot', commandHelp.plot)
     .option('--json', commandHelp.json)
@@ -31,7 +33,7 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
       const { judgeFiles } = await import('./judgeFiles.js');
       const { notJudgedText } = await import('./notJudgedText.js');
       const { unjudgedFile } = await import('./unjudgedFile.js');
-      const { count, answers } = await judgeFiles(files, options.job);
+      const { count, answers } = await judgeFiles(files, options, output);
       const writer = await writerOf(options, output);
       const verdicts: Verdict[] = [];
       const refused: UnjudgedFile[] = [];

@@ -1,6 +1,7 @@
 import { commandHelp } from '@truesweep/wording';
 import { Command } from 'commander';
-import type { Terminal } from './terminal.js';
+import { jobBounds } from './inputBounds.js';
+import type { Output } from './terminal.js';
 
 interface SimulateOptions {
   readonly job: string;
@@ -13,7 +14,7 @@ interface SimulateOptions {
 }
 
 /** `truesweep simulate`: prints an invented recording of the job's sensor, to practise on. */
-export function simulateCommand(terminal: Terminal): Command {
+export function simulateCommand(output: Output): Command {
   return new Command('simulate')
     .description(commandHelp.simulate)
     .requiredOption('--job <file>', commandHelp.job)
@@ -27,6 +28,8 @@ export function simulateCommand(terminal: Terminal): Command {
     .action(async ({ job, json, ...entries }: SimulateOptions) => {
       const { simulatedRecording } = await import('./simulatedRecording.js');
       const { readJobInput } = await import('./readInput.js');
-      terminal.print(simulatedRecording(await readJobInput(job), entries, json ?? false));
+      output.print(
+        simulatedRecording(await readJobInput(job, jobBounds(output)), entries, json ?? false),
+      );
     });
 }

@@ -8,8 +8,18 @@ export interface Terminal {
   readonly colour: boolean;
 }
 
+/** Somebody who is asked. */
+export interface Questions {
+  /** The answer; undefined where no more come. */
+  readonly ask: (question: string) => Promise<string | undefined>;
+  /** Says that nothing more is asked. */
+  readonly end: () => void;
+}
+
 /** Where the command line writes to. */
 export interface Output extends Terminal {
   /** Writes to the error output. */
   readonly printError: (text: string) => void;
+  /** Begins to ask somebody; left out where nobody can answer. */
+  readonly questions?: () => Questions;
 }

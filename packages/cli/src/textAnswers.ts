@@ -1,7 +1,9 @@
+import type { Advice } from '@truesweep/core';
+import { adviceCautions } from '@truesweep/wording';
 import type { AnswerWriter } from './answerWriter.js';
 import type { JudgedFile } from './judgedFile.js';
 import { layOut } from './layOut.js';
-import { printCautions } from './printCautions.js';
+import { printTheseCautions } from './printCautions.js';
 import { printScore } from './printScore.js';
 import { printUnjudged } from './printUnjudged.js';
 import type { Terminal } from './terminal.js';
@@ -14,23 +16,32 @@ interface Wishes {
   readonly plot?: (one: JudgedFile) => readonly TextPart[];
 }
 
-/** Writes answers as text, the cautions below them; nothing where no recording could be judged. */
+/** Writes answers as text, below them the cautions that concern what they advise; nothing where no recording could be judged. */
 export function textAnswers(terminal: Terminal, { short, plot }: Wishes): AnswerWriter {
   let waiting: TextPart[] = [];
   let isBegun = false;
+  const advised = new Set<Advice>();
+  let isFault = false;
   return {
     write(answer) {
       const parts =
         'refusal' in answer ? printUnjudged(unjudgedFile(answer)) : printScore(answer, { short });
       const drawn = plot && !('refusal' in answer) ? ['', ...plot(answer)] : [];
       waiting.push(...parts, ...drawn, '');
-      isBegun ||= !('refusal' in answer);
+      if (!('refusal' in answer)) {
+        const { advice, findings, verdict } = answer.score;
+        for (const one of advice) advised.add(one);
+        isFault ||= findings.length > 0 || verdict === 'fail' || verdict === 'marginal';
+        isBegun = true;
+      }
       if (!isBegun) return;
       terminal.print(layOut(waiting, terminal));
       waiting = [];
     },
     end() {
-      if (isBegun) terminal.print(layOut(printCautions(), terminal));
+      if (!isBegun) return;
+      const these = adviceCautions([...advised], isFault);
+      terminal.print(layOut(printTheseCautions(these), terminal));
     },
   };
 }

@@ -5,6 +5,7 @@ import { leaveUnprinted } from './leaveUnprinted.js';
 import { printTo } from './printTo.js';
 import { run } from './run.js';
 import { terminalOf } from './terminalOf.js';
+import { terminalQuestions } from './terminalQuestions.js';
 
 process.stdout.on('error', leaveUnprinted);
 // Who can't be told what was wrong still gets the exit code.
@@ -16,6 +17,7 @@ process.exitCode = await run(process.argv.slice(2), {
   ...terminalOf(process.stdout, process.env),
   print: printTo(process.stdout, leaveUnprinted),
   printError,
+  ...(process.stdin.isTTY && process.stderr.isTTY && { questions: terminalQuestions }),
 }).catch((error: unknown) => {
   printError(visibleText(`${error instanceof Error ? error.stack : error}\n`, '\n'));
   return failedCode;

@@ -6,20 +6,23 @@ import { allJudged } from './allJudged.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
 import { refuseInput } from './refuseInput.js';
+import type { Output } from './terminal.js';
 
 /** Judges recordings by a job and writes the report; tells what was written. */
 export async function writeReport(
   files: readonly string[],
   options: {
     readonly job: string;
+    readonly largest?: string;
     readonly out: string;
     readonly markdown?: true;
     readonly overwrite?: true;
     readonly json?: true;
   },
+  output: Output,
 ): Promise<string> {
-  const { job: jobPath, out, markdown, overwrite, json } = options;
-  const { job, inputs, answers } = await judgeFiles(files, jobPath);
+  const { out, markdown, overwrite, json } = options;
+  const { job, inputs, answers } = await judgeFiles(files, options, output);
   await refuseInput(out, inputs);
   const judged = await allJudged(answers);
   const report: Report = {

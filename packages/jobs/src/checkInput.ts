@@ -28,7 +28,8 @@ export function checkBytes(value: unknown, path: string): void {
   );
 }
 
-const size = (value: unknown, path: string): void => {
+/** Refuses anything but a number of bytes. */
+export const checkSize = (value: unknown, path: string): void => {
   if (Number.isSafeInteger(value) && (value as number) >= 0) return;
   const wrong = `${path} is ${shown(value)}; it must be a number of bytes, 0 or more.`;
   throw new InputError('not-a-count', path, wrong);
@@ -39,14 +40,14 @@ const any = () => {};
 /** The fields of a recording in a job that tell its file. */
 export const namedRules: FieldRules = {
   file: checkText,
-  'bytes?': size,
+  'bytes?': checkSize,
   'sha256?': checkText,
   'text?': any,
   'sound?': any,
   'stretches?': any,
 };
 
-const identityRules: FieldRules = { bytes: size, sha256: checkText };
+const identityRules: FieldRules = { bytes: checkSize, sha256: checkText };
 
 /** Refuses what does not tell a recording from others. */
 export function checkIdentity(value: unknown, path: string): void {

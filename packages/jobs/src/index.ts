@@ -9,5 +9,6 @@ export { jobRecorder } from './jobRecorder.js';
 export { jobTolerances } from './jobTolerances.js';
 export { parseJob } from './parseJob.js';
 export { readJob } from './readJob.js';
-export { type ReadRecording, readJobRecording } from './readJobRecording.js';
+export { readJobPieces } from './readJobPieces.js';
+export { type HowRead, type ReadRecording, readJobRecording } from './readJobRecording.js';
 export { writeJob } from './writeJob.js';

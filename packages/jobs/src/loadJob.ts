@@ -3,11 +3,14 @@ import type { Job } from './job.js';
 import { readFileBytes } from './readFileBytes.js';
 import { readJob } from './readJob.js';
 
+/** No job's file is larger, bytes. */
+const largestJob = 2 ** 24;
+
 /**
  * Reads a job from its file.
  *
  * @param path Path of the file, from the working directory.
- * @throws InputError `missing-file`, `not-a-file`, `unreadable-file`, `not-utf-8`, `not-json`, `field-twice`, or what `parseJob`
+ * @throws InputError `missing-file`, `not-a-file`, `unreadable-file`, `file-too-large` (above 16 MB of 2²⁰ bytes, for no job is that large), `not-utf-8`, `not-json`, `field-twice`, or what `parseJob`
  * refuses.
  *
  * @example
@@ -15,7 +18,7 @@ import { readJob } from './readJob.js';
  * job.hookUp.limiter // => 1000
  */
 export async function loadJob(path: string): Promise<Job> {
-  return readJob(textOf(await readFileBytes(path), path), path);
+  return readJob(textOf(await readFileBytes(path, { most: largestJob }), path), path);
 }
 
 function textOf(bytes: Uint8Array, path: string): string {

@@ -1,3 +1,4 @@
+export { filePieces } from './filePieces.js';
 export { loadJob } from './loadJob.js';
 export { readFileBytes } from './readFileBytes.js';
 export { saveJob } from './saveJob.js';

@@ -336,3 +336,61 @@ describe('a job that is wrong is refused', () => {
     expect(whole).toEqual(before);
   });
 });
+
+describe('what is missing is told all at once', () => {
+  const told = (json: unknown): InputError => {
+    try {
+      parseJob(json);
+    } catch (error) {
+      if (error instanceof InputError) return error;
+    }
+    throw new Error('It was read.');
+  };
+  const inGroups = [
+    'job.sensor.name',
+    'job.sensor.track',
+    'job.hookUp.source.volts',
+    'job.hookUp.limiter',
+    'job.instrument.name',
+    'job.instrument.inputResistance',
+  ];
+
+  test('also what groups need that are missing themselves', () => {
+    const error = told({ version: 2 });
+    expect(error).toMatchObject({ code: 'missing', path: 'job.title' });
+    for (const path of inGroups) expect(error.message).toContain(path);
+    expect(error.message).not.toContain('closedPosition');
+    for (const path of inGroups) expect(told({}).message).toContain(path);
+  });
+
+  test('in groups that are there', () => {
+    const { sensor, hookUp, ...more } = least;
+    const error = told({ ...more, sensor: { name: 'A' }, hookUp: { ...hookUp, source: {} } });
+    expect(error).toMatchObject({ code: 'missing', path: 'job.sensor.track' });
+    expect(error.message).toBe(
+      'job.sensor.track and job.hookUp.source.volts are missing; a job needs each of them.',
+    );
+    expect(sensor.track).toBe(5000);
+  });
+
+  test('beside a value that is wrong, which is told first', () => {
+    const error = told({ ...least, title: 5, sensor: { name: 'A' }, instrument: undefined });
+    expect(error).toMatchObject({ code: 'not-a-text', path: 'job.title' });
+    expect(error.message).toMatch(
+      /must be a text.* job\.sensor\.track, job\.instrument\.name and job\.instrument\.inputResistance are missing/,
+    );
+  });
+
+  test('in what may be left out, where it is there', () => {
+    const error = told({ ...least, recordings: [{}, { file: 'a.csv', sound: {} }] });
+    expect(error.message).toMatch(
+      /^job\.recordings\[0\]\.file, .*recordings\[1\]\.sound\.fullScale/,
+    );
+  });
+
+  test('one alone as before', () => {
+    expect(told({ ...least, sensor: { name: 'A' } }).message).toBe(
+      'job.sensor.track is missing; a sensor needs the field “track”.',
+    );
+  });
+});

@@ -2,6 +2,7 @@ import { InputError } from '@truesweep/core';
 import * as v from 'valibot';
 import type { Job } from './job.js';
 import { jobSchema, jobSchemaOfVersion1 } from './jobSchema.js';
+import { missingFields } from './missingFields.js';
 import { inputErrorOf } from './refusal.js';
 
 /**
@@ -9,7 +10,7 @@ import { inputErrorOf } from './refusal.js';
  * `"2 %"`; a tolerance is a fraction or a text such as `"±5 %"`. Every number of the result is in SI units. A job of version 1 is
  * read into one of version 2: how a recording is read moves into its group `text`.
  *
- * @throws InputError with the path of the field, such as `job.hookUp.limiter`: `newer-version` for a job that a
+ * @throws InputError with the path of the field, such as `job.hookUp.limiter`, and with every field that is missing: `newer-version` for a job that a
  * later program wrote, `missing`, `unknown-field` (with the nearest known one), `negative`, `out-of-range`,
  * `not-a-quantity` and the other codes of the core's `parseQuantity`, `not-a-text`, `not-a-group`, `not-a-list`,
  * `not-a-count`, `not-a-column`, `not-one-of`, `not-a-version`, `no-travel`, `no-range`, `no-pull-down`.
@@ -34,7 +35,22 @@ export function parseJob(json: unknown): Job {
     known.add(result.output);
     return result.output;
   }
-  throw inputErrorOf(result.issues[0]);
+  throw withAllMissing(inputErrorOf(result.issues[0]), missingFields(schema, json, 'job'));
+}
+
+/** The refusal with every field that is missing, where it is more than the one that it names. */
+function withAllMissing(error: InputError, missing: readonly string[]): InputError {
+  const { code, path, message } = error;
+  if (code === 'unknown-field' || missing.length === 0) return error;
+  if (code !== 'missing') return new InputError(code, path, `${message} ${areMissing(missing)}`);
+  if (missing.length === 1 && missing[0] === path) return error;
+  return new InputError(code, missing[0]!, areMissing(missing));
+}
+
+function areMissing(paths: readonly string[]): string {
+  const last = paths.at(-1)!;
+  if (paths.length === 1) return `${last} is missing.`;
+  return `${paths.slice(0, -1).join(', ')} and ${last} are missing; a job needs each of them.`;
 }
 
 /** Jobs that were read here: they need no second look. */

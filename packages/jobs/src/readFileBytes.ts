@@ -1,33 +1,31 @@
-import { readFile } from 'node:fs/promises';
-import { InputError, type InputErrorCode } from '@truesweep/core';
-import { checkPath } from './checkInput.js';
-
-const wrongs: Readonly<Record<string, readonly [code: InputErrorCode, sentence: string]>> = {
-  ENOENT: ['missing-file', 'There is no such file; check its name and folder.'],
-  EISDIR: ['not-a-file', 'This is a folder; name a file in it.'],
-  EACCES: ['unreadable-file', 'The file may not be read; ask its owner for the right to.'],
-};
+import { checkFields, InputError } from '@truesweep/core';
+import { checkSize } from './checkInput.js';
+import { filePieces } from './filePieces.js';
+import { wholeOf } from './wholeOf.js';
 
 /**
  * Reads a whole file.
  *
  * @param path Path of the file, from the working directory.
- * @throws InputError `missing-file`, `not-a-file` or `unreadable-file`, with the path.
+ * @param options With `most` a file of more bytes than that, 0 or more, is refused as soon as it is seen to have them; 1 GB (2³⁰ bytes) when left
+ * out. A device may have no end.
+ * @throws InputError `missing-file`, `not-a-file`, `unreadable-file` or `file-too-large`, with the path.
  *
  * @example
  * const bytes = await readFileBytes('LICENSE');
  * bytes.length > 0 // => true
  */
-export async function readFileBytes(path: string): Promise<Uint8Array> {
-  checkPath(path);
-  try {
-    return await readFile(path);
-  } catch (error) {
-    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    const [code, sentence] = wrongs[reason] ?? [
-      'unreadable-file',
-      `The system could not read the file (${reason}); try it from another place.`,
-    ];
-    throw new InputError(code, path, sentence);
-  }
+export async function readFileBytes(
+  path: string,
+  options: { readonly most?: number } = {},
+): Promise<Uint8Array> {
+  checkFields(options, 'options', { 'most?': checkSize });
+  const { most = 2 ** 30 } = options;
+  return await wholeOf(filePieces(path), most, () => {
+    throw new InputError(
+      'file-too-large',
+      path,
+      `The file holds more than ${most} bytes, as many as are read; name a smaller one.`,
+    );
+  });
 }

@@ -28,6 +28,9 @@ export interface ReadRecording {
   readonly recorder: Recorder;
 }
 
+/** What a job says of how a recording is read, and its file's name. */
+export type HowRead = Pick<JobRecording, 'file' | 'text' | 'sound' | 'stretches'>;
+
 /** How much of a text is read between two reports. */
 const pieceBytes = 2 ** 22;
 
@@ -55,12 +58,11 @@ const pieceBytes = 2 ** 22;
  */
 export function readJobRecording(
   bytes: Uint8Array,
-  recording: Pick<JobRecording, 'file' | 'text' | 'sound' | 'stretches'>,
+  recording: HowRead,
   job: Job,
   onRead: (part: Fraction) => void = () => {},
 ): ReadRecording {
   checkBytes(bytes, 'bytes');
-  checkFields(recording, 'recording', namedRules);
   if (typeof onRead !== 'function') {
     throw new InputError(
       'not-a-function',
@@ -68,19 +70,33 @@ export function readJobRecording(
       `onRead is ${shown(onRead)}; it must be a function.`,
     );
   }
-  const { file, text, sound, stretches } = recording;
+  checkHow(recording);
+  if (isSound(bytes)) return readSoundAs(bytes, recording, job);
+  const { file, text, stretches } = recording;
+  const reader = delimitedReader({ ...text, name: file });
+  for (let from = 0; from < bytes.length; from += pieceBytes) {
+    reader.feed(bytes.subarray(from, from + pieceBytes));
+    onRead(Math.min(1, (from + pieceBytes) / bytes.length));
+  }
+  const { sweep, reading } = reader.end();
+  return { sweep: noted(sweep, stretches), reading, recorder: jobRecorder(job) };
+}
+
+/** Refuses a recording's entry that doesn't say how it is read. */
+export function checkHow(recording: HowRead): void {
+  checkFields(recording, 'recording', namedRules);
+  const { text, sound } = recording;
   if (text !== undefined) checkNameless(text, 'recording.text');
   if (sound !== undefined) checkNameless(sound, 'recording.sound');
+}
+
+/** Reads a sound recording as its job says. */
+export function readSoundAs(
+  bytes: Uint8Array,
+  { file, sound, stretches }: HowRead,
+  job: Job,
+): ReadRecording {
   const recorder = jobRecorder(job);
-  if (!isSound(bytes)) {
-    const reader = delimitedReader({ ...text, name: file });
-    for (let from = 0; from < bytes.length; from += pieceBytes) {
-      reader.feed(bytes.subarray(from, from + pieceBytes));
-      onRead(Math.min(1, (from + pieceBytes) / bytes.length));
-    }
-    const { sweep, reading } = reader.end();
-    return { sweep: noted(sweep, stretches), reading, recorder };
-  }
   if (!sound) {
     throw new InputError(
       'no-scale',
@@ -106,6 +122,7 @@ function checkNameless(options: unknown, path: string): void {
   throw new InputError('not-a-group', path, `${path} is ${shown(options)}; it must be an object.`);
 }
 
-function noted(sweep: Sweep, stretches: JobRecording['stretches']): Sweep {
+/** The samples with what was noted of stretches. */
+export function noted(sweep: Sweep, stretches: JobRecording['stretches']): Sweep {
   return stretches ? checkSweep({ ...sweep, stretches }) : sweep;
 }

@@ -82,7 +82,7 @@ export function chooseColumns(
     if (column.unit !== 'counts' && column.unit !== '%') return column;
     return { ...column, voltsPerUnit: scaleOf(column, options, table, path) };
   };
-  return {
+  const columns: ReadColumns = {
     ...(time && {
       time: { ...place(time, table), ...timeUnitOf(time.index, options, table, path) },
     }),
@@ -91,6 +91,26 @@ export function chooseColumns(
     ...(second && { second: volts(second) }),
     ...(position && { position: place(position, table) }),
   };
+  if (options.voltsPerUnit !== undefined) refuseNeedless(columns);
+  return columns;
+}
+
+/** Refuses a scale where no column is in counts or percent: who gave it takes the readings for other ones than they are read as. */
+function refuseNeedless({ signal, supply, second }: ReadColumns): void {
+  if ([signal, supply, second].some((column) => column?.voltsPerUnit !== undefined)) return;
+  const { name, unit, unitFrom } = signal;
+  const because = {
+    option: `are read in ${unit}, as the option signalUnit says`,
+    heading: `are read in ${unit}, for its heading says ${unit}`,
+    values: `are read in ${unit}`,
+    assumed: `are taken for ${unit}, for no heading tells their unit`,
+  }[unitFrom];
+  const column = name === '' ? `column ${signal.index}` : `the column “${name}”`;
+  throw new InputError(
+    'needless-scale',
+    'options.voltsPerUnit',
+    `The readings of ${column} ${because}, and voltsPerUnit is the scale of counts or percent; leave it out, or say by the option signalUnit that they are "counts" or "%".`,
+  );
 }
 
 function refuseSame(choices: Readonly<Record<string, Choice | undefined>>): void {

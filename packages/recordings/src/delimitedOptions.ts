@@ -39,7 +39,7 @@ export interface DelimitedOptions {
   readonly timeUnit?: TimeUnit;
   /** The unit of the voltages, supply and second track included; it comes before what the heading says, which holds when it is left out. */
   readonly signalUnit?: SignalUnit;
-  /** Volts that one count or one percent stands for, any but 0; needed for such a unit, and only for it. */
+  /** Volts that one count or one percent stands for, above 0; needed for such a unit, and refused where no column has one. */
   readonly voltsPerUnit?: number;
   /** Samples per second, above 0, for a file without times; no column is read as times then. */
   readonly sampleRate?: number;

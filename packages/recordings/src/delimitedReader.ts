@@ -14,7 +14,7 @@ import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
 import { refusePoints } from './refusePoints.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
-import { checkBytes } from './shown.js';
+import { checkBytes, shown } from './shown.js';
 import type { TakenFrom } from './takenFrom.js';
 
 /** How a text file was read, so that a person can check it. */
@@ -50,7 +50,7 @@ export interface DelimitedRecording {
 
 /** Reads a text file that comes in pieces. */
 export interface DelimitedReader {
-  /** Takes the next bytes of the file. They may be changed only after the reader has ended. */
+  /** Takes the next bytes of the file, any number. They may be changed once this returns: a program can read all pieces into one place. */
   feed(bytes: Uint8Array): void;
   /** Hands out the samples that were read so far, and lets go of them, so that a long recording need not fit into memory. */
   take(): Samples;
@@ -64,22 +64,27 @@ const headSize = 65_536;
 /**
  * Reads delimited text that comes in pieces, cut anywhere; otherwise as {@link readDelimited}, with the same errors.
  *
+ * @param size Size of the whole file, bytes, 0 or more, where it is known beforehand. Room for all of its samples is then made at once, as
+ * its first rows tell how many there are, so that reading takes hardly more memory than the samples; it need not be exact. When left out, room is
+ * made as the rows come, which for a moment takes three times as much.
+ *
  * @example
  * const reader = delimitedReader({ name: 'idle.csv' });
  * for (const piece of ['time (ms),sig', 'nal (V)\n0,0.5', '12\n1500,0.518\n']) reader.feed(new TextEncoder().encode(piece));
  * reader.end().sweep.signal[0] // => 0.512
  */
-export function delimitedReader(options: DelimitedOptions = {}): DelimitedReader {
+export function delimitedReader(options: DelimitedOptions = {}, size?: number): DelimitedReader {
   checkOptions(options);
+  if (size !== undefined) checkSize(size);
   const path = options.name ?? 'recording';
   const pieces: Uint8Array[] = [];
-  let size = 0;
+  let held = 0;
   let open: Opened | undefined;
 
   const begin = (isWhole: boolean): Opened => {
-    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces, size);
+    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces, held);
     pieces.length = 0;
-    open = opened(bytes.subarray(0, headSize), isWhole, options, path);
+    open = opened(bytes.subarray(0, headSize), isWhole, { ...options, name: path }, size);
     open.scanner.scan(open.recode(bytes.subarray(headSize)));
     return open;
   };
@@ -87,9 +92,10 @@ export function delimitedReader(options: DelimitedOptions = {}): DelimitedReader
     feed(bytes) {
       checkBytes(bytes, 'bytes');
       if (open) return open.scanner.scan(open.recode(bytes));
-      pieces.push(bytes);
-      size += bytes.length;
-      if (size >= headSize) begin(false);
+      held += bytes.length;
+      const isHead = held >= headSize;
+      pieces.push(isHead ? bytes : Uint8Array.from(bytes));
+      if (isHead) begin(false);
     },
     take() {
       return open ? open.scanner.take() : { time: new Float64Array(), signal: new Float64Array() };
@@ -121,9 +127,10 @@ interface Opened {
 function opened(
   head: Uint8Array,
   isWhole: boolean,
-  options: DelimitedOptions,
-  path: string,
+  options: DelimitedOptions & { readonly name: string },
+  size: number | undefined,
 ): Opened {
+  const path = options.name;
   const encoding = findEncoding(head, isWhole, path);
   const recode = recoder(encoding);
   const bytes = recode(head);
@@ -150,6 +157,7 @@ function opened(
     },
     firstRow + 1,
     path,
+    size === undefined ? undefined : size / (encoding.startsWith('utf-16') ? 2 : 1),
   );
   scanner.scan(bytes.subarray(starts[firstRow]));
   return {
@@ -177,6 +185,12 @@ function sampleRateOf(
   if (sampleRate !== undefined) return { hertz: sampleRate, from: 'option' };
   const hertz = preambleRate(lines.slice(0, longestPreamble));
   return hertz === undefined ? undefined : { hertz, from: 'preamble' };
+}
+
+function checkSize(size: number): void {
+  if (Number.isSafeInteger(size) && size >= 0) return;
+  const wrong = `size is ${shown(size)}; it must be a number of bytes, 0 or more.`;
+  throw new InputError('not-a-count', 'size', wrong);
 }
 
 const nothing = new Uint8Array(0);

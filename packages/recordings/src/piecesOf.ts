@@ -25,6 +25,8 @@ interface ByteStream {
 
 /** What is used of a file in a browser. */
 interface ByteFile {
+  /** How many bytes it has, 0 or more; not known when left out. */
+  readonly size?: number;
   stream(): ByteStream;
 }
 
@@ -52,6 +54,11 @@ export async function* piecesOf(source: RecordingSource): AsyncGenerator<Uint8Ar
   } finally {
     await reader.cancel();
   }
+}
+
+/** How many bytes a recording has, where its source tells that beforehand. */
+export function sizeOf(source: RecordingSource): number | undefined {
+  return isSource(source) && 'stream' in source ? source.size : undefined;
 }
 
 function isSource(value: unknown): value is RecordingSource {

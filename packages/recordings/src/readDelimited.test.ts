@@ -679,6 +679,24 @@ describe('readings in counts and percent', () => {
     expect(error).toMatchObject({ code: 'no-scale', place: { line: 1, column: 3 } });
     expect(error.message).toMatch(/voltsPerUnit.*hundredth/);
   });
+
+  it.each([
+    ['t,U (mV)\n0,512\n1,1023\n', {}, 'its heading says mV'],
+    ['t,U\n0,512\n1,1023\n', {}, 'taken for V'],
+    ['t,U\n0,512\n1,1023\n', { signalUnit: 'mV' }, 'mV, as the option signalUnit says'],
+  ] as const)('refuse a scale that nothing is scaled by: %j', (text, options, said) => {
+    const error = refusal(text, { voltsPerUnit: 0.005, ...options });
+    expect(error).toMatchObject({ code: 'needless-scale', path: 'options.voltsPerUnit' });
+    expect(error.message).toContain(said);
+    expect(error.message).toMatch(/counts or percent.*signalUnit/);
+  });
+
+  it('take a scale that the supply alone needs', () => {
+    const text = 't,U (V),supply (counts)\n0,0.5,1000\n1,0.6,1000\n';
+    const { sweep } = readDelimited(text, { supplyColumn: 2, voltsPerUnit: 0.005 });
+    expect(sweep.signal).toEqual(Float64Array.of(0.5, 0.6));
+    expect(sweep.supply).toEqual(Float64Array.of(5, 5));
+  });
 });
 
 describe('what stands around the rows', () => {

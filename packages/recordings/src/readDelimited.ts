@@ -18,7 +18,7 @@ import { checkBytes } from './shown.js';
  * `binary-file`, `no-numbers`, `one-column`, `one-sample`, `missing-field`, `extra-field`,
  * `not-a-number`, `not-finite`, `time-backwards`, `mixed-times`, `endless-line`, `ambiguous-comma`, `heading-mismatch`,
  * `unknown-unit`, `no-scale`, `no-time-column`, `no-signal-column`; for an option, with its name as `path`:
- * `not-one-of`, `out-of-range`, `two-times`, `no-such-column`, `ambiguous-column`, `same-column`.
+ * `not-one-of`, `out-of-range`, `two-times`, `needless-scale`, `no-such-column`, `ambiguous-column`, `same-column`.
  *
  * @example
  * const text = 'time (ms);signal (V)\n0;0,512\n1500;0,518\n';

@@ -2,6 +2,7 @@ import { createReadStream, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { delimitedReader } from './delimitedReader.js';
 import { readDelimited } from './readDelimited.js';
 import { readRecording } from './readRecording.js';
 import { samplesOf } from './samplesOf.js';
@@ -51,3 +52,23 @@ test('a stream without an end of its first line is refused early', async () => {
   });
   await expect(readRecording(endless)).rejects.toMatchObject({ place: { line: 1 } });
 });
+
+test.each([100, 1009, 70_000])('pieces of %i bytes may all come in one place', async (size) => {
+  async function* pieces() {
+    const bytes = Buffer.from(text);
+    const place = Buffer.alloc(size);
+    for (let from = 0; from < bytes.length; from += size) {
+      yield place.subarray(0, bytes.copy(place, 0, from));
+    }
+  }
+  expect(await readRecording(pieces(), { supplyColumn: 2 })).toEqual(whole);
+});
+
+test.each([0, 10, text.length, 1e9, Number.MAX_SAFE_INTEGER])(
+  'a size of %d bytes that was told changes nothing but the room',
+  (size) => {
+    const reader = delimitedReader({ supplyColumn: 2 }, size);
+    reader.feed(new TextEncoder().encode(text));
+    expect(reader.end().sweep).toEqual(whole.sweep);
+  },
+);

@@ -1,6 +1,6 @@
 import type { DelimitedOptions } from './delimitedOptions.js';
 import { type DelimitedRecording, delimitedReader } from './delimitedReader.js';
-import { piecesOf, type RecordingSource } from './piecesOf.js';
+import { piecesOf, type RecordingSource, sizeOf } from './piecesOf.js';
 
 /**
  * Reads a recorded sweep from a file that comes in pieces, as {@link readDelimited} reads a whole one: the memory that it takes is that of
@@ -17,7 +17,7 @@ export async function readRecording(
   source: RecordingSource,
   options: DelimitedOptions = {},
 ): Promise<DelimitedRecording> {
-  const reader = delimitedReader(options);
+  const reader = delimitedReader(options, sizeOf(source));
   for await (const piece of piecesOf(source)) reader.feed(piece);
   return reader.end();
 }

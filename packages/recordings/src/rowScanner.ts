@@ -58,8 +58,14 @@ export interface RowScanner {
  * too, unless it is the headings again; text below the last row is passed over.
  *
  * @param firstLine The number of the first line that is scanned, counted from 1.
+ * @param size About how many bytes will be scanned, where that is known.
  */
-export function rowScanner(layout: RowLayout, firstLine: number, path: string): RowScanner {
+export function rowScanner(
+  layout: RowLayout,
+  firstLine: number,
+  path: string,
+  size?: number,
+): RowScanner {
   const roles = columnRoles.filter((role) => role === 'time' || layout.columns[role] !== undefined);
   const row = plainRow(layout, roles);
   const { values } = row;
@@ -81,6 +87,8 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
   let footer: InputError | undefined;
   let unread: Writable<UnreadRows>[] = [];
   let clock: RunningClock | undefined;
+  let scanned = 0;
+  let isTaken = false;
 
   /** Reads the values of a line field by field; whether it is a row. */
   const readFields = (bytes: Uint8Array, start: number): boolean => {
@@ -157,11 +165,19 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
     withoutReading += 1;
   };
 
-  const makeRoom = (least: number): void => {
+  const makeRoom = (least: number, wanted = 0): void => {
     const room = samples.columns[0]!.length;
     if (room >= least) return;
-    const size = Math.max(least, 2 * room);
-    samples.columns = samples.columns.map((column) => sized(column, size));
+    samples.columns = enlarged(samples.columns, least, wanted || 2 * room);
+  };
+
+  /** Makes room for the rows of a piece; where the file's size is known for all that follow, as many as this piece tells. */
+  const makeRoomFor = (bytes: Uint8Array): void => {
+    const here = expectedRows(bytes);
+    const left = size === undefined || isTaken ? 0 : size - scanned;
+    const ahead = samples.kept + Math.ceil((here * left) / Math.max(1, bytes.length));
+    makeRoom(samples.kept + here, left > 0 && ahead <= mostRoom ? ahead : 0);
+    scanned += bytes.length;
   };
 
   /** Reads the rows that can be read straight through; where the first that can't begins. */
@@ -180,7 +196,7 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
 
   const scanLines = (bytes: Uint8Array): void => {
     const before = samples.kept;
-    makeRoom(before + expectedRows(bytes));
+    makeRoomFor(bytes);
     let at = 0;
     while (at < bytes.length) {
       const next = isOnClock || footer ? at : scanPlain(bytes, at);
@@ -223,6 +239,7 @@ export function rowScanner(layout: RowLayout, firstLine: number, path: string): 
       );
       samples.columns = roles.map(() => new Float64Array(0));
       samples.kept = 0;
+      isTaken = true;
       if (unread.length > 0) taken.unread = unread;
       unread = [];
       return taken as unknown as Samples;
@@ -244,6 +261,9 @@ function noReadingIn(
   const { index } = layout.columns.signal;
   return isSignals ? noReadingOf(fieldText(bytes, bounds, index)) : 'none';
 }
+
+/** Room for more rows than this is made as they come: a size that was told wrong must not take the memory of all programs. */
+const mostRoom = 2 ** 29;
 
 /** So many rows are measured to tell how many there are. */
 const measuredRows = 1000;
@@ -329,10 +349,24 @@ function fieldBounds(size: number): FieldBounds {
   };
 }
 
-function sized(values: Float64Array<ArrayBuffer>, size: number): Float64Array<ArrayBuffer> {
-  const larger = new Float64Array(size);
-  larger.set(values);
-  return larger;
+/** The columns with more room: as much as is wanted where the system gives it, else the least. Rooms that no row is written to take no memory. */
+function enlarged(
+  columns: readonly Float64Array<ArrayBuffer>[],
+  least: number,
+  wanted: number,
+): Float64Array<ArrayBuffer>[] {
+  const grown = (room: number) =>
+    columns.map((column) => {
+      const larger = new Float64Array(room);
+      larger.set(column);
+      return larger;
+    });
+  try {
+    return grown(Math.max(least, wanted));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return grown(least);
+  }
 }
 
 function refuseEndless(line: number, path: string): never {

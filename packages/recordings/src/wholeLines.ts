@@ -40,7 +40,8 @@ export function wholeLines(refuseEndless: () => never): WholeLines {
       }
       const end = Math.max(lastEnd(bytes), from);
       if (end > from) runs.push(bytes.subarray(from, end));
-      begun = bytes.slice(end);
+      // A copy, whatever kind of bytes they are: a Buffer's slice would be none.
+      begun = Uint8Array.from(bytes.subarray(end));
       return runs;
     },
     rest() {

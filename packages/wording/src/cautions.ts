@@ -1,3 +1,5 @@
+import type { Advice } from '@truesweep/core';
+
 /** What a caution is about. */
 export type Caution =
   | 'manual-first'
@@ -33,3 +35,48 @@ export const cautions: Readonly<Record<Caution, string>> = {
   'manual-first':
     "The machine's service manual, local rules and licensed practice come before all this.",
 };
+
+/** The cautions that concern whoever does what is advised. */
+const ofAdvice: Readonly<Record<Advice, readonly Caution[]>> = {
+  refit: ['snaps-shut', 'electronic-throttle'],
+  'replace-sensor': ['battery-and-fuel', 'static', 'snaps-shut', 'electronic-throttle'],
+  'prove-connection': ['static', 'unplugged', 'fingers'],
+  'remove-interference': ['unplugged', 'battery-and-fuel'],
+  'check-wiring': ['unplugged', 'limiter'],
+  'check-adjustment': ['fingers', 'snaps-shut', 'not-hall'],
+  'state-tolerances': ['starting-points', 'manual-first'],
+  'record-more-returns': ['unplugged', 'fingers'],
+  'record-again': ['unplugged', 'fingers'],
+  'record-faster': ['unplugged', 'fingers'],
+  'record-without-smoothing': ['unplugged', 'fingers'],
+  'record-quieter': ['unplugged', 'fingers'],
+  'record-whole-strokes': ['unplugged', 'fingers'],
+  'couple-directly': ['unplugged', 'fingers'],
+  'change-range': ['unplugged', 'fingers'],
+  'record-every-reading': ['unplugged', 'fingers'],
+  'complete-recording': ['unplugged', 'fingers'],
+  'finer-instrument': ['unplugged', 'fingers'],
+  'tighten-criteria': ['starting-points', 'manual-first'],
+  'tell-units': ['starting-points', 'manual-first'],
+};
+
+/**
+ * The cautions that concern what is advised, in their usual order; where a fault was found those for hands at the throttle too.
+ *
+ * @example
+ * adviceCautions(['refit'], false) // => ['electronic-throttle', 'snaps-shut']
+ */
+export function adviceCautions(advice: readonly Advice[], isFault: boolean): readonly Caution[] {
+  const concerned = new Set(advice.flatMap((one) => ofAdvice[one]));
+  if (isFault) for (const one of ['unplugged', 'fingers'] as const) concerned.add(one);
+  return (Object.keys(cautions) as Caution[]).filter((one) => concerned.has(one));
+}
+
+/**
+ * Stands below the cautions that concern a command, where the others are left out.
+ *
+ * @example
+ * moreCautionsSentence.includes('truesweep --help') // => true
+ */
+export const moreCautionsSentence =
+  "The machine's service manual, local rules and licensed practice come first. “truesweep --help” prints all the cautions.";

@@ -1,3 +1,5 @@
+import type { RatingChecks } from '@truesweep/core';
+
 /**
  * What the command line says of itself.
  *
@@ -11,6 +13,7 @@ export const commandHelp = {
   files:
     "recordings to judge, as text with a column of times and one of voltages; the job's own when left out",
   job: 'the job: sensor, hook-up and instrument (JSON)',
+  largest: 'read no larger recording than this',
   short: 'print only the verdict, its cause and what to do next',
   plan: 'Advise on the limiting resistor, and show what each wrong connection would do.',
   wiperCurrent: "the wiper contact's largest continuous current, such as 1 mA",
@@ -23,6 +26,10 @@ export const commandHelp = {
     'Print what changed between two recordings of one sensor, such as before and after cleaning.',
   before: 'the earlier recording',
   after: 'the later recording',
+  writeJob:
+    "Write a job's file: sensor, hook-up and instrument, from options, or asked for one by one on a terminal.",
+  jobRecording: 'a recording that belongs to the job; name each by an option of its own',
+  overwriteJob: 'replace a plain file of that name; never a recording',
   terminals: 'Tell from ohmmeter readings which terminal is which.',
   pinReadings:
     'two terminals and their resistance with the throttle closed and open, such as A,B=5k/5k; OL for over-range, - for not taken',
@@ -32,6 +39,7 @@ export const commandHelp = {
   spotTravel: 'where on the travel the spot is',
   spotWidth: 'how wide the spot is, a part of the travel',
   stroke: 'how long the hand takes from stop to stop',
+  every: "how often the job's own instrument takes a sample, such as 1 ms",
   passes: 'over how many passes it is looked for',
   setClosed: 'Tell how far to turn a sensor with slotted holes for the wanted closed reading.',
   readingNow: 'the closed reading now',
@@ -74,6 +82,19 @@ close by:
 A worked example. Before you record, know what to look for:
 
   truesweep expect --job outboard.job.json
+`,
+  writeJobMore: `
+A worked example. A sensor is on the bench for the first time; on a terminal
+you are asked for the rest, with an example for each:
+
+  truesweep write-job --out outboard.job.json
+
+Or all at once, for a script:
+
+  truesweep write-job --out outboard.job.json --title "Port engine" \\
+    --sensor "Throttle position sensor" --track 5k --source 5V --limiter 1k \\
+    --instrument "Bench logger" --input-resistance 10M --closed-at 10% \\
+    --open-at 88% --closed-tolerance 2% --open-tolerance 3%
 `,
   compareMore: `
 A worked example. You recorded the sensor, cleaned its track, and recorded it
@@ -154,6 +175,37 @@ could not be judged):
 } as const satisfies Record<string, string>;
 
 /**
+ * Said by the command line where nothing tells how often a job's own instrument takes a sample.
+ *
+ * @example
+ * intervalTakenSentence('logger', '4 ms').includes('--every') // => true
+ */
+export function intervalTakenSentence(name: string, interval: string): string {
+  return `How often “${name}” samples is not told: it is taken to do so every ${interval}, the slowest that shows the spot surely. Tell how often it does by --every, such as 1 ms.`;
+}
+
+/**
+ * Said by the command line where ratings were not given that a limiting resistor is chosen by.
+ *
+ * @example
+ * giveRatingsSentence(['wiper']) // => 'Give the ratings of the data sheet by --wiper-current, such as 1 mA.'
+ */
+export function giveRatingsSentence(parts: readonly (keyof RatingChecks)[]): string {
+  const options = parts.flatMap((part) => ratingOptions[part] ?? []);
+  const listed =
+    options.length < 2
+      ? options.join('')
+      : `${options.slice(0, -1).join(', ')}, and ${options.at(-1)}`;
+  return `Give the ratings of the data sheet by ${listed}.`;
+}
+
+const ratingOptions: Readonly<Partial<Record<keyof RatingChecks, string>>> = {
+  track: '--track-power, such as 0.2 W',
+  wiper: '--wiper-current, such as 1 mA',
+  source: '--source-current, such as 100 mA',
+};
+
+/**
  * Refused: neither files nor a job that lists any.
  *
  * @example
@@ -179,6 +231,54 @@ export function unknownShellSentence(shell: string): string {
  * standardInputName // => 'standard input'
  */
 export const standardInputName = 'standard input';
+
+/** What is read of an input where no option says more, bytes: 1 GB. */
+export const usualLargest: number = 2 ** 30;
+
+/**
+ * Refused: an input that is larger than is read.
+ *
+ * @param limit The limit as it is written, such as 1 GB.
+ * @param wanted What would be enough, as it is written; a size such as the limit's double where it isn't known.
+ *
+ * @example
+ * tooLargeSentence('1 GB', '2 GB') // => 'It holds more than 1 GB, as much as is read; name only what is to be judged, or have more read with --largest "2 GB".'
+ */
+export function tooLargeSentence(limit: string, wanted: string): string {
+  return `It holds more than ${limit}, as much as is read; name only what is to be judged, or have more read with --largest "${wanted}".`;
+}
+
+/**
+ * Refused: what is read as a job without an end.
+ *
+ * @example
+ * noJobSentence.includes('16 MB') // => true
+ */
+export const noJobSentence =
+  'It holds more than 16 MB, and no job is that large; name the file that holds the job.';
+
+/**
+ * Refused: what is no size of a file.
+ *
+ * @example
+ * notASizeSentence('much').includes('such as 4 GB') // => true
+ */
+export function notASizeSentence(text: string): string {
+  return `--largest is ${JSON.stringify(text)}; it must be a size above 0 in KB, MB or GB, such as 4 GB.`;
+}
+
+/**
+ * Said of an input that gives nothing yet.
+ *
+ * @param what What is waited for: a recording, a job, a report.
+ * @param where What it was to come from: the standard input, or a file.
+ *
+ * @example
+ * waitingSentence('a recording', 'the standard input') // => 'waiting for a recording on the standard input …'
+ */
+export function waitingSentence(what: string, where: string): string {
+  return `waiting for ${what} on ${where} …`;
+}
 
 /**
  * Refused: `-` for more than one input.
@@ -220,7 +320,7 @@ export function notJudgedSentence(files: readonly string[], count: number): stri
  * outputIsInputSentence('port.csv').includes('port.csv') // => true
  */
 export function outputIsInputSentence(input: string): string {
-  return `Nothing was written: this is ${input}, which the report is made from; name another file to write.`;
+  return `Nothing was written: this is ${input}, which it is made from or names; name another file to write.`;
 }
 
 /**

@@ -7,7 +7,7 @@ export {
   carryWords,
 } from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
-export { type Caution, cautions } from './cautions.js';
+export { adviceCautions, type Caution, cautions, moreCautionsSentence } from './cautions.js';
 export { checkPageWords, restsOnWords } from './checkPageWords.js';
 export { checkRows, limitSources } from './checkRows.js';
 export {
@@ -31,6 +31,10 @@ export { closedSettingSentences } from './closedSettingSentences.js';
 export {
   brokenOutputSentence,
   commandHelp,
+  giveRatingsSentence,
+  intervalTakenSentence,
+  noJobSentence,
+  notASizeSentence,
   nothingToScoreSentence,
   notJudgedLabel,
   notJudgedSentence,
@@ -39,8 +43,20 @@ export {
   plotWords,
   refusalSentence,
   standardInputName,
+  tooLargeSentence,
   unknownShellSentence,
+  usualLargest,
+  waitingSentence,
 } from './commandHelp.js';
+export {
+  type CommandPart,
+  eitherSentence,
+  lackingSentence,
+  noValueSentence,
+  spareWordSentence,
+  unknownCommandSentence,
+  unknownOptionSentence,
+} from './commandWords.js';
 export {
   cannotShowSentences,
   comparisonWords,
@@ -100,6 +116,7 @@ export {
   assumptionSentences,
   displayWords,
   instrumentWords,
+  notByHandSentence,
   settingSentence,
   shownBySentence,
   sightLabels,
@@ -109,6 +126,14 @@ export {
   unprovedLabels,
   unprovedSentence,
 } from './instrumentWords.js';
+export {
+  answersEndedSentence,
+  fileIsThereSentence,
+  type JobEntryWords,
+  jobEntries,
+  jobQuestion,
+  jobWrittenSentence,
+} from './jobEntries.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';

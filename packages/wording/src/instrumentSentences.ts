@@ -8,6 +8,7 @@ import {
   addLoadSentence,
   assumptionSentences,
   instrumentWords,
+  notByHandSentence,
   settingSentence,
   shownBySentence,
   sightLabels,
@@ -85,11 +86,22 @@ export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentenc
     meterOnly: meterOnly
       ? [
           stepByStepSentence({
-            step: text(meterOnly.step, '%'),
-            steps: meterOnly.steps,
+            step: text((meterOnly.byHand ?? meterOnly).step, '%'),
+            steps: (meterOnly.byHand ?? meterOnly).steps,
             wait: text(meterOnly.wait, 's'),
-            total: text(meterOnly.total, 's'),
+            total: text((meterOnly.byHand ?? meterOnly).total, 's'),
           }),
+          ...(meterOnly.byHand
+            ? [
+                notByHandSentence({
+                  step: text(meterOnly.step, '%'),
+                  steps: meterOnly.steps,
+                  narrowest: text(meterOnly.byHand.narrowest, '%'),
+                  width: text(sought.width, '%'),
+                  shownBy: named('surely'),
+                }),
+              ]
+            : []),
           ...(meterOnly.addLoad ? [addLoadSentence] : []),
           unprovedSentence(meterOnly.unproved),
         ]

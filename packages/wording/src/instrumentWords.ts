@@ -167,6 +167,24 @@ export function stepByStepSentence(way: {
 }
 
 /**
+ * Said where the steps that a spot asks for are finer than a hand sets.
+ *
+ * @example
+ * const way = { step: '0.5 %', steps: 200, narrowest: '5 %', width: '1 %', shownBy: ['logger'] };
+ * notByHandSentence(way).includes('which no hand sets') // => true
+ */
+export function notByHandSentence(way: {
+  readonly step: string;
+  readonly steps: number;
+  readonly narrowest: string;
+  readonly width: string;
+  readonly shownBy: readonly string[];
+}): string {
+  const proof = way.shownBy.length > 0 ? way.shownBy.join('; ') : 'a recorder that is set as above';
+  return `To step over no spot of ${way.width} would take ${way.steps} steps of ${way.step} of the travel, which no hand sets. Between steps by hand a spot narrower than ${way.narrowest} can lie unseen: a meter alone does not prove that no spot of ${way.width} is there. These do: ${proof}.`;
+}
+
+/**
  * What stays unproved, as a sentence.
  *
  * @example

@@ -35,6 +35,7 @@ const madeOfFacts = [
   'carryWords',
   'dirtWords',
   'dropWords',
+  'jobEntries',
   'limiterSentences',
   'pinSentences',
   'pinWords',

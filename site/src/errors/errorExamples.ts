@@ -26,6 +26,7 @@ import {
   nothingToScoreSentence,
   oneInputSentence,
   outputIsInputSentence,
+  tooLargeSentence,
 } from '@truesweep/wording';
 
 /** What provokes a refusal; or, where that takes files or the command line, what is said then. */
@@ -217,6 +218,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
   'missing-file': named('port.csv', 'There is no such file; check its name and folder.'),
   'not-a-file': named('recordings', 'This is a folder; name a file in it.'),
   'unreadable-file': named('port.csv', 'The file may not be read; ask its owner for the right to.'),
+  'file-too-large': named('port.csv', tooLargeSentence('1 GB', '2 GB')),
   'file-exists': named(
     'shelf.json',
     'Nothing was written. There is a file of this name already; choose another name, or ask to overwrite it.',
@@ -253,6 +255,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
   'no-signal-column': read('t (s),n\n0,0.5\n1,0.6\n', { timeColumn: 0 }),
   'no-time-column': read('a (V),b (V)\n5,0.5\n3,0.6\n'),
   'no-scale': read('t (s),U (counts)\n0,5\n1,6\n'),
+  'needless-scale': read('t (s),U (mV)\n0,500\n1,600\n', { voltsPerUnit: 0.005 }),
   'no-coupling': () =>
     readJobRecording(
       sound(1),

@@ -111,10 +111,10 @@ const inJob = 'of a job only what is wrong for parseJob is refused';
 /** Every function of recordings. */
 export const recordingsRecipes: Recipes = {
   delimitedReader: {
-    args: () => [readOptions(), bytes()],
-    call: async (options: never, input: never) => {
+    args: () => [readOptions(), bytes(), 40],
+    call: async (options: never, input: never, size: never) => {
       const { delimitedReader } = await import('@truesweep/recordings');
-      const reader = delimitedReader(options);
+      const reader = delimitedReader(options, size);
       reader.feed(input);
       return reader.end();
     },
@@ -153,6 +153,14 @@ export const jobsRecipes: Recipes = {
   jobTolerances: { args: () => [job()] },
   parseJob: { args: () => [structuredClone(whole)], weight: 3 },
   readJob: { args: () => [JSON.stringify(whole), 'shelf.json'] },
+  readJobPieces: {
+    args: () => [
+      pieces(),
+      { file: 'a.csv', text: { delimiter: ',', timeColumn: 0 } },
+      job(),
+      { size: 40 },
+    ],
+  },
   readJobRecording: {
     args: () => [
       bytes(),
@@ -174,8 +182,17 @@ const belowFile = (path: unknown) =>
 
 /** Every function of jobs that touches files. */
 export const jobsNodeRecipes: Recipes = {
+  filePieces: {
+    args: () => ['LICENSE'],
+    call: async (path: never) => {
+      const { filePieces } = await import('@truesweep/jobs/node');
+      let size = 0;
+      for await (const piece of filePieces(path)) size += piece.length;
+      return size;
+    },
+  },
   loadJob: { args: () => ['examples/outboard-sensor.job.json'] },
-  readFileBytes: { args: () => ['LICENSE'] },
+  readFileBytes: { args: () => ['LICENSE', { most: 1e6 }] },
   saveJob: {
     args: () => ['no.json', job(), { overwrite: false }],
     call: async (path: never, ...rest: never[]) => {

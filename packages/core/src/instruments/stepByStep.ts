@@ -16,6 +16,17 @@ export interface StepByStep {
   readonly wait: Seconds;
   /** For all steps one way, s, above 0. */
   readonly total: Seconds;
+  /** The same with the finest steps that a hand sets, where those above are finer; left out where a hand can set them. */
+  readonly byHand?: {
+    /** How far to turn at a time, a part of the travel. */
+    readonly step: Travel;
+    /** How many steps there are one way, 1 or more. */
+    readonly steps: number;
+    /** For all steps one way, s, above 0. */
+    readonly total: Seconds;
+    /** The narrowest spot that is surely met, a part of the travel: a narrower one may lie between two steps. */
+    readonly narrowest: Travel;
+  };
   /** Whether to let the meter keep its extremes during a slow sweep as well. */
   readonly keepExtremes: boolean;
   /** Whether to add a load, for without one nothing pulls the signal of a lifted wiper away. */
@@ -23,6 +34,11 @@ export interface StepByStep {
   /** What stays unproved even so, as codes. */
   readonly unproved: readonly Unproved[];
 }
+
+/**
+ * The finest steps of the travel that a hand sets and holds against the spring: some two degrees of a plate's 80; common practice, no source.
+ */
+const finestByHand: Travel = 0.025;
 
 /**
  * The way to find a worn spot where only a digital meter is at hand: turn in small steps and wait at each. Steady faults show; what lasts no longer
@@ -43,14 +59,26 @@ export function stepByStep(meter: DigitalMeter, width: Travel, hasLoad: boolean)
   const { aperture, deadTime = 0, rangeChange } = meter;
   const { displayInterval = aperture + deadTime, keepsExtremes = false } = meter;
   const wait = 2 * (aperture + deadTime) + displayInterval + (rangeChange?.blank ?? 0);
-  const steps = Math.ceil(1 / step - 1e-9);
+  const steps = stepsOf(step);
   return {
     step,
     steps,
     wait,
     total: steps * wait,
+    ...(step < finestByHand && {
+      byHand: {
+        step: finestByHand,
+        steps: stepsOf(finestByHand),
+        total: stepsOf(finestByHand) * wait,
+        narrowest: 2 * finestByHand,
+      },
+    }),
     keepExtremes: keepsExtremes,
     addLoad: !hasLoad,
     unproved: ['short-dropouts', 'while-moving', 'snap-closing', 'scatter-of-closed'],
   };
+}
+
+function stepsOf(step: Travel): number {
+  return Math.ceil(1 / step - 1e-9);
 }

@@ -1,0 +1,80 @@
+import { cautions } from '@truesweep/wording';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { run } from './run.js';
+
+async function truesweep(...args: string[]): Promise<string> {
+  let out = '';
+  await run(args, {
+    width: 80,
+    colour: false,
+    print: (text) => {
+      out += text;
+    },
+    printError: () => {},
+  });
+  return out.replaceAll(/\s+/g, ' ');
+}
+
+const job = ['--job', 'examples/outboard-sensor.job.json'];
+const told = (out: string) =>
+  Object.entries(cautions)
+    .filter(([, sentence]) => out.includes(sentence))
+    .map(([name]) => name);
+const all = Object.keys(cautions);
+
+describe('the cautions are whole', () => {
+  test.each([
+    ['plan', ['plan', ...job]],
+    ['the help of the program', ['--help']],
+    ['the help of a command', ['score', '--help']],
+  ])('with %s', async (_, words) => {
+    expect(told(await truesweep(...words))).toEqual(all);
+  });
+});
+
+describe('elsewhere two lines, and where the rest stands', () => {
+  test.each([
+    ['terminals', ['terminals', 'A,B=5k/5k', 'A,C=1k/5k', 'B,C=5k/1k'], ['unplugged', 'limiter']],
+    ['expect', ['expect', ...job], ['unplugged', 'limiter']],
+    ['instruments', ['instruments', ...job], ['unplugged', 'fingers']],
+    [
+      'set-closed',
+      'set-closed --reading 0.6V --wanted 0.5V --turned 2 --then 0.7V'.split(' '),
+      ['fingers', 'snaps-shut'],
+    ],
+    [
+      'a sound sensor',
+      ['score', ...job, 'examples/recordings/sound.csv'],
+      ['electronic-throttle', 'snaps-shut'],
+    ],
+  ])('%s', async (_, words, wanted) => {
+    const out = await truesweep(...words);
+    expect(told(out)).toEqual(wanted);
+    expect(out).toMatch(/service manual.*“truesweep --help” prints all the cautions\. ?$/);
+  });
+});
+
+describe('where a fault was found', () => {
+  let out: string;
+  beforeAll(async () => {
+    out = await truesweep('score', '--short', ...job, 'examples/recordings/worn.csv');
+  });
+
+  test('all that concern what is advised: hands, leads, and what refits', () => {
+    expect(out).toContain('replace the sensor');
+    expect(told(out)).toEqual(
+      expect.arrayContaining([
+        'battery-and-fuel',
+        'static',
+        'fingers',
+        'snaps-shut',
+        'electronic-throttle',
+      ]),
+    );
+  });
+
+  test('also where only a better recording is advised: it is made by hand', async () => {
+    const slow = await truesweep('score', ...job, 'examples/recordings/too-slow.csv');
+    expect(told(slow)).toEqual(expect.arrayContaining(['unplugged', 'fingers']));
+  });
+});
