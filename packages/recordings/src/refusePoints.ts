@@ -32,10 +32,11 @@ export function refusePoints(
     ['time', time],
   ] as const) {
     if (!column || column.unit === 'V' || column.unit === 's' || column.unit === 'clock') continue;
-    const withPoint = rows
-      .map((row) => row[column.index] ?? '')
-      .filter((cell) => cell.includes('.'));
+    const cells = rows.map((row) => row[column.index] ?? '');
+    const withPoint = cells.filter((cell) => cell.includes('.'));
     if (withPoint.length === 0 || !withPoint.every((cell) => inThousands.test(cell))) continue;
+    // Times that are all written to a thousandth have a decimal sign; where only the longer ones have a point it parts thousands.
+    if (name === 'time' && withPoint.length === cells.filter(Boolean).length) continue;
     const [cell] = withPoint as [string];
     const line = rows.findIndex((row) => row[column.index] === cell);
     throw new InputError(
