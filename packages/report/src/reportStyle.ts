@@ -47,9 +47,9 @@ th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px s
   tr { break-inside: avoid; }
   .table { overflow: visible; margin-top: 4pt; }
   th, td { padding: 0.6pt 7pt 0.6pt 0; }
-  .trace-drawing { max-height: 50mm; }
-  .travel-map-drawing { max-height: 42mm; }
-  .drawings .drawing { max-height: 51mm; }
+  .trace-drawing { max-height: 45mm; }
+  .travel-map-drawing { max-height: 37mm; }
+  .drawings .drawing { max-height: 45mm; }
   .cautions { columns: 2; column-gap: 6mm; }
   .cautions h2 { column-span: all; }
   .cautions ul { margin: 0; padding-left: 1.2em; }

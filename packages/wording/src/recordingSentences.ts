@@ -201,7 +201,7 @@ export const supplyAssumedSentence =
  * uncertaintyAssumedSentence.includes('tell it to the job') // => true
  */
 export const uncertaintyAssumedSentence =
-  'How true the instrument reads was not told: one of its kind is taken for true to 1 % of a reading, to 3 % where it resolves 8 bits or fewer; tell it to the job.';
+  'How true the instrument reads was not told; it is taken for true to 1 % of a reading, of 8 bits to 3 %: tell it to the job.';
 
 /**
  * What the throttle did.

@@ -2,7 +2,6 @@ import type { Departure } from '../departures/departure.js';
 import { movementBeside } from '../departures/movementBeside.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
-import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
 import { type ThrottleScale, travelAtLevel } from '../movement/throttleScale.js';
