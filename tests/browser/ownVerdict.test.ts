@@ -63,6 +63,31 @@ test('one’s own recording is not judged by the example in the entries, but onc
   expect(complaints).toEqual([]);
 });
 
+test('numbers in another unit get no verdict, and one tap reads them in a unit that fits', async () => {
+  const { page, complaints } = await openPage(browser, path + asDemo);
+  const rows = (await readFile(sound, 'utf8')).trimEnd().split('\n');
+  const inMillivolts = rows.map((row) => {
+    const [time, signal, ...more] = row.split(',');
+    const volts = Number(signal);
+    return Number.isFinite(volts) && volts !== 0
+      ? [time, (1000 * volts).toFixed(3), ...more].join(',')
+      : row.replace(/\bm?V\b/g, 'V');
+  });
+  await choose(page, [given('logger.csv', `${inMillivolts.join('\n')}\n`)]);
+  await mine(page).check();
+  await expect.poll(() => answerOf(page)).toMatch(/logger\.csv: Inconclusive/);
+  expect(await page.locator('.judged').first().textContent()).toContain(
+    'The readings can’t be volts of this hook-up',
+  );
+  expect(await violationsOf(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Read the signal in mV' }).click();
+  await expect.poll(() => answerOf(page)).toMatch(/logger\.csv: Pass/);
+  expect(await answerOf(page)).toContain('1 snap (3 are asked for)');
+  expect(await restsOn(page).textContent()).toMatch(/Unit of the signal, as told here\s*mV/);
+  expect(await page.getByRole('button', { name: /^Read the signal/ }).count()).toBe(0);
+  expect(complaints).toEqual([]);
+});
+
 test('a verdict is gone at once when an entry changes, and the recording is judged anew by what stands there', async () => {
   const { page } = await openPage(browser, path + asDemo);
   await choose(page, [sound]);

@@ -32,7 +32,7 @@ describe('the cautions are whole', () => {
   });
 });
 
-describe('elsewhere two lines, and where the rest stands', () => {
+describe('elsewhere those that concern what is advised, and where the rest stands', () => {
   test.each([
     ['terminals', ['terminals', 'A,B=5k/5k', 'A,C=1k/5k', 'B,C=5k/1k'], ['unplugged', 'limiter']],
     ['expect', ['expect', ...job], ['unplugged', 'limiter']],
@@ -43,9 +43,9 @@ describe('elsewhere two lines, and where the rest stands', () => {
       ['fingers', 'snaps-shut'],
     ],
     [
-      'a sound sensor',
+      'a sound sensor, of which more is to be recorded',
       ['score', ...job, 'examples/recordings/sound.csv'],
-      ['electronic-throttle', 'snaps-shut'],
+      ['unplugged', 'fingers', 'electronic-throttle', 'snaps-shut'],
     ],
   ])('%s', async (_, words, wanted) => {
     const out = await truesweep(...words);

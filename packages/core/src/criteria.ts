@@ -135,11 +135,14 @@ export interface LoosenedCriterion {
 /**
  * The limits that are looser than their defaults, in the order of {@link Criteria}: a verdict by them lets through what others would not.
  *
+ * @throws InputError as {@link wholeCriteria} does.
+ *
  * @example
  * loosenedCriteria({ ...defaultCriteria, visibleSpan: 0.1 })[0] // => { name: 'visibleSpan', value: 0.1, loosest: 0.05, tooLoose: true }
  * loosenedCriteria(defaultCriteria) // => []
  */
-export function loosenedCriteria(criteria: Criteria): readonly LoosenedCriterion[] {
+export function loosenedCriteria(given: Criteria): readonly LoosenedCriterion[] {
+  const criteria = wholeCriteria(given);
   return Object.entries(loosest).flatMap(([key, [bound, looser]]) => {
     const name = key as LoosenedCriterion['name'];
     const value = criteria[name];

@@ -46,4 +46,7 @@ export const restsOnWords = {
   resolution: 'Smallest step of a reading',
   uncertainty: "Recorder's standard uncertainty",
   range: "Recorder's range",
+  signalUnit: 'Unit of the signal, as told here',
+  timeUnit: 'Unit of the times, as told here',
+  voltsPerUnit: 'Volts of one unit',
 } as const satisfies Record<string, string>;

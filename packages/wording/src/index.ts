@@ -194,7 +194,7 @@ export {
 } from './spotWords.js';
 export { stampsSentence } from './stampsSentence.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
-export { unitSentences } from './unitSentences.js';
+export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
 export {

@@ -20,6 +20,18 @@ export function unitSentences(units: readonly UnitThatFits[]): readonly string[]
   ];
 }
 
+/**
+ * What takes a column for one in a unit that fits.
+ *
+ * @example
+ * takeUnitWords({ column: 'time', unit: 'ms' }) // => 'Read the times in ms'
+ */
+export function takeUnitWords(unit: UnitThatFits): string {
+  const column = unit.column === 'time' ? 'times' : 'signal';
+  const bits = unit.bits === undefined ? '' : ` of ${unit.bits} bits`;
+  return `Read the ${column} in ${unit.unit}${bits}`;
+}
+
 function unitName({ unit, bits, voltsPerUnit = 0 }: UnitThatFits): string {
   const each = formatQuantity(voltsPerUnit, 'V');
   if (unit === 'counts')

@@ -16,9 +16,11 @@ import { demoFiles } from './demoFiles.js';
 import { JudgedPart } from './JudgedPart.js';
 import { jobForm } from './jobForm.js';
 import { Mine } from './Mine.js';
+import type { GivenJob } from './protocol.js';
 import { RestsOn } from './RestsOn.js';
 import { shortName } from './shortName.js';
 import { type FirstJudged, firstOf } from './sweepWorker.js';
+import { TakeUnits } from './TakeUnits.js';
 import { useJudged } from './useJudged.js';
 import { VerdictAnswer } from './VerdictAnswer.js';
 
@@ -34,6 +36,8 @@ export interface HeldSweep {
   readonly job?: Job | undefined;
   /** The entries that were said to be one's own, as they stood. */
   readonly mine?: string | undefined;
+  /** In which units the recordings are read, where that was told. */
+  readonly text?: GivenJob['text'] | undefined;
 }
 
 /** The calculator: recordings in, by a job or by what was entered; verdicts, traces, evidence and report out. Nothing is sent anywhere. */
@@ -58,7 +62,7 @@ export function CheckSweep(
   const standing = JSON.stringify(texts);
   const isMine = held.mine === standing;
   const byEntries = groundsOf('recordings', undefined, texts, isMine);
-  const grounds = groundsOf(chosen?.kind, job, texts, isMine);
+  const grounds = groundsOf(chosen?.kind, job, texts, isMine, held.text);
   const read = readForm(jobForm, texts);
   const refusals = 'refusals' in read ? read.refusals : {};
 
@@ -82,7 +86,7 @@ export function CheckSweep(
   useEffect(() => holdRecordings(chosen !== undefined && chosen.kind !== 'demo'), [chosen]);
 
   const choose = async (files: readonly File[]) => {
-    if (files.length > 0) hold({ chosen: await chosenFiles(files) });
+    if (files.length > 0) hold({ chosen: await chosenFiles(files), text: undefined });
   };
   const { kept } = props;
   const isStruck =
@@ -101,7 +105,7 @@ export function CheckSweep(
         onFiles={choose}
         onDemo={async () => {
           const files = await demoFiles();
-          hold({ chosen: { files, kind: 'demo' }, job: undefined });
+          hold({ chosen: { files, kind: 'demo' }, job: undefined, text: undefined });
         }}
       />
       {isByJob && (
@@ -167,6 +171,12 @@ export function CheckSweep(
             {checkPageWords.judgeAgain}
           </button>
         </p>
+      )}
+      {outcome?.kind === 'judged' && chosen?.kind !== 'report' && (
+        <TakeUnits
+          units={outcome.judged.recordings.flatMap(({ units }) => units)}
+          onText={(text) => hold({ text: { ...held.text, ...text } })}
+        />
       )}
       {shown && !isBusy && <RestsOn rows={shown.restsOn} />}
       {!isByJob && (

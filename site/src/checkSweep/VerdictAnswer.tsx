@@ -1,4 +1,4 @@
-import { jobOpenedSentence, verdictLabels, verdictMeanings } from '@truesweep/wording';
+import { jobOpenedSentence, verdictLabels } from '@truesweep/wording';
 import { shortName } from './shortName.js';
 import type { FirstJudged, Outcome } from './sweepWorker.js';
 
@@ -22,10 +22,9 @@ export function VerdictAnswer(props: {
       {origin !== undefined && <p>{origin}</p>}
       <p>{shown.title}</p>
       <ul>
-        {shown.recordings.map(({ name, verdict, recheck }) => (
+        {shown.recordings.map(({ name, verdict, said, recheck }) => (
           <li key={name}>
-            {shortName(name)}: <strong>{verdictLabels[verdict]}.</strong> {verdictMeanings[verdict]}{' '}
-            {recheck}
+            {shortName(name)}: <strong>{verdictLabels[verdict]}.</strong> {said} {recheck}
           </li>
         ))}
       </ul>

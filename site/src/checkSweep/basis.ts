@@ -23,15 +23,18 @@ export type Grounds =
  * What chosen files are judged by: a file among them, the job that is open, or the entries once someone said that they are theirs.
  *
  * @param isMine Whether the entries, as they stand, were said to be those of one's own sensor.
+ * @param text How recordings are read, where the page was told.
  */
 export function groundsOf(
   kind: Chosen['kind'] | undefined,
   job: Job | undefined,
   texts: Texts<(typeof jobForm)['entries']>,
   isMine: boolean,
+  text?: GivenJob['text'],
 ): Grounds {
-  if (kind !== undefined && kind !== 'recordings') return ready({ stretches: [] });
-  if (job) return ready({ job, stretches: [] });
+  const readBy = text && { text };
+  if (kind !== undefined && kind !== 'recordings') return ready({ stretches: [], ...readBy });
+  if (job) return ready({ job, stretches: [], ...readBy });
   const read = readForm(jobForm, texts);
   if ('refusals' in read) {
     const wrong = namesOf(jobForm).filter((name) => name in read.refusals);
@@ -39,7 +42,8 @@ export function groundsOf(
     return { kind: 'refused', why };
   }
   try {
-    const entered = ready({ job: jobOf(read.values), stretches: stretchesOf(read.values) });
+    const stretches = stretchesOf(read.values);
+    const entered = ready({ job: jobOf(read.values), stretches, ...readBy });
     if (isMine) return entered;
     return { kind: 'waiting', why: checkPageWords.sayMine, key: entered.key };
   } catch (error) {

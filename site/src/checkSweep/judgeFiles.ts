@@ -1,4 +1,4 @@
-import { InputError, type Stretch, scoreSweep } from '@truesweep/core';
+import { InputError, scoreSweep } from '@truesweep/core';
 import {
   findRecordings,
   identifyRecording,
@@ -46,10 +46,10 @@ export async function judgeFiles(
 ): Promise<JudgedFiles> {
   const { job, recordings } = splitFiles(files, given.job);
   if (recordings.length === 0) return { kind: 'opened', job };
-  const read = await judge(job, given.stretches, recordings, onProgress);
+  const read = await judge(job, given, recordings, onProgress);
   const judged: Judged = {
     title: job.title,
-    restsOn: restsOn(job, given.stretches),
+    restsOn: restsOn(job, given),
     recordings: read.map(({ recording, trace }, i) => shownRecording(recording, trace, job, i)),
     report: reportHtml({ job, writtenAt, recordings: read.map(({ recording }) => recording) }),
     jobText: writeJob({ ...job, recordings: listed(job, read) }),
@@ -73,12 +73,14 @@ interface JudgedFile {
   readonly identity: RecordingIdentity;
   /** What the job says of it; left out where it doesn't list it. */
   readonly told?: JobRecording;
+  /** In which units the page was told to read it; left out where it was not. */
+  readonly readBy?: Pick<JobRecording, 'text'>;
 }
 
 /** Judges each file; one that the job lists is read as the job says. */
 async function judge(
   job: Job,
-  stretches: readonly Stretch[],
+  { stretches, text }: GivenJob,
   files: readonly NamedFile[],
   onProgress: (progress: Progress) => void,
 ): Promise<readonly JudgedFile[]> {
@@ -90,9 +92,10 @@ async function judge(
   for (const file of files) {
     const { name } = file;
     const of = found.find((one) => one.file === file);
+    const readBy = text && { text: { ...of?.recording.text, ...text } };
     const { sweep, reading, recorder } = readJobRecording(
       file.bytes,
-      { ...(stretches.length > 0 && { stretches }), ...of?.recording, file: name },
+      { ...(stretches.length > 0 && { stretches }), ...of?.recording, ...readBy, file: name },
       job,
       (part) => onProgress({ name, step: 'reading', part }),
     );
@@ -105,6 +108,7 @@ async function judge(
       trace: traceOf(recording, expected),
       identity,
       ...(of && { told: of.recording }),
+      ...(readBy && { readBy }),
     });
   }
   return judged;
@@ -114,13 +118,13 @@ async function judge(
 function listed(job: Job, read: readonly JudgedFile[]): readonly JobRecording[] {
   const before = (job.recordings ?? []).map((recording) => {
     const found = read.find(({ told }) => told === recording);
-    return found ? { ...recording, ...found.identity } : recording;
+    return found ? { ...recording, ...found.identity, ...found.readBy } : recording;
   });
   const more = read
     .filter(({ told }) => told === undefined)
-    .map(({ recording, identity }) => {
+    .map(({ recording, identity, readBy }) => {
       const { stretches } = recording.sweep;
-      return { file: recording.name, ...identity, ...(stretches && { stretches }) };
+      return { file: recording.name, ...identity, ...(stretches && { stretches }), ...readBy };
     });
   return [...before, ...more];
 }

@@ -48,7 +48,7 @@ export function openReport(files: readonly NamedFile[]): Opened {
       title: job.title,
       origin: reportOpenedSentence(writtenAt),
       // A report's recordings may differ in what was done to the sensor when; each names it among its evidence.
-      restsOn: restsOn(job, []),
+      restsOn: restsOn(job, { stretches: [] }),
       recordings: opened.map(({ shown }) => shown),
       report: html,
       jobText: writeJob(job),

@@ -1,5 +1,5 @@
-import type { Seconds, Stretch, Verdict } from '@truesweep/core';
-import type { Job } from '@truesweep/jobs';
+import type { Seconds, Stretch, UnitThatFits, Verdict } from '@truesweep/core';
+import type { Job, JobRecording } from '@truesweep/jobs';
 
 /** A stretch of a recording, s. */
 export interface TimeStretch {
@@ -11,6 +11,10 @@ export interface TimeStretch {
 export interface JudgedRecording {
   readonly name: string;
   readonly verdict: Verdict;
+  /** What the verdict says of the sensor, and what it lacks. */
+  readonly said: string;
+  /** The units that its columns may be in, where they can't be in those that they were taken for. */
+  readonly units: readonly UnitThatFits[];
   /** What became of it, where it comes from a report: whether it could be judged again, and how that compares. */
   readonly recheck?: string;
   /** What it comes to, as HTML that was made from data of the core alone. */
@@ -45,6 +49,8 @@ export interface GivenJob {
   readonly job?: Job;
   /** What was done when, in recordings of which the job says nothing. */
   readonly stretches: readonly Stretch[];
+  /** How recordings are read; by what their files say when left out. */
+  readonly text?: NonNullable<JobRecording['text']>;
 }
 
 /** What a page asks of its worker. */

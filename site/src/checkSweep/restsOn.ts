@@ -13,7 +13,10 @@ import type { GivenJob, RestsOnRow } from './protocol.js';
 import { testTimes } from './testTimes.js';
 
 /** Every value of sensor, hook-up, instrument and deliberate tests that a verdict rests on, with the windows that follow; what is nought or unknown is left out. */
-export function restsOn(job: Job, stretches: GivenJob['stretches']): readonly RestsOnRow[] {
+export function restsOn(
+  job: Job,
+  { stretches, text: readBy }: Omit<GivenJob, 'job'>,
+): readonly RestsOnRow[] {
   const { sensor, hookUp, instrument } = job;
   const { windows } = jobExpectation(job);
   const { leads, pullUp, tolerances = {} } = hookUp;
@@ -48,9 +51,16 @@ export function restsOn(job: Job, stretches: GivenJob['stretches']): readonly Re
           [testTimeLabels[to], text(end, 's')],
         ]),
     ),
+    ...chosen(restsOnWords.signalUnit, readBy?.signalUnit),
+    ...chosen(restsOnWords.timeUnit, readBy?.timeUnit),
+    ...known(restsOnWords.voltsPerUnit, readBy?.voltsPerUnit, 'V'),
     [reportWords.closedWindow, window(windows.closed)],
     [reportWords.openWindow, window(windows.open)],
   ];
+}
+
+function chosen(label: string, value: string | undefined): readonly RestsOnRow[] {
+  return value === undefined ? [] : [[label, value]];
 }
 
 function known(

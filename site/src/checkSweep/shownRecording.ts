@@ -1,5 +1,6 @@
 import { type Job, jobCriteria } from '@truesweep/jobs';
 import { RecordingAnswer, RecordingEvidence, type ReportRecording } from '@truesweep/report';
+import { scoreSentences } from '@truesweep/wording';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import type { JudgedRecording } from './protocol.js';
@@ -18,6 +19,8 @@ export function shownRecording(
   return {
     name,
     verdict: score.verdict,
+    said: scoreSentences(score, criteria).verdict,
+    units: score.unitsThatFit ?? [],
     answer: renderToString(h(RecordingAnswer, { score, criteria })),
     evidence: renderToString(h(RecordingEvidence, { id, recording, criteria })),
     whole: trace.stretch,

@@ -60,11 +60,12 @@ async function untilEnded(lock: string): Promise<void> {
 export type FirstJudged = Pick<Judged, 'title' | 'restsOn' | 'origin'> & {
   readonly recordings: readonly Pick<
     Judged['recordings'][number],
-    'name' | 'verdict' | 'recheck'
+    'name' | 'verdict' | 'said' | 'recheck'
   >[];
 };
 
 /** Of a judgement what can be shown without its recordings. */
 export function firstOf({ title, recordings, restsOn }: Judged): FirstJudged {
-  return { title, restsOn, recordings: recordings.map(({ name, verdict }) => ({ name, verdict })) };
+  const short = recordings.map(({ name, verdict, said }) => ({ name, verdict, said }));
+  return { title, restsOn, recordings: short };
 }

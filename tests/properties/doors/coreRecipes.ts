@@ -449,6 +449,7 @@ export const coreRecipes: Recipes = {
     args: () => [score(), 'A'],
     open: 'of a score only checks and findings are looked at',
   },
+  loosenedCriteria: { args: () => [{ ...core.defaultCriteria }] },
   wholeCriteria: { args: () => [{ ...core.defaultCriteria }] },
   withInstrument: {
     args: () => [{ pullDown: 1e6 }, unit()],

@@ -83,6 +83,13 @@ describe('numbers in another unit than they were taken for', () => {
     expect(score.findings.length).toBeGreaterThan(10);
   });
 
+  test('a signal below ground, as of a source the wrong way round, is no matter of units', () => {
+    const reversed = { time: sweep.time, signal: sweep.signal.map((volts) => -volts) };
+    const { verdict, unitsThatFit } = scoreSweep(reversed, expected);
+    expect(unitsThatFit).toBeUndefined();
+    expect(verdict).toBe('fail');
+  });
+
   test('a signal pulled to a higher voltage is one that the hook-up can make', () => {
     const pulled = { ...circuit, load: { pullUp: { ohms: 10_000, volts: 12 } } };
     const broken = { time: sweep.time, signal: sweep.signal.map(() => 12) };

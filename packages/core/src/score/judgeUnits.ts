@@ -6,6 +6,8 @@ import type { Check, UnitThatFits } from './score.js';
 
 /** The source, what pulls the signal and ground may stray by this part of what lies between them. */
 const slack = 0.25;
+/** Readings of this many times the largest that a hook-up can make are in another unit; exchanged or broken leads make none of them. */
+const farBeyond = 2.5;
 /** Interference and broken leads take a signal out of what a hook-up can make for less of the time than this. */
 const mostBeyond: Fraction = 0.2;
 /** Converters of so many bits are common. */
@@ -35,7 +37,8 @@ export function judgeUnits(
   const beyond = slack * (highest - lowest);
   const isPossible = (volts: Volts): boolean =>
     volts >= lowest - beyond && volts <= highest + beyond;
-  const share = shareOf(signal, (volts) => !isPossible(volts));
+  const far = farBeyond * Math.max(-lowest, highest);
+  const share = shareOf(signal, (volts) => Math.abs(volts) > far);
   const quickest = strokes.reduce((least, one) => Math.min(least, one), Infinity);
   const limitFrom = 'expected-window';
   const isSignals = share <= mostBeyond;

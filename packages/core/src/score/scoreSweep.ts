@@ -279,7 +279,7 @@ function inOtherUnits(score: Score, { checks, fit }: JudgedUnits): Score {
     verdict: 'inconclusive',
     causes: [{ cause: 'recording', weight: 1 }],
     advice: ['tell-units'],
-    checks,
+    checks: [...checks, ...score.checks.filter(({ outcome }) => outcome === 'cannot-tell')],
     unitsThatFit: fit,
     findings: [],
     spots: [],
