@@ -8,6 +8,7 @@ export type {
   NotJudged,
   ReferenceLine,
   ShaftReadings,
+  ShaftReadingsLike,
   ShapeError,
   ShapeReason,
 } from './shape/shape.js';

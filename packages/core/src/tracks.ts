@@ -8,4 +8,5 @@ export type {
   TrackRelation,
   TracksComparison,
   TwoTracks,
+  TwoTracksLike,
 } from './tracks/twoTracks.js';
