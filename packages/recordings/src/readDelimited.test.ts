@@ -469,6 +469,7 @@ describe('what can be read two ways', () => {
     ];
     expect(volts('t (s);U (mV)\n0;1.234\n1;0.998\n')).toEqual([0.001234, 0.000998]);
     expect(volts('t (s);U (mV)\n0;1.234\n1;10.5\n')).toEqual([0.001234, 0.0105]);
+    expect(volts('t (s);U (mV)\n0;426.000\n1;426.125\n')).toEqual([0.426, 0.426125]);
     expect(volts('t (s),U (V)\n0,1.234\n1,2.345\n')).toEqual([1.234, 2.345]);
     expect(volts('t (s);U (mV)\n0;1.234\n1;2.345\n', { decimal: '.' })).toEqual([
       0.001234, 0.002345,

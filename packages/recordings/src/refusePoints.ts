@@ -10,6 +10,13 @@ const sampleSize = 500;
 /** A number as it is written with a point between thousands, which no leading zero precedes. */
 const inThousands = /^[+-]?[1-9]\d{0,2}(\.\d{3})+$/;
 
+/** More than this no signal is, in its own unit; where points that part thousands would make it more, they are decimal signs. */
+const mostOfSignal: Readonly<Record<'mV' | 'counts' | '%', number>> = {
+  mV: 100_000,
+  counts: 65_536,
+  '%': 100,
+};
+
 /**
  * Refuses a column of millivolts, counts, milliseconds or microseconds in which every point may part thousands: read as decimal signs they
  * would make a sensor of 1.2 V one of 1.2 mV. Volts and seconds have three decimals too often to ask.
@@ -35,6 +42,9 @@ export function refusePoints(
     const cells = rows.map((row) => row[column.index] ?? '');
     const withPoint = cells.filter((cell) => cell.includes('.'));
     if (withPoint.length === 0 || !withPoint.every((cell) => inThousands.test(cell))) continue;
+    const most =
+      name === 'signal' ? mostOfSignal[signal.unit as keyof typeof mostOfSignal] : Infinity;
+    if (withPoint.some((cell) => Math.abs(Number(cell.replaceAll('.', ''))) > most)) continue;
     // Times that are all written to a thousandth have a decimal sign; where only the longer ones have a point it parts thousands.
     if (name === 'time' && withPoint.length === cells.filter(Boolean).length) continue;
     const [cell] = withPoint as [string];

@@ -36,7 +36,8 @@ export function openReport(files: readonly NamedFile[]): Opened {
     const sweep = keptSweep(stored);
     const recorder = stored.recorder ?? jobRecorder(job);
     const score = sweep ? scoreSweep(sweep, expected, recorder, jobCriteria(job)) : stored.score;
-    const recording = { ...stored, score };
+    const { name, bytes, sha256, howRead } = stored;
+    const recording = { name, bytes, sha256, howRead, recorder, score };
     const trace = traceOf({ ...recording, sweep: sweep ?? drawnSweep(stored) }, expected);
     const again = sweep && verdictLabels[score.verdict];
     const recheck = recheckSentence(verdictLabels[stored.score.verdict], again);
