@@ -26,6 +26,13 @@ function block(info: string, text = page): string {
 const folder = mkdtempSync(join(tmpdir(), 'truesweep-first-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+/** Where npm and pnpm keep what they fetched: with other places the clone's modules would be fetched anew under the other tests' feet. */
+function storePlaces(): Record<string, string> {
+  const isPlace = (name: string): boolean => /^(HOME|XDG_\w+|PNPM_HOME)$/.test(name);
+  const found = Object.entries(process.env).filter(([name, value]) => value && isPlace(name));
+  return Object.fromEntries(found) as Record<string, string>;
+}
+
 /** Runs a block as someone would paste it, with the Node that the machine's owner installed. */
 async function paste(
   commands: string,
@@ -38,7 +45,7 @@ async function paste(
   const child = spawn('bash', ['-e', '-c', commands], {
     cwd,
     env: {
-      HOME: process.env.HOME,
+      ...storePlaces(),
       PATH: [dirname(machineNode()), ...own].join(delimiter),
       ...more,
     },
