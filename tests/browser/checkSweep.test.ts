@@ -225,8 +225,8 @@ test('the trace is zoomed and moved by keys and buttons, and a finding is shown 
   expect(complaints).toEqual([]);
 });
 
-/** Of the time until the answer: 75 ms of the 15 s that it takes on two free cores, 100 asked. On a busy machine both grow. */
-const longestShare = 1 / 200;
+/** Of the time until the answer: 75 ms of the 7 to 15 s that it takes on two cores, 100 asked. On a busy machine both grow. */
+const longestShare = 1 / 100;
 
 test('ten million samples are scored with the page responsive and progress shown, then zoomed to single samples', async () => {
   const big = join(folder, 'long.csv');
