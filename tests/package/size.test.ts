@@ -60,7 +60,7 @@ function keepsWithin(name: string, chunk: Rolldown.OutputChunk, holds: number, g
  * takes an entry.
  */
 const entries: readonly (readonly [name: string, holds: number, goal: number])[] = [
-  ['circuit', 4.6, 3],
+  ['circuit', 4.7, 3],
   ['expectation', 6.3, 5.5],
   ['model', 13.2, 12],
   ['score', 40, 25],

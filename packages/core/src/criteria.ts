@@ -102,10 +102,12 @@ export const criteriaBounds: Readonly<Record<NumberCriterion, readonly [number, 
 };
 
 /**
- * The loosest value of a limit with which a sweep may still pass, and whether a higher or a lower one is looser: half again to three times the
- * default, beyond which a fault that stalls an engine would not be seen. Common practice, no source. Other limits only part failing from marginal, or causes.
+ * The loosest value of a limit with which a sweep may still pass, and whether a higher or a lower one is looser: two to four times the default,
+ * for counts one less or as few as can be; beyond it a fault that stalls an engine would not be seen. Common practice, no source. Other limits only
+ * part failing from marginal, or causes.
  */
 const loosest = {
+  // What is visible grows with its logarithm: by a third.
   falseDepartures: [1e-5, 'lower'],
   visibleSteps: [10, 'higher'],
   visibleSpan: [0.05, 'higher'],

@@ -8,7 +8,6 @@ export type {
   Sensor,
   Source,
 } from './circuit/circuit.js';
-export { positionAt } from './circuit/circuit.js';
 export type { NodeName, NumberedNode, NumberedPart, PartName } from './circuit/circuitNetwork.js';
 export {
   type Determined,
@@ -18,6 +17,7 @@ export {
 } from './circuit/determined.js';
 export type { CircuitFault } from './circuit/faults.js';
 export { type OperatingPoint, operatingPoint, type PartState } from './circuit/operatingPoint.js';
+export { positionAt } from './circuit/positionAt.js';
 export type { Lead, Terminal } from './circuit/terminals.js';
 export { InputError, type TextPlace } from './errors.js';
 export {

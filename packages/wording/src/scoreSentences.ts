@@ -121,11 +121,9 @@ export function scoreSentences(score: Score, limits: Partial<Criteria>): ScoreSe
   };
 }
 
-function verdictSentence({ verdict, restsOn }: Score): string {
-  const { looks, looksAskedFor, snaps, snapsAskedFor } = restsOn;
-  const isShort = looks < looksAskedFor || snaps < snapsAskedFor;
-  return verdict === 'pass' && isShort
-    ? shortPassSentence({ looks, looksAskedFor, snaps, snapsAskedFor })
+function verdictSentence({ verdict, advice, restsOn }: Score): string {
+  return advice.includes('complete-recording')
+    ? shortPassSentence(restsOn)
     : verdictMeanings[verdict];
 }
 

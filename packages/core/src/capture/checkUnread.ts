@@ -14,7 +14,7 @@ const mostRows = 1e9;
  * @throws InputError with the path of the field, such as `sweep.unread[2].rows`.
  */
 export function checkUnread(unread: readonly UnreadRows[], samples: number, path: string): void {
-  listOf((value, at) => {
+  const one = (value: unknown, at: string): void => {
     checkFields(value, at, {
       reading: readings,
       rows: (rows, of) => void wholeNumber(rows, 1, mostRows, of),
@@ -24,7 +24,8 @@ export function checkUnread(unread: readonly UnreadRows[], samples: number, path
     });
     const { start, end } = value as UnreadRows;
     finiteBetween(end, start, most, `${at}.end`, 's');
-  })(unread, path);
+  };
+  listOf(one, 0, mostRows)(unread, path);
   for (let i = 1; i < unread.length; i++)
     wholeNumber(unread[i]!.after, unread[i - 1]!.after, samples, `${path}[${i}].after`);
 }

@@ -41,6 +41,7 @@ export function contactEvidence(
     const snap = snaps.some((one) => one.start < end && one.touch > start);
     return { low: travelOf(low), high: travelOf(high), snap: snap && direction === 'closing' };
   });
+  const isAmid = amidOthers(findings);
   const events = findings.map((one, i): ContactEvent => {
     const middle = (one.start + one.end) / 2;
     const pass = strokes.findIndex(({ start, end }) => start <= middle && end >= middle);
@@ -57,7 +58,7 @@ export function contactEvidence(
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
       jump: one.kind === 'step' || one.kind === 'dead-spot',
       ...(one.kind === 'rough' && { scatter: true }),
-      ...(findings.some((other) => other !== one && isNear(one, other)) && { amid: true }),
+      ...(isAmid[i] && { amid: true }),
       depth: Math.abs(depth),
       goals: goals[i]!,
       ...lasting(one.end - one.start, levels.interval),
@@ -79,8 +80,15 @@ export function contactEvidence(
   };
 }
 
-function isNear(one: Finding, other: Finding): boolean {
-  return one.start - other.end <= longestBurst && other.start - one.end <= longestBurst;
+/** Of findings by time, which lie near another one. */
+function amidOthers(findings: readonly Finding[]): readonly boolean[] {
+  let last = -Infinity;
+  return findings.map(({ start, end }, i) => {
+    const next = findings[i + 1]?.start ?? Infinity;
+    const isNear = start - last <= longestBurst || next - end <= longestBurst;
+    last = Math.max(last, end);
+    return isNear;
+  });
 }
 
 function doneMeanwhile(

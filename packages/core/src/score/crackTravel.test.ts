@@ -56,6 +56,21 @@ describe('crackTravel', () => {
     expect(crackTravel(beside, { ...base, sensor, load: {} })?.travel).toBeCloseTo(0.4, 6);
   });
 
+  test('stays on the travel, and finds none where both stops are read at one place', () => {
+    const circuit = {
+      ...base,
+      sensor: { track, closedPosition: 0.1, openPosition: 0.85 },
+      load: {},
+    };
+    const beside = { closedSide: reading({}, 0.4, 0, 900), openSide: reading({}, 0.4, 900, 0) };
+    const before = reading({}, 0.5, 0, 900);
+    expect(crackTravel({ ...beside, closedStop: before }, circuit)?.travel).toBe(0);
+    const [closedStop, openStop] = [reading({}, 0.4, 0, 900), reading({}, 0.4, 900, 0)];
+    const same = crackTravel({ ...beside, closedStop, openStop }, circuit)?.travel ?? 0;
+    expect(same).toBeGreaterThanOrEqual(0);
+    expect(same).toBeLessThanOrEqual(1);
+  });
+
   test('finds no place where the crack is open, or where readings fall beyond it', () => {
     const circuit = { ...base, sensor: { track }, load: { pullDown: 1e6 } };
     expect(crackTravel({ closedSide: 0, openSide: 5 }, circuit)).toBeUndefined();

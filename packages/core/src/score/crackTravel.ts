@@ -43,7 +43,8 @@ export function crackTravel(
   const [onClosedSide, onOpenSide] = rises ? [underneath, beyond] : [beyond, underneath];
   const closed = closedStop === undefined ? closedPosition : onClosedSide(closedStop);
   const open = openStop === undefined ? openPosition : onOpenSide(openStop);
-  const travel = (underneath(below) - closed) / (open - closed);
+  const travel = Math.min(1, Math.max(0, (underneath(below) - closed) / (open - closed)));
+  if (Number.isNaN(travel)) return undefined;
   const off = Math.abs(closed - closedPosition) + Math.abs(open - openPosition);
   return { travel, stopsOff: off / Math.abs(openPosition - closedPosition) };
 }
