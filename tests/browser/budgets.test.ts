@@ -107,8 +107,8 @@ test('all scripts of the site are no more than they hold', () => {
     .filter((name) => name.endsWith('.js'))
     .filter((name) => !/^(sound|worn|too-slow|outboard-sensor)\./.test(name));
   const size = sizeOf([...names.map((name) => `_astro/${name}`), 'service-worker.js']);
-  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 229, goal: at most 200)`);
-  expect(size).toBeLessThanOrEqual(229);
+  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 230, goal: at most 200)`);
+  expect(size).toBeLessThanOrEqual(230);
 });
 
 test('a page of the documentation runs no script of ours', async () => {
