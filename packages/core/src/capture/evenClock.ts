@@ -30,22 +30,18 @@ export function evenClock(
   time: Float64Array,
   signal: Float64Array,
 ): { readonly time: Float64Array } & Pick<TakenStamps, 'clock' | 'moved'> {
+  const { least, most, repeated } = gapsOf(time);
   const asStamped =
-    repeatedShare(time) > manyRepeated
+    repeated > manyRepeated * time.length
       ? spreadClock(time)
       : { time, clock: 'stamped' as const, moved: 0 };
-  const count = time.length;
-  if (count < 2 * neighbours) return asStamped;
+  // The even line's interval is one between them.
+  if (time.length < 2 * neighbours || most - least < asGoodAsEven * least) return asStamped;
   const { start, interval } = evenLine(time);
-  let [least, most, farthest] = [Infinity, 0, 0];
-  for (let i = 0; i < count; i++) {
-    farthest = Math.max(farthest, Math.abs(time[i]! - start - i * interval));
-    if (i === 0) continue;
-    const gap = time[i]! - time[i - 1]!;
-    if (gap < least) least = gap;
-    if (gap > most) most = gap;
-  }
   if (most - least < asGoodAsEven * interval) return asStamped;
+  let farthest = 0;
+  for (let i = 0; i < time.length; i++)
+    farthest = Math.max(farthest, Math.abs(time[i]! - start - i * interval));
   if (farthest > Math.max(mostIntervalsOff * interval, mostOff)) return asStamped;
   const blocks = blocksOff(time, start, interval);
   const mostOfBlocks = Math.max(
@@ -65,10 +61,16 @@ export function evenClock(
 /** From this part of all rows on, those that bear the stamp of the one before are no accident. */
 const manyRepeated = 0.05;
 
-function repeatedShare(time: Float64Array): number {
-  let repeated = 0;
-  for (let i = 1; i < time.length; i++) if (time[i] === time[i - 1]) repeated++;
-  return repeated / time.length;
+/** The least and the most time between samples, and how many bear the stamp of the one before. */
+function gapsOf(time: Float64Array): { least: Seconds; most: Seconds; repeated: number } {
+  let [least, most, repeated] = [Infinity, 0, 0];
+  for (let i = 1; i < time.length; i++) {
+    const gap = time[i]! - time[i - 1]!;
+    if (gap < least) least = gap;
+    if (gap > most) most = gap;
+    if (gap === 0) repeated++;
+  }
+  return { least, most, repeated };
 }
 
 function spreadClock(time: Float64Array): ReturnType<typeof evenClock> {

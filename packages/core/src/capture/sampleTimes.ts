@@ -22,25 +22,25 @@ const asGap = 3;
 export function sampleTimes(time: Float64Array): SampleTimes {
   const stride = Math.max(1, Math.ceil(time.length / mostIntervals));
   const some: number[] = [];
-  let longestGap = 0;
-  let repeated = 0;
-  for (let i = 1; i < time.length; i++) {
+  for (let i = stride; i < time.length; i += stride) {
     const gap = time[i]! - time[i - 1]!;
-    if (gap > longestGap) longestGap = gap;
-    if (gap === 0) repeated++;
-    else if (i % stride === 0) some.push(gap);
+    if (gap !== 0) some.push(gap);
   }
   const usual = median(Float64Array.from(some));
   const duration = time[time.length - 1]! - time[0]!;
   const interval = some.length > 0 ? usual : duration / (time.length - 1);
+  let longestGap = 0;
+  let repeated = 0;
   let gaps = 0;
   let squares = 0;
   let sum = 0;
   let counted = 0;
   for (let i = 1; i < time.length; i++) {
     const gap = time[i]! - time[i - 1]!;
-    if (gap > asGap * interval) gaps++;
-    else if (gap > 0) {
+    if (gap > longestGap) longestGap = gap;
+    if (gap === 0) repeated++;
+    else if (gap > asGap * interval) gaps++;
+    else {
       squares += (gap - interval) ** 2;
       sum += gap - interval;
       counted++;

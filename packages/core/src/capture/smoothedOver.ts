@@ -31,18 +31,23 @@ export function smoothedOver(signal: Float64Array, interval: Seconds, resolution
   })
     .sort((a, b) => a.range - b.range)
     .slice(0, Math.max(fewestBlocks, Math.ceil(quietest * blocks)));
+  const lags = Array.from({ length: Math.floor(Math.log2(length / 4)) + 1 }, (_, i) => 2 ** i);
+  const squareAt = (lag: number): number =>
+    median(Float64Array.from(quiet, ({ block }) => meanSquare(block, lag))) - resolution ** 2 / 2;
   const squares: number[] = [];
-  for (let lag = 1; 4 * lag <= length; lag *= 2) {
-    const each = quiet.map(({ block }) => meanSquare(block, lag));
-    squares.push(median(Float64Array.from(each)) - resolution ** 2 / 2);
-  }
-  const growth = (i: number): number => squares[i + 2]! / squares[i]!;
+  const growth = (i: number): number => {
+    while (squares.length <= i + 2 && squares.length < lags.length)
+      squares.push(squareAt(lags[squares.length]!));
+    return squares[i + 2]! / squares[i]!;
+  };
   let reaches = 0;
   while (growth(reaches) >= leastGrowth && growth(reaches) <= mostGrowth) reaches++;
-  const last = reaches + 1;
-  const noise = squares[last]! / 6;
+  // White noise, which most recorders have, is told by its first reaches.
+  if (reaches < fewestReaches) return 0;
+  squares.push(...lags.slice(squares.length).map(squareAt));
+  const noise = squares[reaches + 1]! / 6;
   const isHum = squares.some((one, i) => one < leastKept * Math.max(...squares.slice(0, i)));
-  if (reaches < fewestReaches || isHum || noise < leastNoise * resolution ** 2) return 0;
+  if (isHum || noise < leastNoise * resolution ** 2) return 0;
   const samples = (noise * 4 * 7) / (squares[0]! + squares[1]! + squares[2]!);
   // It hangs together over half of the reach up to which it grew, at the least.
   return interval * Math.max(samples, 2 ** reaches);
