@@ -107,12 +107,11 @@ export function travelMapLayout({
     plot: { left, right, top, bottom },
     ticks: scale.ticks(10).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
     rows: [...passes, atRest],
-    marks: findings.map((finding, i) => ({
-      number: i + 1,
-      kind: finding.kind,
-      x: x(finding.travel),
-      y: rowOf(finding).y,
-    })),
+    marks: findings.flatMap((finding, i) =>
+      finding.unplaced
+        ? []
+        : [{ number: i + 1, kind: finding.kind, x: x(finding.travel), y: rowOf(finding).y }],
+    ),
     rowsEnd,
     strips,
     spots: spots.filter(({ seen }) => seen > 1).map(({ travel }) => ({ x: x(travel), travel })),

@@ -9,6 +9,15 @@ import type { DeliberateTest } from '@truesweep/core';
 export const movementUnknownSentence = 'Not to be told through a capacitor.';
 
 /**
+ * Said of findings that bear no place.
+ *
+ * @example
+ * openTrackSentence.includes('two levels') // => true
+ */
+export const openTrackSentence =
+  'The signal knows two levels only, those of a track that is open somewhere along its way: on one side of the crack the wiper meets the ground end alone, on the other the supply end alone. Where the crack lies, the readings do not tell; the resistance between the end terminals, measured with the sensor unplugged, would be far too high.';
+
+/**
  * What a recording through a capacitor could have shown.
  *
  * @example

@@ -24,7 +24,12 @@ export function findingRows(findings: readonly Finding[]): readonly (readonly st
     [scoreLabels.findings, ...findings.map(({ kind }) => findingLabels[kind])],
     [scoreLabels.at, ...column(({ start }) => start, 's', 5)],
     [scoreLabels.lasts, ...column(({ start, end }) => end - start, 's', 2)],
-    [scoreLabels.travel, ...column(({ travel }) => travel, '%', someFar ? 3 : 2)],
+    [
+      scoreLabels.travel,
+      ...column(({ travel }) => travel, '%', someFar ? 3 : 2).map((text, i) =>
+        findings[i]?.unplaced ? scoreLabels.unplaced : text,
+      ),
+    ],
     [scoreLabels.depth, ...column(({ depth }) => depth, 'V', 3)],
     [scoreLabels.ofSpan, ...column(({ depthOfSpan }) => depthOfSpan, '%', 2)],
     [scoreLabels.during, ...findings.map(({ during }) => duringLabels[during])],

@@ -23,6 +23,7 @@ export const scoreLabels = {
   assumed: 'Assumed',
   kind: 'kind',
   travel: 'travel',
+  unplaced: 'unknown',
   at: 'at',
   lasts: 'lasts',
   depth: 'depth',

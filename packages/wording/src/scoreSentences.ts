@@ -21,6 +21,7 @@ import {
   movementUnknownSentence,
   narrowestSpotSentence,
   onlyLeapsSentence,
+  openTrackSentence,
   shortPassSentence,
   spotSentence,
   surePassSentence,
@@ -168,12 +169,13 @@ function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
   return [abruptSentence(listed, abrupt.length - listed.length)];
 }
 
-function causeSentences({ causes, unitsThatFit = [] }: Score): readonly string[] {
+function causeSentences({ causes, findings, unitsThatFit = [] }: Score): readonly string[] {
   if (unitsThatFit.length > 0) return unitSentences(unitsThatFit);
-  return causes.map(({ cause, weight }) => {
+  const named = causes.map(({ cause, weight }) => {
     const share = weight < 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
     return `${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;
   });
+  return findings.some(({ unplaced }) => unplaced) ? [...named, openTrackSentence] : named;
 }
 
 function nextSteps({ advice, checks }: Score, criteria: Criteria): readonly string[] {

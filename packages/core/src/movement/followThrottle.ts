@@ -1,5 +1,6 @@
 import { halfWindow } from '../capture/captureQuality.js';
 import type { ContactLevels } from '../contact/contactLevels.js';
+import { openTrackLeaps } from '../contact/openTrack.js';
 import type { Departure } from '../departures/departure.js';
 import { findDepartures } from '../departures/findDepartures.js';
 import { runningMedian } from '../statistics/runningMedian.js';
@@ -55,9 +56,14 @@ export function followThrottle(
   /** Level bin by bin as the throttle drew it, rebounds included. */
   readonly path: Float64Array;
   readonly movement: Movement;
+  /** Whether the recording knows the two levels of an open track only: then nothing tells where the throttle was. */
+  readonly isOpenTrack: boolean;
 } {
   const { time } = levels;
-  const { path, departures, throws } = findDepartures(levels, contact, roughStops(levels.still));
+  const leaps = openTrackLeaps(levels, contact);
+  const { path, departures, throws } = leaps
+    ? { path: levels.mean, departures: leaps, throws: [] }
+    : findDepartures(levels, contact, roughStops(levels.still));
   const snaps = throws
     .filter(({ direction }) => direction === 'closing')
     .map(
@@ -80,5 +86,6 @@ export function followThrottle(
     departures,
     path,
     movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests, levels), flungOpen },
+    isOpenTrack: leaps !== undefined,
   };
 }

@@ -16,6 +16,7 @@ const findings = listOf(
     start: number,
     end: number,
     travel: number,
+    'unplaced?': yesOrNo,
     depth: number,
     depthOfSpan: size,
     depthOfSource: size,

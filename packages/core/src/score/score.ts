@@ -26,6 +26,8 @@ export interface Finding {
   readonly end: Seconds;
   /** Where the throttle stood, by the expected curve, 0 closed to 1 open; a dead spot's middle. */
   readonly travel: Travel;
+  /** Set where the readings tell no place, as of an open track, whose signal knows two levels only; `travel` is then 0.5. */
+  readonly unplaced?: true;
   /** Largest departure from the path, V, any; its sign is that of the departure. */
   readonly depth: Volts;
   /** The depth as a fraction of the span between the closed and the open reading, without sign, 0 or more. */

@@ -53,7 +53,7 @@ import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
 import { morePasses } from './morePasses.js';
 import { isShort, restsOn } from './restsOn.js';
-import type { Check, DeliberateTest, Score } from './score.js';
+import type { Check, DeliberateTest, Finding, Score } from './score.js';
 import { crossingsOf } from './stepTravel.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
@@ -125,16 +125,17 @@ export function scoreSweep(
   const { quality } = capture;
   const levels =
     inPairs && capture.levels.perBin === 1 ? { ...capture.levels, time: inTime } : capture.levels;
-  const { path, departures, movement } = followThrottle(
+  const { path, departures, movement, isOpenTrack } = followThrottle(
     levels,
     draft,
     contactLevels(hookUp, scale),
   );
   const { stretches = [] } = sweep;
   const steps = crossingsOf(departures, levels);
-  const found = departures.map((one) =>
-    finding(one, levels, path, steps, movement, expected, hookUp, scale),
-  );
+  const found = departures.map((one): Finding => {
+    const placed = finding(one, levels, path, steps, movement, expected, hookUp, scale);
+    return isOpenTrack ? { ...placed, travel: 0.5, unplaced: true } : placed;
+  });
   const evidence = contactEvidence(
     found,
     departures,
@@ -160,19 +161,16 @@ export function scoreSweep(
   const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
-  const misconnected = isMisconnected(
-    movement,
-    levels.time,
-    expected.windows,
-    hookUp,
-    scale,
-    quality.clip,
-  );
+  const misconnected = isOpenTrack
+    ? 'no'
+    : isMisconnected(movement, levels.time, expected.windows, hookUp, scale, quality.clip);
   const told = inTravel(movement, expected, scale);
+  // An open track leaps from side to side: that there were strokes is sure, where they led is not.
+  const followed = isOpenTrack ? [] : told.strokes;
   const looks = coverage(
     levels,
     movement,
-    told.strokes,
+    followed,
     departures,
     expected,
     scale,
@@ -181,7 +179,7 @@ export function scoreSweep(
   );
   const units = judgeUnits(
     read.signal,
-    told.strokes
+    followed
       .filter(({ from, to }) => Math.abs(to - from) >= wholeStroke)
       .map(({ start, end }) => end - start),
     expected.circuit,
@@ -194,7 +192,7 @@ export function scoreSweep(
     judgeSupply(ratio, criteria),
     ...judgeMovement(
       movement.path,
-      movement.strokes,
+      isOpenTrack ? [] : movement.strokes,
       expected,
       scale,
       misconnected,
@@ -217,7 +215,7 @@ export function scoreSweep(
     ...judgeCriteria(criteria),
   ];
   const shares = explanations.length > 0 ? sharesOf(explanations) : undefined;
-  const spots = spotsOf(evidence);
+  const spots = isOpenTrack ? [] : spotsOf(evidence);
   const could = couldShow(
     levels.time,
     movement,
@@ -248,7 +246,7 @@ export function scoreSweep(
     ...(sure !== undefined && { confidence: sure }),
     causes,
     advice: chooseAdvice(verdict, causes, checks, {
-      passedUnseen: isPassedUnseen(looks, told.strokes, criteria),
+      passedUnseen: isPassedUnseen(looks, followed, criteria),
       shortOfAsked: isShort(rests),
       untoldInstrument: isUntold && checks.some(isTooNarrow),
     }),
