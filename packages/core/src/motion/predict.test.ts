@@ -1,17 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { newHypothesis } from '../path/hypothesis.js';
 import { accelerationLasts, handAccelerations } from './limits.js';
-import { type MotionState, predict } from './predict.js';
+import { type MotionState, newPrediction, predict } from './predict.js';
 
 /** At rest at the middle, with the spread of acceleration that a hand has at any time. */
 function inHand(): MotionState {
-  return { ...newHypothesis(), level: 0.5, accelerationVariance: handAccelerations.hand ** 2 };
+  return { ...newPrediction(), level: 0.5, accelerationVariance: handAccelerations.hand ** 2 };
 }
 
 function after(seconds: number, steps: number): MotionState {
   let state = inHand();
   for (let i = 0; i < steps; i++) {
-    const next = newHypothesis();
+    const next = newPrediction();
     predict(state, 'hand', seconds / steps, next);
     state = next;
   }
@@ -31,7 +30,7 @@ describe('predict', () => {
 
   test('an acceleration fades, and carries level and speed along until then', () => {
     const state = { ...inHand(), acceleration: 10 };
-    const next = newHypothesis();
+    const next = newPrediction();
     predict(state, 'hand', 1, next);
     expect(next.acceleration).toBeCloseTo(0, 6);
     expect(next.speed).toBeCloseTo(10 * accelerationLasts, 4);
@@ -39,10 +38,10 @@ describe('predict', () => {
 
   test('what was predicted before makes no difference', () => {
     const seconds = 0.005;
-    const [fresh, again] = [newHypothesis(), newHypothesis()];
+    const [fresh, again] = [newPrediction(), newPrediction()];
     predict(inHand(), 'hand', seconds, fresh);
-    predict(inHand(), 'hand', seconds * (1 - 4e-8), newHypothesis());
-    predict(inHand(), 'hand', 0.04, newHypothesis());
+    predict(inHand(), 'hand', seconds * (1 - 4e-8), newPrediction());
+    predict(inHand(), 'hand', 0.04, newPrediction());
     predict(inHand(), 'hand', seconds, again);
     expect(again).toEqual(fresh);
   });

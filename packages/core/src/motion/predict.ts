@@ -26,6 +26,31 @@ export interface MotionState {
   accelerationVariance: number;
 }
 
+/** A state that is to be, and what can't be: a spring pulls one way, a finger pushes the other. */
+export interface Prediction extends MotionState {
+  /** Which way it is thrown, 0 in a hand; and the level that it can't stay behind, with its variance. */
+  thrust: -1 | 0 | 1;
+  unthrown: number;
+  unthrownVariance: number;
+}
+
+export function newPrediction(): Prediction {
+  return {
+    level: 0,
+    speed: 0,
+    acceleration: 0,
+    levelVariance: 0,
+    covariance: 0,
+    speedVariance: 0,
+    levelAcceleration: 0,
+    speedAcceleration: 0,
+    accelerationVariance: 0,
+    thrust: 0,
+    unthrown: 0,
+    unthrownVariance: 0,
+  };
+}
+
 export function isThrown(motion: Motion): boolean {
   return motion === 'fall' || motion === 'plunge' || motion === 'flick';
 }
@@ -37,12 +62,7 @@ export function isThrown(motion: Motion): boolean {
  * Method: Kalman filter, prediction step (R. E. Kálmán, Trans. ASME J. Basic Eng. 82 (1960)); R. A. Singer, IEEE Trans. Aerosp.
  * Electron. Syst. 6 (1970); both from memory.
  */
-export function predict(
-  from: MotionState,
-  motion: Motion,
-  seconds: Seconds,
-  to: MotionState,
-): void {
+export function predict(from: MotionState, motion: Motion, seconds: Seconds, to: Prediction): void {
   if (motion === 'hand' || motion === 'brisk') predictHand(from, motion, seconds, to);
   else predictThrown(from, motion, seconds, to);
 }
@@ -51,7 +71,7 @@ function predictHand(
   from: MotionState,
   motion: 'hand' | 'brisk',
   seconds: Seconds,
-  to: MotionState,
+  to: Prediction,
 ): void {
   const { level, speed, acceleration, levelVariance: ll, covariance: lv, speedVariance: vv } = from;
   const { levelAcceleration: la, speedAcceleration: va } = from;
@@ -73,6 +93,7 @@ function predictHand(
   to.levelAcceleration = fade * la1 + own * step.la;
   to.speedAcceleration = fade * va1 + own * step.va;
   to.accelerationVariance = fade * fade * aa + own * step.aa;
+  to.thrust = 0;
 }
 
 /** What a time does to a state, and adds to its variances for an acceleration of one. */
@@ -127,7 +148,7 @@ function predictThrown(
   from: MotionState,
   motion: 'fall' | 'plunge' | 'flick',
   seconds: Seconds,
-  to: MotionState,
+  to: Prediction,
 ): void {
   const acceleration = middleAcceleration(motion);
   const speedAdded = (acceleration * seconds) ** 2;
@@ -143,6 +164,10 @@ function predictThrown(
   to.levelAcceleration = 0;
   to.speedAcceleration = 0;
   to.accelerationVariance = 0;
+  to.thrust = acceleration < 0 ? -1 : 1;
+  // Friction and dashpots hold it up, and turn nothing round.
+  to.unthrown = speed * acceleration < 0 ? level + speed * seconds : level;
+  to.unthrownVariance = to.levelVariance - levelAdded;
 }
 
 function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
@@ -151,9 +176,10 @@ function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
 }
 
 /** Adds a change of speed, at some moment within a time, to a state that was predicted over it. */
-export function strike(state: MotionState, seconds: Seconds, change: number): void {
+export function strike(state: Prediction, seconds: Seconds, change: number): void {
   const variance = change * change;
   state.levelVariance += (variance * seconds * seconds) / 3;
+  state.unthrownVariance += (variance * seconds * seconds) / 3;
   state.covariance += (variance * seconds) / 2;
   state.speedVariance += variance;
 }

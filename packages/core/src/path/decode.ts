@@ -27,7 +27,14 @@ import {
   thrownSpeed,
   usualRestitution,
 } from '../motion/limits.js';
-import { isThrown, type Motion, type MotionState, predict, strike } from '../motion/predict.js';
+import {
+  isThrown,
+  type Motion,
+  type MotionState,
+  newPrediction,
+  predict,
+  strike,
+} from '../motion/predict.js';
 import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { beam, hopeless } from './beam.js';
@@ -110,7 +117,7 @@ export function decode(
   const variance = noise ** 2 + (texture * visible) ** 2;
   const ofSample = Math.hypot(sampleNoise, texture * visible);
   const usualExtreme = sampleNoise * (Math.sqrt(2 * Math.log(perBin)) + beyondExtreme);
-  const ahead = newHypothesis();
+  const ahead = newPrediction();
   const hypotheses = beam();
   const { spare, offer, next, release } = hypotheses;
   let bin = part.from;
@@ -155,11 +162,20 @@ export function decode(
   const setTo = (one: Hypothesis, speed: number, speedVariance: number): void =>
     setState(one, { level, variance }, speed, speedVariance, one.motion);
 
+  /** What it costs that the reading lies where nothing that is thrown comes: the other way. */
+  const againstThrust = (): number => {
+    const beyond = level - ahead.unthrown;
+    return beyond * ahead.thrust < 0
+      ? normalCost(beyond, ahead.unthrownVariance + variance)
+      : Number.NEGATIVE_INFINITY;
+  };
+
   /** Sound contact: the state predicted in `ahead` meets the reading (Kalman filter, update step). */
   const meet = (from: Hypothesis, motion: Motion, extra: number, change?: Change): void => {
     const sum = ahead.levelVariance + variance;
     const error = level - ahead.level;
-    const cost = from.cost + extra + normalCost(error, sum) + besides(ahead.speed);
+    const cost =
+      from.cost + extra + Math.max(normalCost(error, sum), againstThrust()) + besides(ahead.speed);
     if (cost >= hypotheses.limit) return;
     const one = follow(from, cost, motion, change);
     const [gain, speedGain] = [ahead.levelVariance / sum, ahead.covariance / sum];
@@ -299,6 +315,7 @@ export function decode(
   const resume = (from: Hypothesis): void => {
     for (const motion of ['hand', 'fall'] as const) {
       setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
+      ahead.thrust = 0;
       const change = from.contact === 'sound' ? undefined : 'sound';
       meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
     }
