@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { accelerationLasts, handAccelerations } from './limits.js';
-import { type MotionState, newPrediction, predict } from './predict.js';
+import { coast, type MotionState, newPrediction, predict } from './predict.js';
 
 /** At rest at the middle, with the spread of acceleration that a hand has at any time. */
 function inHand(): MotionState {
@@ -34,6 +34,22 @@ describe('predict', () => {
     predict(state, 'hand', 1, next);
     expect(next.acceleration).toBeCloseTo(0, 6);
     expect(next.speed).toBeCloseTo(10 * accelerationLasts, 4);
+  });
+
+  test('what no spring threw goes on as it was, or stands: it is nowhere ahead of that', () => {
+    const next = newPrediction();
+    const rising = { ...inHand(), speed: 10 };
+    predict(rising, 'plunge', 1e-3, next);
+    expect(next.level).toBeLessThan(next.unthrown);
+    coast(rising, 1e-3, next);
+    expect(next).toMatchObject({ level: 0.51, speed: 10, speedVariance: 0 });
+    const falling = { ...inHand(), speed: -10 };
+    predict(falling, 'plunge', 1e-3, next);
+    coast(falling, 1e-3, next);
+    expect(next).toMatchObject({ level: 0.5, speed: 0 });
+    predict(falling, 'flick', 1e-3, next);
+    coast(falling, 1e-3, next);
+    expect(next).toMatchObject({ level: 0.49, speed: -10 });
   });
 
   test('what was predicted before makes no difference', () => {

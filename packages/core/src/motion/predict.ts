@@ -26,12 +26,13 @@ export interface MotionState {
   accelerationVariance: number;
 }
 
-/** A state that is to be, and what can't be: a spring pulls one way, a finger pushes the other. */
+/** A state that is to be. */
 export interface Prediction extends MotionState {
-  /** Which way it is thrown, 0 in a hand; and the level that it can't stay behind, with its variance. */
+  /** Which way it is thrown, 0 in a hand; and the level that it is behind, thrown or not. */
   thrust: -1 | 0 | 1;
   unthrown: number;
-  unthrownVariance: number;
+  /** What a reading there costs at the least, nats. */
+  least: number;
 }
 
 export function newPrediction(): Prediction {
@@ -47,7 +48,7 @@ export function newPrediction(): Prediction {
     accelerationVariance: 0,
     thrust: 0,
     unthrown: 0,
-    unthrownVariance: 0,
+    least: Number.NEGATIVE_INFINITY,
   };
 }
 
@@ -63,6 +64,7 @@ export function isThrown(motion: Motion): boolean {
  * Electron. Syst. 6 (1970); both from memory.
  */
 export function predict(from: MotionState, motion: Motion, seconds: Seconds, to: Prediction): void {
+  to.least = Number.NEGATIVE_INFINITY;
   if (motion === 'hand' || motion === 'brisk') predictHand(from, motion, seconds, to);
   else predictThrown(from, motion, seconds, to);
 }
@@ -167,7 +169,19 @@ function predictThrown(
   to.thrust = acceleration < 0 ? -1 : 1;
   // Friction and dashpots hold it up, and turn nothing round.
   to.unthrown = speed * acceleration < 0 ? level + speed * seconds : level;
-  to.unthrownVariance = to.levelVariance - levelAdded;
+}
+
+/**
+ * A thrown throttle that was seen where nothing throws it: a spring pulls one way and a finger pushes the other, so that it went on as it
+ * was, or stood. Instead of what was predicted.
+ */
+export function coast(from: MotionState, seconds: Seconds, to: Prediction): void {
+  const added = 2 * seconds * from.covariance + seconds * seconds * from.speedVariance;
+  to.speed = to.unthrown === from.level ? 0 : from.speed;
+  to.level = to.unthrown;
+  to.levelVariance = from.levelVariance + added;
+  to.covariance = from.covariance + seconds * from.speedVariance;
+  to.speedVariance = from.speedVariance;
 }
 
 function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
@@ -176,10 +190,9 @@ function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
 }
 
 /** Adds a change of speed, at some moment within a time, to a state that was predicted over it. */
-export function strike(state: Prediction, seconds: Seconds, change: number): void {
+export function strike(state: MotionState, seconds: Seconds, change: number): void {
   const variance = change * change;
   state.levelVariance += (variance * seconds * seconds) / 3;
-  state.unthrownVariance += (variance * seconds * seconds) / 3;
   state.covariance += (variance * seconds) / 2;
   state.speedVariance += variance;
 }

@@ -56,10 +56,18 @@ describe('decode', () => {
     const flick = (at: number): number => {
       const since = at - 1;
       if (since < 0) return 0;
-      if (since < 0.04) return 25 * since;
+      if (since < 0.04) return (since / 0.04) ** 2;
       return Math.max(0, 1 - 6 * (since - 0.04) - 250 * (since - 0.04) ** 2);
     };
     expect(eventsOf(flick)).toEqual([]);
+  });
+
+  test('a signal that stood and leaps on toward open is thrown by no spring', () => {
+    const leaping = (at: number): number => {
+      if (at < 1.0547) return opening(Math.min(at, 1));
+      return opening(1) + Math.min(0.06, 25 * (at - 1.0547)) + 0.4 * (at - 1.0547);
+    };
+    expect(eventsOf(leaping)).toHaveLength(1);
   });
 
   test('a lifted wiper, a broken ground lead and a foreign pulse are told by where the signal goes', () => {

@@ -28,6 +28,7 @@ import {
   usualRestitution,
 } from '../motion/limits.js';
 import {
+  coast,
   isThrown,
   type Motion,
   type MotionState,
@@ -162,20 +163,20 @@ export function decode(
   const setTo = (one: Hypothesis, speed: number, speedVariance: number): void =>
     setState(one, { level, variance }, speed, speedVariance, one.motion);
 
-  /** What it costs that the reading lies where nothing that is thrown comes: the other way. */
-  const againstThrust = (): number => {
-    const beyond = level - ahead.unthrown;
-    return beyond * ahead.thrust < 0
-      ? normalCost(beyond, ahead.unthrownVariance + variance)
-      : Number.NEGATIVE_INFINITY;
+  /** Predicts where a throttle is that is seen. Where nothing threw it, a throw explains no better than one that did. */
+  const foresee = (from: Hypothesis, motion: Motion): void => {
+    predict(from, motion, seconds, ahead);
+    if ((level - ahead.unthrown) * ahead.thrust >= 0) return;
+    ahead.least = normalCost(level - ahead.level, ahead.levelVariance + variance);
+    coast(from, seconds, ahead);
   };
 
   /** Sound contact: the state predicted in `ahead` meets the reading (Kalman filter, update step). */
   const meet = (from: Hypothesis, motion: Motion, extra: number, change?: Change): void => {
     const sum = ahead.levelVariance + variance;
     const error = level - ahead.level;
-    const cost =
-      from.cost + extra + Math.max(normalCost(error, sum), againstThrust()) + besides(ahead.speed);
+    const misses = Math.max(normalCost(error, sum), ahead.least);
+    const cost = from.cost + extra + misses + besides(ahead.speed);
     if (cost >= hypotheses.limit) return;
     const one = follow(from, cost, motion, change);
     const [gain, speedGain] = [ahead.levelVariance / sum, ahead.covariance / sum];
@@ -315,7 +316,7 @@ export function decode(
   const resume = (from: Hypothesis): void => {
     for (const motion of ['hand', 'fall'] as const) {
       setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
-      ahead.thrust = 0;
+      ahead.least = Number.NEGATIVE_INFINITY;
       const change = from.contact === 'sound' ? undefined : 'sound';
       meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
     }
@@ -334,7 +335,7 @@ export function decode(
     const { accelerationVariance } = from;
     if (motion !== from.motion && (isThrown(from.motion) || motion === 'brisk'))
       from.accelerationVariance += accelerationOf(motion);
-    predict(from, motion, seconds, ahead);
+    foresee(from, motion);
     from.accelerationVariance = accelerationVariance;
   };
 
@@ -367,7 +368,7 @@ export function decode(
 
   const followSound = (from: Hypothesis, mayBreak: boolean): void => {
     const thrown = isThrown(from.motion);
-    predict(from, from.motion, seconds, ahead);
+    foresee(from, from.motion);
     const tryOthers = isOdd();
     meet(from, from.motion, 0);
     if (from.motion !== 'hand') {
