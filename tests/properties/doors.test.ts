@@ -1,5 +1,6 @@
 import * as core from '@truesweep/core';
 import * as drawings from '@truesweep/drawings';
+import * as svg from '@truesweep/drawings/svg';
 import * as jobs from '@truesweep/jobs';
 import * as jobsNode from '@truesweep/jobs/node';
 import * as recordings from '@truesweep/recordings';
@@ -23,6 +24,7 @@ import {
   jobsRecipes,
   recordingsRecipes,
   reportRecipes,
+  svgRecipes,
 } from './doors/packageRecipes.js';
 import type { Recipes } from './doors/recipe.js';
 
@@ -34,6 +36,7 @@ const doors: readonly (readonly [name: string, module: object, recipes: Recipes,
     ['jobs/node', jobsNode, jobsNodeRecipes, 300],
     ['report', report, reportRecipes, 1000],
     ['drawings', drawings, drawingsRecipes, 1500],
+    ['drawings/svg', svg, svgRecipes, 1000],
   ];
 
 /** A refusal is an answer too: nothing is written where a folder is a file. */
@@ -82,8 +85,10 @@ describe.each(doors)('%s', (_, module, recipes, cases) => {
           answer = await call(...(frozen(args) as never[]));
         } catch (error) {
           expect(columnsOf(args)).toEqual(before);
-          if (what.kind === 'getter' && error === ownError) return;
           if (!core.isInputError(error)) throw error;
+          if (what.kind === 'getter' && error.code === 'unreadable') {
+            expect(error.cause).toBe(ownError);
+          }
           if (open) return;
           expect(error.path).not.toBe('');
           expect(error.message).toMatch(/\.$/);

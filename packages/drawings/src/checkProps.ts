@@ -65,7 +65,8 @@ export const circuit: FieldRule = (value, path) => {
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const at = error.path.replace(/^circuit/, path);
-    throw new InputError(error.code, at, error.message.replace(/^circuit/, path));
+    const { code, place, cause } = error;
+    throw new InputError(code, at, error.message.replace(/^circuit/, path), place, { cause });
   }
 };
 
@@ -89,7 +90,9 @@ export const findings: FieldRule = (value, path) =>
 
 const numbers: FieldRule = (value, path) => {
   if (!ArrayBuffer.isView(value) && !Array.isArray(value)) refuse(value, path, 'a list of numbers');
-  listOf(number, 0, 1e5)(Array.from(value as unknown as ArrayLike<number>), path);
+  // Plain lists as they are: a copy would meet what their getters throw.
+  const list = Array.isArray(value) ? value : Array.from(value as unknown as ArrayLike<number>);
+  listOf(number)(list, path);
 };
 
 export const columns: FieldRule = (value, path) => {

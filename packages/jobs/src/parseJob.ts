@@ -1,4 +1,4 @@
-import { InputError } from '@truesweep/core';
+import { checkReadable, InputError, isInputError } from '@truesweep/core';
 import * as v from 'valibot';
 import type { Job } from './job.js';
 import { jobSchema, jobSchemaOfVersion1 } from './jobSchema.js';
@@ -27,6 +27,15 @@ import { inputErrorOf } from './refusal.js';
  * job.sensor.tolerances // => { track: 0.2 }
  */
 export function parseJob(json: unknown): Job {
+  try {
+    return parsed(json);
+  } catch (error) {
+    if (!isInputError(error)) checkReadable(json, 'job');
+    throw error;
+  }
+}
+
+function parsed(json: unknown): Job {
   const version = versionOf(json);
   if (version > 2) refuseNewer(version);
   const schema = version === 1 ? jobSchemaOfVersion1 : jobSchema;

@@ -8,12 +8,12 @@ export type Change =
   | { readonly kind: 'gone' }
   /** A field beside it bears a name that nobody knows. */
   | { readonly kind: 'unknown'; readonly name: string }
-  /** Reading the field throws what is no InputError. */
+  /** Reading the field throws what is no refusal. */
   | { readonly kind: 'getter' }
   /** A column of numbers is another kind of list. */
   | { readonly kind: 'list'; readonly as: 'plain' | 'float32' };
 
-/** What a getter throws: the caller's own error, which comes through as it is. */
+/** What a getter throws: it is told as the cause of a refusal. */
 export const ownError = new Error("the caller's own");
 
 const numbers = [

@@ -224,6 +224,10 @@ export const coreRecipes: Recipes = {
     args: () => [{ track: 5000 }, 'sensor', { track: () => {}, 'contact?': () => {} }],
     open: 'the rules themselves are code',
   },
+  checkReadable: {
+    args: () => [{ list: [{ track: 1 }], of: { ohms: 2 } }, 'it'],
+    open: 'any data can be read, and the path may be any text',
+  },
   checkExpectation: { args: () => [expected(), 'expected'], open: 'the path may be any text' },
   checkScore: { args: () => [score(), 'score'], weight: 3, open: 'the path may be any text' },
   checkSweep: { args: () => [sweep()] },

@@ -287,3 +287,12 @@ export const drawingsRecipes: Recipes = {
   },
   tracePart: { args: () => [0.5] },
 };
+
+/** Every function of the entry that writes the drawings as text. */
+export const svgRecipes: Recipes = {
+  circuitSvg: { args: drawingsRecipes.CircuitDrawing!.args },
+  curveSvg: { args: drawingsRecipes.CurveDrawing!.args },
+  traceSvg: { args: drawingsRecipes.TraceDrawing!.args },
+  travelMapSvg: { args: drawingsRecipes.TravelMapDrawing!.args },
+  tracePart: drawingsRecipes.tracePart!,
+};
