@@ -13,7 +13,7 @@ import { inputErrorOf } from './refusal.js';
  * @throws InputError with the path of the field, such as `job.hookUp.limiter`, and with every field that is missing: `newer-version` for a job that a
  * later program wrote, `missing`, `unknown-field` (with the nearest known one), `negative`, `out-of-range`,
  * `not-a-quantity` and the other codes of the core's `parseQuantity`, `not-a-text`, `not-a-group`, `not-a-list`,
- * `not-a-count`, `not-a-column`, `not-one-of`, `not-a-version`, `no-travel`, `no-range`, `no-pull-down`.
+ * `not-a-count`, `not-a-column`, `not-one-of`, `not-a-version`, `no-travel`, `no-range`, `no-pull-down`, `out-of-order`.
  *
  * @example
  * const job = parseJob({
