@@ -197,3 +197,42 @@ export function wrongNumber(
   }
   return undefined;
 }
+
+/** What no text says: a value that was turned into one unawares. */
+const unsaid = /NaN|undefined|\[object|Infinity/;
+
+/** Where in a result the first text stands that says a value that was none. */
+export function wrongText(value: unknown, path = 'result'): string | undefined {
+  if (typeof value === 'string') return unsaid.test(value) ? `${path} is ${value}` : undefined;
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return undefined;
+  for (const [key, part] of Object.entries(value)) {
+    const found = wrongText(part, `${path}.${key}`);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** Where in a result, which is of texts only, the first value stands that is none. */
+export function noText(value: unknown, path = 'result'): string | undefined {
+  if (typeof value === 'string') return undefined;
+  if (!Array.isArray(value) && !isGroup(value)) return `${path} is no text but ${String(value)}`;
+  for (const [key, part] of Object.entries(value)) {
+    const found = noText(part, `${path}.${key}`);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** A function with the name that it is called by in its module: of a map of functions the map's and its key. */
+type Named = readonly [name: string, call: (...args: unknown[]) => unknown];
+
+const isClass = (value: unknown) => /^class\b/.test(String(value));
+
+/** Every function that a module hands out, also those that stand in its maps. */
+export function functionsIn(module: object, before = ''): readonly Named[] {
+  return Object.entries(module).flatMap(([key, value]): readonly Named[] => {
+    const name = `${before}${key}`;
+    if (typeof value === 'function') return isClass(value) ? [] : [[name, value]];
+    return isGroup(value) ? functionsIn(value, `${name}.`) : [];
+  });
+}

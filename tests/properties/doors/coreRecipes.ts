@@ -230,6 +230,8 @@ export const coreRecipes: Recipes = {
   },
   checkExpectation: { args: () => [expected(), 'expected'], open: 'the path may be any text' },
   checkScore: { args: () => [score(), 'score'], weight: 3, open: 'the path may be any text' },
+  checkRecorder: { args: () => [recorder(), 'recorder'], open: 'the path may be any text' },
+  checkText: { args: () => ['port', 'name'], open: 'the path may be any text' },
   checkSweep: { args: () => [sweep()] },
   chooseBenchLoad: {
     args: () => [
@@ -244,6 +246,7 @@ export const coreRecipes: Recipes = {
         series: 'E24',
       },
     ],
+    infinite: 'a load that is not connected, as it was given',
     weight: 0.1,
   },
   chooseLimiter: {

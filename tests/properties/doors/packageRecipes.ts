@@ -229,7 +229,11 @@ export const reportRecipes: Recipes = {
     },
   },
   readReport: { args: () => [html, 'report.html'] },
-  recheckReport: { args: () => [stored(), () => undefined], weight: 0.3 },
+  recheckReport: {
+    args: () => [stored(), () => undefined],
+    weight: 0.3,
+    unknown: 'a later version may store more',
+  },
   reportHtml: { args: () => [report()] },
   reportMarkdown: { args: () => [report()] },
   storedSweep: {
