@@ -1,9 +1,11 @@
 import * as core from '@truesweep/core';
 import * as drawings from '@truesweep/drawings';
+import * as svg from '@truesweep/drawings/svg';
 import * as jobs from '@truesweep/jobs';
 import * as jobsNode from '@truesweep/jobs/node';
 import * as recordings from '@truesweep/recordings';
 import * as report from '@truesweep/report';
+import * as wording from '@truesweep/wording';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { soak } from '../counts.js';
@@ -12,9 +14,12 @@ import {
   changed,
   columnsOf,
   frozen,
+  functionsIn,
+  noText,
   ownError,
   placesIn,
   wrongNumber,
+  wrongText,
 } from './doors/changes.js';
 import { coreRecipes } from './doors/coreRecipes.js';
 import {
@@ -23,8 +28,10 @@ import {
   jobsRecipes,
   recordingsRecipes,
   reportRecipes,
+  svgRecipes,
 } from './doors/packageRecipes.js';
 import type { Recipes } from './doors/recipe.js';
+import { wordingRecipes } from './doors/wordingRecipes.js';
 
 const doors: readonly (readonly [name: string, module: object, recipes: Recipes, cases: number])[] =
   [
@@ -34,6 +41,8 @@ const doors: readonly (readonly [name: string, module: object, recipes: Recipes,
     ['jobs/node', jobsNode, jobsNodeRecipes, 300],
     ['report', report, reportRecipes, 1000],
     ['drawings', drawings, drawingsRecipes, 1500],
+    ['drawings/svg', svg, svgRecipes, 1000],
+    ['wording', wording, wordingRecipes, 10_000],
   ];
 
 /** A refusal is an answer too: nothing is written where a folder is a file. */
@@ -42,24 +51,20 @@ const refusal = (error: unknown) => {
   return error.code;
 };
 
-const isClass = (value: unknown) => /^class\b/.test(String(value));
-
 describe.each(doors)('%s', (_, module, recipes, cases) => {
-  const functions = Object.entries(module).filter(
-    ([, value]) => typeof value === 'function' && !isClass(value),
-  );
+  const functions = new Map(functionsIn(module));
 
   test('every function has a recipe here, and every recipe a function', () => {
-    expect(Object.keys(recipes).sort()).toEqual(functions.map(([name]) => name).sort());
+    expect(Object.keys(recipes).sort()).toEqual([...functions.keys()].sort());
   });
 
   const each = Object.entries(recipes);
   const total = each.reduce((sum, [, { weight = 1 }]) => sum + weight, 0);
 
   test.each(each)('%s answers its recipe, whatever list its columns are', async (name, recipe) => {
-    const call = recipe.call ?? (module as Record<string, (...args: unknown[]) => unknown>)[name]!;
+    const call = recipe.call ?? functions.get(name)!;
     const answer = await Promise.resolve(call(...(recipe.args() as never[]))).catch(refusal);
-    expect(wrongNumber(answer, Number.isNaN)).toBeUndefined();
+    expect(wrongNumber(answer, Number.isNaN) ?? wrongText(answer)).toBeUndefined();
     for (const path of placesIn(recipe.args())) {
       const args = changed(recipe.args(), path, { kind: 'list', as: 'plain' });
       if (args) expect(await call(...(args as never[])), path.join('.')).toEqual(answer);
@@ -67,8 +72,8 @@ describe.each(doors)('%s', (_, module, recipes, cases) => {
   });
 
   test.each(each)('%s refuses what is wrong, and never answers with it', async (name, recipe) => {
-    const { weight = 1, infinite, open } = recipe;
-    const call = recipe.call ?? (module as Record<string, (...args: unknown[]) => unknown>)[name]!;
+    const { weight = 1, infinite, open, unknown = open } = recipe;
+    const call = recipe.call ?? functions.get(name)!;
     const places = placesIn(recipe.args());
     const isWrong = infinite ? Number.isNaN : (value: number) => !Number.isFinite(value);
     await fc.assert(
@@ -82,8 +87,10 @@ describe.each(doors)('%s', (_, module, recipes, cases) => {
           answer = await call(...(frozen(args) as never[]));
         } catch (error) {
           expect(columnsOf(args)).toEqual(before);
-          if (what.kind === 'getter' && error === ownError) return;
           if (!core.isInputError(error)) throw error;
+          if (what.kind === 'getter' && error.code === 'unreadable') {
+            expect(error.cause).toBe(ownError);
+          }
           if (open) return;
           expect(error.path).not.toBe('');
           expect(error.message).toMatch(/\.$/);
@@ -91,10 +98,12 @@ describe.each(doors)('%s', (_, module, recipes, cases) => {
           return;
         }
         expect(columnsOf(args)).toEqual(before);
-        if (what.kind === 'unknown' && !open) {
-          expect.fail(`${path?.join('.')}.${what.name} was taken`);
+        if (what.kind === 'unknown' && path && !unknown) {
+          expect.fail(`${path.join('.')}.${what.name} was taken`);
         }
-        const wrong = wrongNumber(answer, isWrong);
+        const ofTexts = module === wording && answer !== undefined;
+        const wrong =
+          wrongNumber(answer, isWrong) ?? wrongText(answer) ?? (ofTexts && noText(answer));
         if (wrong) expect.fail(wrong);
       }),
       { numRuns: Math.ceil(((cases * weight) / total) * soak) },

@@ -1,5 +1,8 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { cautions } from '@truesweep/wording';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from './run.js';
 
 async function truesweep(...args: string[]): Promise<string> {
@@ -16,11 +19,22 @@ async function truesweep(...args: string[]): Promise<string> {
 }
 
 const job = ['--job', 'examples/outboard-sensor.job.json'];
+const [sound, worn] = ['sound', 'worn'].map((name) => `examples/recordings/${name}.csv`) as [
+  string,
+  string,
+];
+const folder = mkdtempSync(join(tmpdir(), 'truesweep-'));
+const report = join(folder, 'sound.html');
 const told = (out: string) =>
   Object.entries(cautions)
     .filter(([, sentence]) => out.includes(sentence))
     .map(([name]) => name);
 const all = Object.keys(cautions);
+
+beforeAll(async () => {
+  await truesweep('report', ...job, '--out', report, sound);
+});
+afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('the cautions are whole', () => {
   test.each([
@@ -42,9 +56,11 @@ describe('elsewhere those that concern what is advised, and where the rest stand
       'set-closed --reading 0.6V --wanted 0.5V --turned 2 --then 0.7V'.split(' '),
       ['fingers', 'snaps-shut'],
     ],
+    ['compare', ['compare', ...job, worn, sound], ['electronic-throttle', 'snaps-shut']],
+    ['reopen', ['reopen', report], ['electronic-throttle', 'snaps-shut']],
     [
       'a sound sensor, of which more is to be recorded',
-      ['score', ...job, 'examples/recordings/sound.csv'],
+      ['score', ...job, sound],
       ['unplugged', 'fingers', 'electronic-throttle', 'snaps-shut'],
     ],
   ])('%s', async (_, words, wanted) => {
@@ -57,7 +73,7 @@ describe('elsewhere those that concern what is advised, and where the rest stand
 describe('where a fault was found', () => {
   let out: string;
   beforeAll(async () => {
-    out = await truesweep('score', '--short', ...job, 'examples/recordings/worn.csv');
+    out = await truesweep('score', '--short', ...job, worn);
   });
 
   test('all that concern what is advised: hands, leads, and what refits', () => {

@@ -14,6 +14,7 @@ import {
   spotOutcomeLabels,
   verdictLabels,
 } from '@truesweep/wording';
+import { printTheseCautions } from './printCautions.js';
 import { paragraph, type TextPart, table } from './textPart.js';
 
 /** A comparison of two sweeps as lines of text. */
@@ -34,6 +35,8 @@ export function printComparison(
     '',
     ...endLine(checkLabels['closed-end'], closed),
     ...endLine(checkLabels['open-end'], open),
+    '',
+    ...printTheseCautions(['electronic-throttle', 'snaps-shut']),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { recheckSentence, verdictLabels } from '@truesweep/wording';
+import { printTheseCautions } from './printCautions.js';
 import { printUnjudged } from './printUnjudged.js';
 import type { OpenedReport } from './reopenReport.js';
 import { paragraph, type TextPart } from './textPart.js';
@@ -15,5 +16,7 @@ export function printRechecks(opened: OpenedReport): readonly TextPart[] {
       ),
     ),
     ...refused.flatMap(printUnjudged),
+    '',
+    ...printTheseCautions(['electronic-throttle', 'snaps-shut']),
   ];
 }

@@ -1,5 +1,5 @@
 import { InputError } from './errors.js';
-import { refuse, shown } from './guard.js';
+import { read, refuse, shown } from './guard.js';
 
 /** Far beyond any recording, and small enough that no square of it overflows. */
 const most = 1e12;
@@ -56,6 +56,8 @@ function converted(values: unknown, path: string): Float64Array {
   if (!Array.isArray(values) && !ArrayBuffer.isView(values)) {
     return refuse(values, path, 'a list of numbers, best a Float64Array', 'not-a-list');
   }
-  const given = values as unknown as ArrayLike<unknown>;
-  return Float64Array.from(given, (value) => (typeof value === 'number' ? value : Number.NaN));
+  return Float64Array.from({ length: (values as unknown as ArrayLike<unknown>).length }, (_, i) => {
+    const value = read(values, i, path);
+    return typeof value === 'number' ? value : Number.NaN;
+  });
 }

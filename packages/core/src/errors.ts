@@ -18,6 +18,7 @@ const brand: unique symbol = Symbol.for('truesweep.InputError');
  * @param path The field that was wrong, such as `circuit.limiter`, or the file's name.
  * @param message One sentence: what was wrong and what would be right.
  * @param place Line and column, where the input was text.
+ * @param options What caused it, as of any `Error`: what a getter of the input threw.
  *
  * @example
  * const error = new InputError('negative', 'circuit.limiter', 'The limiter is −5 Ω; a resistance is 0 Ω or more.');
@@ -30,8 +31,14 @@ export class InputError extends Error {
   readonly path: string;
   readonly place: TextPlace | undefined;
 
-  constructor(code: InputErrorCode, path: string, message: string, place?: TextPlace) {
-    super(message);
+  constructor(
+    code: InputErrorCode,
+    path: string,
+    message: string,
+    place?: TextPlace,
+    options?: ErrorOptions,
+  ) {
+    super(message, options);
     this.code = code;
     this.path = path;
     this.place = place;
@@ -46,7 +53,8 @@ export class InputError extends Error {
  * Whether a caught value is an {@link InputError}, of whichever copy of this package: one loaded by `import` and one by `require` have classes
  * of their own, between which `instanceof` is false.
  *
- * What a getter of an input throws is the caller's own and comes through as it is; so does what a function that was handed in throws.
+ * What a function that was handed in throws is the caller's own and comes through as it is; what a getter throws is the `cause` of an
+ * `InputError` of the code `unreadable`.
  *
  * @example
  * let caught;

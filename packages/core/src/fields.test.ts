@@ -39,6 +39,37 @@ test.each([
   expect(() => checkFields(value, 'it', rules)).toThrow(message);
 });
 
+describe('a getter that throws', () => {
+  const cause = new Error('no power');
+  const get = () => {
+    throw cause;
+  };
+  const field = (name: string | number, of: object) =>
+    Object.defineProperty(of, name, { get, enumerable: true });
+  test.each([
+    ['it.track', field('track', {})],
+    ['it.contact', field('contact', { track: 1 })],
+    ['it.load.common', { track: 1, load: field('common', {}) }],
+    ['it.list[1]', { track: 1, list: field(1, [1]) }],
+  ])('is refused at %s, with what it threw as the cause', (path, value) => {
+    const act = () => checkFields(value, 'it', { ...rules, 'list?': listOf(ohms) });
+    expect(act).toThrow(expect.objectContaining({ name: 'InputError', code: 'unreadable', path }));
+    expect(act).toThrow(expect.objectContaining({ cause }));
+    expect(act).toThrow(`${path} could not be read (no power); it must be a plain value.`);
+  });
+
+  test('is refused as a kind, and whatever it throws', () => {
+    const kind = field('kind', {});
+    expect(() => checkKind(kind, 'it', {})).toThrow(expect.objectContaining({ path: 'it.kind' }));
+    const none = {
+      get track(): number {
+        throw undefined;
+      },
+    };
+    expect(() => checkFields(none, 'it', rules)).toThrow(/could not be read \(missing\)/);
+  });
+});
+
 describe('listOf', () => {
   test.each([
     [[1, 2], undefined],

@@ -1,5 +1,5 @@
 import { InputError } from './errors.js';
-import { clipped, oneOf, refuse, text } from './guard.js';
+import { clipped, oneOf, read, refuse } from './guard.js';
 import { nearestName } from './nearestName.js';
 
 /** What a field must be: a check that throws, the words that it may be, or the rules of its own fields. */
@@ -11,30 +11,15 @@ export interface FieldRules {
 }
 
 /**
- * Refuses anything but a group of fields that follow their rules; an unknown field is refused with the nearest known name, before what a
- * mistyped one leaves missing.
- *
- * @param value The group, as it was handed in.
- * @param path What it is called in refusals, such as `circuit.sensor`.
- * @param rules A rule for each field.
- * @throws InputError `missing`, `not-a-group`, `unknown-field`, and what the rules refuse, with the path of the field.
- *
- * @example
- * let told;
- * try {
- *   checkFields({ trak: 5000 }, 'sensor', { track: () => {}, 'contact?': () => {} });
- * } catch (error) {
- *   told = error.message;
- * }
- * told // => 'sensor.trak is not known; it may be meant to be “track”.'
+ * Refuses anything but a group of fields that follow their rules; an unknown field with the nearest known name, before what a mistyped one
+ * leaves missing.
  */
 export function checkFields(value: unknown, path: string, rules: FieldRules): void {
   const { known, fields } = tables.get(rules) ?? tableOf(rules);
-  text(path, 'path');
   if (!isGroup(value)) refuse(value, path, `an object { ${known.join(', ')} }`, 'not-a-group');
   for (const name in value) if (!known.includes(name)) refuseUnknown(name, path, known);
   for (const { field, optional, rule } of fields) {
-    const part = value[field];
+    const part = read(value, field, path);
     if (part !== undefined || !optional) checkField(part, `${path}.${field}`, rule);
   }
 }
@@ -53,7 +38,6 @@ interface Table {
 const tables = new WeakMap<FieldRules, Table>();
 
 function tableOf(rules: FieldRules): Table {
-  if (!isGroup(rules)) refuse(rules, 'rules', 'the rules of the fields, by name', 'not-a-group');
   const fields = Object.entries<FieldRule>(rules).map(([name, rule]) => ({
     field: name.replace('?', ''),
     optional: name.endsWith('?'),
@@ -70,7 +54,9 @@ export function checkKind(
   path: string,
   kinds: Readonly<Record<string, FieldRules>>,
 ): void {
-  const kind = isGroup(value) ? oneOf(value.kind, Object.keys(kinds), `${path}.kind`) : '';
+  const kind = isGroup(value)
+    ? oneOf(read(value, 'kind', path), Object.keys(kinds), `${path}.kind`)
+    : '';
   checkFields(value, path, { kind: () => {}, ...kinds[kind] });
 }
 
@@ -81,34 +67,14 @@ export function checkField(value: unknown, path: string, rule: FieldRule): void 
   else checkFields(value, path, rule as FieldRules);
 }
 
-/**
- * A rule of {@link checkFields} for lists of so many entries that all follow one rule.
- *
- * @param rule For each entry.
- * @param least How many there must be; none when left out.
- * @param most How many there may be; 100,000 when left out.
- * @returns A rule that throws InputError `missing`, `not-a-list`, `out-of-range`, or what the entries' rule throws.
- *
- * @example
- * let path;
- * try {
- *   checkFields({ pair: ['a', 'd'] }, 'it', { pair: listOf(['a', 'b'], 2, 2) });
- * } catch (error) {
- *   path = error.path;
- * }
- * path // => 'it.pair[1]'
- */
+/** A rule of {@link checkFields} for lists of so many entries that all follow one rule. */
 export function listOf(
   rule: FieldRule,
   least = 0,
   most = 1e5,
 ): (value: unknown, path: string) => void {
   return (value, path) => {
-    text(path, 'path');
     if (!Array.isArray(value)) refuse(value, path, 'a list', 'not-a-list');
-    if (typeof least !== 'number' || typeof most !== 'number') {
-      refuse(least, 'least', 'a number, as most is', 'not-finite');
-    }
     if (value.length < least || value.length > most) {
       throw new InputError(
         'out-of-range',
@@ -117,7 +83,7 @@ export function listOf(
       );
     }
     // Not `forEach`, which passes over holes.
-    for (let i = 0; i < value.length; i++) checkField(value[i], `${path}[${i}]`, rule);
+    for (let i = 0; i < value.length; i++) checkField(read(value, i, path), `${path}[${i}]`, rule);
   };
 }
 

@@ -102,6 +102,18 @@ function numberCode(value: unknown, low: number): InputErrorCode {
   return low === 0 && value < 0 ? 'negative' : 'out-of-range';
 }
 
+/** What stands in a field, or at a place of a list; a getter that throws is refused, with what it threw as the cause. */
+export function read(from: object, name: string | number, path: string): unknown {
+  try {
+    return from[name as never];
+  } catch (cause) {
+    const at = typeof name === 'number' ? `${path}[${name}]` : `${path}.${name}`;
+    const why = cause instanceof Error ? clipped(cause.message) : shown(cause);
+    const sentence = `${at} could not be read (${why}); it must be a plain value.`;
+    throw new InputError('unreadable', at, sentence, undefined, { cause });
+  }
+}
+
 /** A value as a refusal shows it, whatever it is. */
 export function shown(value: unknown): string {
   if (value === undefined || value === null) return 'missing';

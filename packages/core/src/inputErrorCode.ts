@@ -2,6 +2,7 @@
 export type InputErrorCode =
   // A number, word or text that isn't what the field takes.
   | 'missing'
+  | 'unreadable'
   | 'not-finite'
   | 'negative'
   | 'zero'

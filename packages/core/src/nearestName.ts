@@ -1,20 +1,8 @@
-import { refuse, text } from './guard.js';
-
 /**
- * The known name that a mistyped one is most likely meant to be.
- *
- * Method: the least Levenshtein distance, whatever the case; of up to a third of the known name's letters, and of one letter always.
- *
- * @returns Nothing where no name is near.
- *
- * @example
- * nearestName('limitr', ['limiter', 'leads']) // => 'limiter'
- * nearestName('colour', ['limiter', 'leads']) // => undefined
+ * The known name that a mistyped one is most likely meant to be: by the least Levenshtein distance, whatever the case; of up to a third of the
+ * known name's letters, and of one letter always.
  */
 export function nearestName(typed: string, known: readonly string[]): string | undefined {
-  if (!Array.isArray(known)) refuse(known, 'known', 'a list of names', 'not-a-list');
-  for (const [i, name] of known.entries()) text(name, `known[${i}]`);
-  text(typed, 'typed');
   const wanted = typed.toLowerCase();
   const [nearest] = known
     .map((name) => ({ name, edits: editsBetween(wanted, name.toLowerCase()) }))

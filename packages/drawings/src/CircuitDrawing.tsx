@@ -1,8 +1,8 @@
-import { type Circuit, type OperatingPoint, positionAt } from '@truesweep/core';
+import { type Circuit, checkText, type OperatingPoint, positionAt } from '@truesweep/core';
 import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
-import { circuit as aCircuit, checkProps, point, text } from './checkProps.js';
+import { circuit as aCircuit, checkProps, point } from './checkProps.js';
 import type { CircuitDrawingProps } from './circuitDrawingProps.js';
 import { circuitLayout } from './circuitLayout.js';
 import { Figure } from './Figure.js';
@@ -35,7 +35,7 @@ import { Words } from './Words.js';
  * svg.includes('<title id="bench-title">The sensor on the bench</title>') // => true
  */
 export function CircuitDrawing(props: CircuitDrawingProps) {
-  checkProps(props, { id: text, circuit: aCircuit, closed: point, open: point });
+  checkProps(props, { id: checkText, circuit: aCircuit, closed: point, open: point });
   const { id, circuit, closed, open } = props;
   const layout = circuitLayout(circuit);
   const { sensor } = layout;

@@ -1,7 +1,7 @@
-import { listOf } from '@truesweep/core';
+import { checkText, listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
-import { curve as aCurve, checkProps, number, windows as someWindows, text } from './checkProps.js';
+import { curve as aCurve, checkProps, number, windows as someWindows } from './checkProps.js';
 import type { CurveDrawingProps } from './curveDrawingProps.js';
 import { curveLayout } from './curveLayout.js';
 import { Figure } from './Figure.js';
@@ -28,10 +28,10 @@ import { Words } from './Words.js';
  */
 export function CurveDrawing(props: CurveDrawingProps) {
   checkProps(props, {
-    id: text,
+    id: checkText,
     curve: aCurve,
     'windows?': someWindows,
-    'markers?': listOf({ travel: number, volts: number, label: text }),
+    'markers?': listOf({ travel: number, volts: number, label: checkText }),
   });
   const { id, curve, windows, markers } = props;
   const layout = curveLayout(curve, windows, markers);

@@ -1,3 +1,4 @@
+import { checkText } from '@truesweep/core';
 import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import {
@@ -6,7 +7,6 @@ import {
   columns as someColumns,
   findings as someFindings,
   windows as someWindows,
-  text,
 } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
@@ -37,7 +37,7 @@ const numberWidth = 16;
  */
 export function TraceDrawing(props: TraceDrawingProps) {
   checkProps(props, {
-    id: text,
+    id: checkText,
     columns: someColumns,
     findings: someFindings,
     'windows?': someWindows,

@@ -1,7 +1,7 @@
-import { checkScore, type Finding, type Score } from '@truesweep/core';
+import { checkScore, checkText, type Finding, type Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
-import { checkProps, text } from './checkProps.js';
+import { checkProps } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import type { TravelMapDrawingProps } from './travelMapDrawingProps.js';
@@ -24,7 +24,7 @@ const legendStep = 96;
  */
 export function TravelMapDrawing(props: TravelMapDrawingProps) {
   checkProps(props, {
-    id: text,
+    id: checkText,
     score: (value, path) =>
       checkScore(value as Score, path, ['strokes', 'findings', 'spots', 'coverage']),
   });

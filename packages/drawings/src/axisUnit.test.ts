@@ -15,3 +15,8 @@ test.each([
 test('an axis of travel is in percent', () => {
   expect(axisUnit(1, '%')).toEqual({ name: '%', divisor: 0.01 });
 });
+
+test('beyond every prefix the unit itself', () => {
+  expect(axisUnit(1e-20, 'V')).toEqual({ name: 'V', divisor: 1 });
+  expect(axisUnit(5e-324, 's')).toEqual({ name: 's', divisor: 1 });
+});

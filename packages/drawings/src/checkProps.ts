@@ -3,6 +3,7 @@ import {
   checkExpectation,
   checkFields,
   checkScore,
+  checkText,
   type FieldRule,
   type FieldRules,
   type Finding,
@@ -11,6 +12,7 @@ import {
   operatingPoint,
   type SweepColumns,
 } from '@truesweep/core';
+import { nodeLabels, partLabels } from '@truesweep/wording';
 
 /** Refuses a value, with what it must be. */
 function refuse(value: unknown, path: string, wanted: string): never {
@@ -31,12 +33,6 @@ export function checkProps(props: object, rules: FieldRules): void {
   checkFields(props, 'props', { ...rules, ...ofFramework });
 }
 
-export const text: FieldRule = (value, path) => {
-  if (typeof value === 'string') return;
-  const shown = value === undefined || value === null ? 'missing' : `a ${typeof value}`;
-  throw new InputError('not-a-text', path, `${path} is ${shown}; it must be a text.`);
-};
-
 export const number: FieldRule = (value, path) => {
   if (typeof value !== 'number' || !(Math.abs(value) <= 1e12)) {
     refuse(value, path, 'a number between −10¹² and 10¹²');
@@ -47,16 +43,20 @@ const determined: FieldRule = (value, path) => {
   if (typeof value === 'number') return number(value, path);
   checkFields(value, path, {
     kind: ['floating', 'undetermined', 'unbounded'],
-    reason: text,
+    reason: checkText,
   });
 };
 
-/** Every field of a group, whatever its name. */
+/** Parts and nodes that are numbered where a fault makes more than one of them. */
+const numbered = /^(track(Cut|Above|Below|Short)|short)\d+$/;
+
+/** Every field of a group whose names are these, or those of numbered parts. */
 const eachOf =
-  (rule: FieldRule): FieldRule =>
+  (names: object, rule: FieldRule): FieldRule =>
   (value, path) => {
-    const names = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-    checkFields(value, path, Object.fromEntries(names.map((name) => [name, rule])));
+    const given = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+    const known = [...Object.keys(names), ...given.filter((name) => numbered.test(name))];
+    checkFields(value, path, Object.fromEntries(known.map((name) => [`${name}?`, rule])));
   };
 
 export const circuit: FieldRule = (value, path) => {
@@ -65,7 +65,8 @@ export const circuit: FieldRule = (value, path) => {
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const at = error.path.replace(/^circuit/, path);
-    throw new InputError(error.code, at, error.message.replace(/^circuit/, path));
+    const { code, place, cause } = error;
+    throw new InputError(code, at, error.message.replace(/^circuit/, path), place, { cause });
   }
 };
 
@@ -73,8 +74,8 @@ export const point: FieldRules = {
   position: number,
   output: determined,
   sourceState: ['constant-voltage', 'constant-current'],
-  nodes: eachOf(determined),
-  parts: eachOf({ amps: determined, watts: determined }),
+  nodes: eachOf(nodeLabels, determined),
+  parts: eachOf(partLabels, { amps: determined, watts: determined }),
   trackHeat: { above: determined, below: determined },
 };
 
@@ -89,7 +90,9 @@ export const findings: FieldRule = (value, path) =>
 
 const numbers: FieldRule = (value, path) => {
   if (!ArrayBuffer.isView(value) && !Array.isArray(value)) refuse(value, path, 'a list of numbers');
-  listOf(number, 0, 1e5)(Array.from(value as unknown as ArrayLike<number>), path);
+  // Plain lists as they are: a copy would meet what their getters throw.
+  const list = Array.isArray(value) ? value : Array.from(value as unknown as ArrayLike<number>);
+  listOf(number)(list, path);
 };
 
 export const columns: FieldRule = (value, path) => {

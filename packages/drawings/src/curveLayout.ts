@@ -1,7 +1,8 @@
 import type { Curve, ExpectedWindows, ReadingWindow } from '@truesweep/core';
-import { scaleLinear } from 'd3-scale';
+import { nice, ticks } from 'd3-array';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
+import { linearScale } from './linearScale.js';
 import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
@@ -63,20 +64,17 @@ export function curveLayout(
     ...markers.map((marker) => marker.volts),
   ];
   const largest = volts.reduce((most, value) => Math.max(most, value), 0);
-  const travelScale = scaleLinear([0, 1], [plot.left + besideStops, plot.right - besideStops]);
-  const voltScale = scaleLinear([0, largest || 1], [plot.bottom, plot.top]).nice(5);
+  const travelScale = linearScale([0, 1], [plot.left + besideStops, plot.right - besideStops]);
+  const axis = nice(0, largest || 1, 5);
+  const voltScale = linearScale(axis, [plot.bottom, plot.top]);
   const x = (at: number) => toHundredths(travelScale(at));
   const y = (at: number) => toHundredths(voltScale(at));
-  const unit = axisUnit(voltScale.domain()[1] ?? 1, 'V');
+  const unit = axisUnit(axis[1], 'V');
   return {
     ...size,
     plot,
-    travelTicks: travelScale
-      .ticks(5)
-      .map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
-    voltTicks: voltScale
-      .ticks(5)
-      .map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
+    travelTicks: ticks(0, 1, 5).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
+    voltTicks: ticks(...axis, 5).map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
     voltUnit: unit.name,
     line: Array.from(curve.travel, (at, i) => ({ x: x(at), y: y(curve.volts[i] ?? 0) })),
     windows: windows ? (['closed', 'open'] as const).map((stop) => place(stop)) : [],

@@ -1,7 +1,8 @@
 import type { ExpectedWindows, Finding, Seconds, SweepColumns, Volts } from '@truesweep/core';
-import { scaleLinear } from 'd3-scale';
+import { nice, ticks } from 'd3-array';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
+import { linearScale } from './linearScale.js';
 import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
@@ -69,20 +70,22 @@ export function traceLayout(
   const least = Math.min(0, ...drawn.low, ...both.map(({ low }) => low));
   const most = Math.max(0, ...drawn.high, ...both.map(({ high }) => high));
   const columnWidth = (end - start) / traceColumns;
-  const timeScale = scaleLinear([start, end], [plot.left, plot.right]);
-  const voltScale = scaleLinear([least, most || 1], [plot.bottom, plot.top]).nice(5);
+  const timeScale = linearScale([start, end], [plot.left, plot.right]);
+  const volts = nice(least, most || 1, 5);
+  const voltScale = linearScale(volts, [plot.bottom, plot.top]);
   const x = (at: number) => toHundredths(timeScale(at));
   const y = (at: number) => toHundredths(voltScale(at));
-  const unit = axisUnit(Math.max(...voltScale.domain().map(Math.abs)), 'V');
+  const unit = axisUnit(Math.max(...volts.map(Math.abs)), 'V');
   const band = (stop: 'closed' | 'open'): WindowBand[] =>
     windows ? [{ stop, top: y(windows[stop].high), bottom: y(windows[stop].low) }] : [];
   return {
     ...size,
     plot,
-    timeTicks: timeScale.ticks(8).map((at) => ({ at: x(at), text: plainNumber(at) })),
-    voltTicks: voltScale
-      .ticks(5)
-      .map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
+    timeTicks: ticks(start, end, 8).map((at) => ({ at: x(at), text: plainNumber(at) })),
+    voltTicks: ticks(...volts, 5).map((at) => ({
+      at: y(at),
+      text: plainNumber(at / unit.divisor),
+    })),
     voltUnit: unit.name,
     pieces: pieces(drawn, y, Math.max(1, (whole?.interval ?? 0) / columnWidth)),
     windows: [...band('closed'), ...band('open')],

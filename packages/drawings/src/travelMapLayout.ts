@@ -1,6 +1,7 @@
 import type { Finding, Score } from '@truesweep/core';
-import { scaleLinear } from 'd3-scale';
+import { ticks } from 'd3-array';
 import type { Point } from './circuitLayout.js';
+import { linearScale } from './linearScale.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
@@ -74,7 +75,7 @@ export function travelMapLayout({
   spots,
   coverage,
 }: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>): TravelMapLayout {
-  const scale = scaleLinear([0, 1], [left, right]);
+  const scale = linearScale([0, 1], [left, right]);
   const x = (travel: number) => toHundredths(scale(Math.min(1.02, Math.max(-0.02, travel))));
   const counts = { opening: 0, closing: 0 };
   const passes = strokes.map(({ direction, from, to }, i): MapRow => {
@@ -105,7 +106,7 @@ export function travelMapLayout({
     width,
     height: bottom + 44,
     plot: { left, right, top, bottom },
-    ticks: scale.ticks(10).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
+    ticks: ticks(0, 1, 10).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
     rows: [...passes, atRest],
     marks: findings.flatMap((finding, i) =>
       finding.unplaced

@@ -7,6 +7,7 @@ import {
 } from '@truesweep/core';
 import type { DecimalSign, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
 import * as v from 'valibot';
+import { contradictionOf } from './contradictionOf.js';
 import { fieldGroup } from './fieldGroup.js';
 import { jsonSchemaOf } from './jsonSchemaOf.js';
 import {
@@ -173,24 +174,30 @@ const fraction = (name: NumberCriterion) => maybe(criterionField(name, '%'));
 const factor = (name: NumberCriterion) => maybe(plainCriterion(name, false));
 const count = (name: NumberCriterion) => maybe(plainCriterion(name, true));
 
-const criteria = fieldGroup('the criteria', {
-  falseDepartures: fraction('falseDepartures'),
-  visibleSteps: factor('visibleSteps'),
-  visibleSpan: fraction('visibleSpan'),
-  visibleRipple: factor('visibleRipple'),
-  dropout: maybe(criterionField('dropout', 's')),
-  samplesInDropout: count('samplesInDropout'),
-  looks: count('looks'),
-  coarsestVisible: fraction('coarsestVisible'),
-  deepDeparture: fraction('deepDeparture'),
-  sameTravel: fraction('sameTravel'),
-  supplyStray: fraction('supplyStray'),
-  endAcceptance: maybe(oneOf<Criteria['endAcceptance']>('simple', 'guarded')),
-  endMarginal: fraction('endMarginal'),
-  closedNormal: fraction('closedNormal'),
-  closedMarginal: fraction('closedMarginal'),
-  returns: count('returns'),
-});
+const criteria = v.pipe(
+  fieldGroup('the criteria', {
+    falseDepartures: fraction('falseDepartures'),
+    visibleSteps: factor('visibleSteps'),
+    visibleSpan: fraction('visibleSpan'),
+    visibleRipple: factor('visibleRipple'),
+    dropout: maybe(criterionField('dropout', 's')),
+    samplesInDropout: count('samplesInDropout'),
+    looks: count('looks'),
+    coarsestVisible: fraction('coarsestVisible'),
+    deepDeparture: fraction('deepDeparture'),
+    sameTravel: fraction('sameTravel'),
+    supplyStray: fraction('supplyStray'),
+    endAcceptance: maybe(oneOf<Criteria['endAcceptance']>('simple', 'guarded')),
+    endMarginal: fraction('endMarginal'),
+    closedNormal: fraction('closedNormal'),
+    closedMarginal: fraction('closedMarginal'),
+    returns: count('returns'),
+  }),
+  v.check(
+    (named) => contradictionOf(named) === undefined,
+    ({ input }) => contradictionOf(input) ?? '',
+  ),
+);
 
 const hashField = v.pipe(
   v.custom<string>(

@@ -186,6 +186,30 @@ describe('a job that is right', () => {
   });
 });
 
+test.each([
+  [
+    { closedNormal: '6 %', closedMarginal: '5.5 %' },
+    'job.criteria.closedMarginal is 5.5 %; it must be at least closedNormal, 6 %.',
+  ],
+  [
+    { closedMarginal: 0.02 },
+    'job.criteria.closedMarginal is 2 %; it must be at least closedNormal, 3 % where it is not named.',
+  ],
+  [
+    { closedNormal: 0.1 },
+    'job.criteria.closedNormal is 10 %; it must be at most closedMarginal, 7 % where it is not named.',
+  ],
+])('limits that contradict each other are refused with both values: %j', (criteria, sentence) => {
+  const act = () => parseJob({ ...whole, criteria });
+  expect(act).toThrow(expect.objectContaining({ code: 'out-of-order' }));
+  expect(act).toThrow(sentence.replaceAll(/(\d) %/g, '$1\u00a0%'));
+});
+
+test('limits that agree are taken, the default beside what is named included', () => {
+  for (const criteria of [{ closedNormal: 0.07 }, { closedNormal: 0.1, closedMarginal: 0.1 }])
+    expect(parseJob({ ...whole, criteria }).criteria).toEqual(criteria);
+});
+
 describe('a job that is wrong is refused', () => {
   test.each([
     ['hookUp.limiter', '4x7', 'unknown-unit', 'job.hookUp.limiter'],
@@ -214,6 +238,8 @@ describe('a job that is wrong is refused', () => {
     ['instrument.range', { low: 5, high: 5 }, 'no-range', 'job.instrument.range'],
     ['criteria.returns', 2.5, 'not-a-count', 'job.criteria.returns'],
     ['criteria.visibleSteps', '3', 'out-of-range', 'job.criteria.visibleSteps'],
+    ['criteria', { closedMarginal: '2 %' }, 'out-of-order', 'job.criteria.closedMarginal'],
+    ['criteria', { closedNormal: 0.1 }, 'out-of-order', 'job.criteria.closedNormal'],
     ['recordings', {}, 'not-a-list', 'job.recordings'],
     [
       'recordings',

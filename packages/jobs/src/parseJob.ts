@@ -1,4 +1,4 @@
-import { InputError } from '@truesweep/core';
+import { checkReadable, InputError, isInputError } from '@truesweep/core';
 import * as v from 'valibot';
 import type { Job } from './job.js';
 import { jobSchema, jobSchemaOfVersion1 } from './jobSchema.js';
@@ -13,7 +13,7 @@ import { inputErrorOf } from './refusal.js';
  * @throws InputError with the path of the field, such as `job.hookUp.limiter`, and with every field that is missing: `newer-version` for a job that a
  * later program wrote, `missing`, `unknown-field` (with the nearest known one), `negative`, `out-of-range`,
  * `not-a-quantity` and the other codes of the core's `parseQuantity`, `not-a-text`, `not-a-group`, `not-a-list`,
- * `not-a-count`, `not-a-column`, `not-one-of`, `not-a-version`, `no-travel`, `no-range`, `no-pull-down`.
+ * `not-a-count`, `not-a-column`, `not-one-of`, `not-a-version`, `no-travel`, `no-range`, `no-pull-down`, `out-of-order`.
  *
  * @example
  * const job = parseJob({
@@ -27,6 +27,15 @@ import { inputErrorOf } from './refusal.js';
  * job.sensor.tolerances // => { track: 0.2 }
  */
 export function parseJob(json: unknown): Job {
+  try {
+    return parsed(json);
+  } catch (error) {
+    if (!isInputError(error)) checkReadable(json, 'job');
+    throw error;
+  }
+}
+
+function parsed(json: unknown): Job {
   const version = versionOf(json);
   if (version > 2) refuseNewer(version);
   const schema = version === 1 ? jobSchemaOfVersion1 : jobSchema;

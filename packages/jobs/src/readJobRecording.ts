@@ -1,5 +1,6 @@
 import {
   checkFields,
+  checkReadable,
   checkSweep,
   type Fraction,
   InputError,
@@ -118,8 +119,11 @@ export function readSoundAs(
 
 /** Refuses options that are no group: their names and values are the reader's to check. */
 function checkNameless(options: unknown, path: string): void {
-  if (typeof options === 'object' && options !== null && !Array.isArray(options)) return;
-  throw new InputError('not-a-group', path, `${path} is ${shown(options)}; it must be an object.`);
+  if (typeof options !== 'object' || options === null || Array.isArray(options)) {
+    const wrong = `${path} is ${shown(options)}; it must be an object.`;
+    throw new InputError('not-a-group', path, wrong);
+  }
+  checkReadable(options, path);
 }
 
 /** The samples with what was noted of stretches. */

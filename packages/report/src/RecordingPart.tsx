@@ -1,6 +1,7 @@
 import {
   type Criteria,
   checkFields,
+  checkText,
   type Expectation,
   type Score,
   sweepColumns,
@@ -18,7 +19,7 @@ import {
   scoreSentences,
   verdictLabels,
 } from '@truesweep/wording';
-import { recordingRules, text } from './checkedReport.js';
+import { recordingRules } from './checkedReport.js';
 import type { ReportRecording } from './report.js';
 import { Table } from './Table.js';
 
@@ -110,7 +111,7 @@ export function RecordingEvidence(props: {
   readonly criteria: Criteria;
 }) {
   checkFields(props, 'props', {
-    id: text,
+    id: checkText,
     recording: recordingRules,
     criteria: any,
     ...ofFramework,

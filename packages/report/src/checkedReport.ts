@@ -1,10 +1,13 @@
 import {
   checkFields,
+  checkRecorder,
   checkScore,
   checkSweep,
+  checkText,
   type FieldRules,
   InputError,
   listOf,
+  type Recorder,
   type Score,
 } from '@truesweep/core';
 import { parseJob } from '@truesweep/jobs';
@@ -12,30 +15,33 @@ import type { Report } from './report.js';
 
 const any = () => {};
 
-export const text = (value: unknown, path: string): void => {
-  if (typeof value === 'string') return;
-  const shown = value === undefined ? 'missing' : `a ${typeof value}`;
-  throw new InputError('not-a-text', path, `${path} is ${shown}; it must be a text.`);
-};
-
 const size = (value: unknown, path: string): void => {
   if (Number.isSafeInteger(value) && (value as number) >= 0) return;
-  const shown = typeof value === 'number' ? `${value}` : `a ${typeof value}`;
-  throw new InputError('not-a-count', path, `${path} is ${shown}; it must be a number of bytes.`);
+  const isGone = value === undefined || value === null;
+  const shown = isGone ? 'missing' : typeof value === 'number' ? `${value}` : `a ${typeof value}`;
+  throw new InputError(
+    isGone ? 'missing' : 'not-a-count',
+    path,
+    `${path} is ${shown}; it must be a number of bytes.`,
+  );
 };
 
 /** A judged recording, with or without its sweep. */
 export const recordingRules: FieldRules = {
-  name: text,
+  name: checkText,
   bytes: size,
-  sha256: text,
-  howRead: text,
-  'recorder?': any,
+  sha256: checkText,
+  howRead: checkText,
+  'recorder?': (value, path) => checkRecorder(value as Recorder, path),
   'sweep?': any,
   score: (value, path) => checkScore(value as Score, path),
 };
 
-const reportRules: FieldRules = { job: any, writtenAt: text, recordings: listOf(recordingRules) };
+const reportRules: FieldRules = {
+  job: any,
+  writtenAt: checkText,
+  recordings: listOf(recordingRules),
+};
 
 /** A report whose job was read and whose columns are Float64Arrays; refuses what is none, by path. */
 export function checkedReport(report: Report): Report {

@@ -1,5 +1,6 @@
 import {
   checkFields,
+  checkReadable,
   type FieldRules,
   InputError,
   isInputError,
@@ -45,6 +46,7 @@ export function recheckReport(
   sweepOf: (recording: StoredRecording) => Sweep | undefined = () => undefined,
 ): readonly Recheck[] {
   checkFields(report, 'report', reportRules);
+  checkReadable(report, 'report');
   const fault = findStoredFault(report);
   if (fault !== undefined) {
     const path = `report.${fault}`;

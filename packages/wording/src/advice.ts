@@ -1,4 +1,6 @@
 import type { Advice } from '@truesweep/core';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** Formatted numbers that an advice may name. */
 export interface AdviceNumbers {
@@ -32,15 +34,30 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
     "Check the throttle's stops, how the sensor sits on its shaft, and that the job states this type of sensor.",
   'state-tolerances': () =>
     'State the tolerances of source, limiter, track and stops: without them an expected window has no width, and no end reading can be judged by it.',
-  'record-more-returns': ({ returns }) =>
-    `Record ${returns} or more returns to closed, each reached the same way, to have the closed reading judged.`,
+  'record-more-returns': (numbers) =>
+    whole(
+      numbers,
+      'numbers',
+      () =>
+        say`Record ${numbers.returns} or more returns to closed, each reached the same way, to have the closed reading judged.`,
+    ),
   'record-again': () => 'Record again: slowly from stop to stop and back, several times.',
-  'record-faster': ({ interval }) =>
-    `Record again, without gaps, at a sample every ${interval} or faster: a scope or a logger, not a meter's display.`,
+  'record-faster': (numbers) =>
+    whole(
+      numbers,
+      'numbers',
+      () =>
+        say`Record again, without gaps, at a sample every ${numbers.interval} or faster: a scope or a logger, not a meter's display.`,
+    ),
   'record-without-smoothing': () =>
     "Record again with the recorder's smoothing, averaging or filter switched off: it hides what is shorter.",
-  'record-quieter': ({ visible }) =>
-    `Record again with less noise or a finer range, so that a departure of ${visible} of the span can be seen.`,
+  'record-quieter': (numbers) =>
+    whole(
+      numbers,
+      'numbers',
+      () =>
+        say`Record again with less noise or a finer range, so that a departure of ${numbers.visible} of the span can be seen.`,
+    ),
   'record-whole-strokes': () =>
     'Record again from the closed stop to the open stop and back, with a rest at each.',
   'couple-directly': () =>
@@ -50,8 +67,13 @@ export const adviceSentences: Readonly<Record<Advice, (numbers: AdviceNumbers) =
     'Record again so that every row holds a reading, on a range from below ground to above the source: a wiper that lifts is what leaves rows without one. Where the instrument wrote “over range”, tell its range.',
   'complete-recording': () =>
     'First record the rest: three slow sweeps from stop to stop and back, with rests, and three snaps shut, with an instrument that sees each place on every one.',
-  'finer-instrument': ({ uncertainty }) =>
-    `Read the ends with a better instrument, true to ${uncertainty} or less, and tell the job how true it is: the window is too narrow for this one.`,
+  'finer-instrument': (numbers) =>
+    whole(
+      numbers,
+      'numbers',
+      () =>
+        say`Read the ends with a better instrument, true to ${numbers.uncertainty} or less, and tell the job how true it is: the window is too narrow for this one.`,
+    ),
   'tighten-criteria': () =>
     'Judge by tighter limits: by those of the job no sensor can pass, since they would let a fault through.',
   'tell-units': () =>

@@ -1,3 +1,6 @@
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /** The entries for carrying readings between bench and vehicle, besides those of the hook-up. */
 export type CarryEntry =
   | 'benchReading'
@@ -63,19 +66,26 @@ export const carryWords = {
   vehicle: "The vehicle's side",
   bench: 'Sensor and bench hook-up',
   scanTool: 'Scan tool',
-  toVehicle: ({ bench, vehicle, ratio, reference }: CarriedFacts): string =>
-    `Where the bench shows ${bench}, the control unit will see ${vehicle}: ${ratio} of its ${reference} reference.`,
-  toBench: ({ vehicle, bench }: { readonly vehicle: string; readonly bench: string }): string =>
-    `Where the service data states ${vehicle} on the vehicle, this bench shows ${bench}.`,
+  toVehicle: (facts: CarriedFacts): string => {
+    return whole(facts, 'facts', () => {
+      const { bench, vehicle, ratio, reference } = facts;
+      return say`Where the bench shows ${bench}, the control unit will see ${vehicle}: ${ratio} of its ${reference} reference.`;
+    });
+  },
+  toBench: (facts: { readonly vehicle: string; readonly bench: string }): string => {
+    return whole(facts, 'facts', () => {
+      return say`Where the service data states ${facts.vehicle} on the vehicle, this bench shows ${facts.bench}.`;
+    });
+  },
   scan: (absolute: string, relative: string | undefined): string =>
-    `A scan tool will show ${absolute} absolute${relative === undefined ? '' : `, ${relative} relative to the learned closed position`}.`,
+    say`A scan tool will show ${absolute} absolute${relative === undefined ? '' : say`, ${relative} relative to the learned closed position`}.`,
   notCarried: {
     impossible: (side: string): string =>
-      `The reading ${side} is out of reach of this sensor on that hook-up: no place of the wiper gives it. Check what was entered, then leads and terminals.`,
+      say`The reading ${side} is out of reach of this sensor on that hook-up: no place of the wiper gives it. Check what was entered, then leads and terminals.`,
     ambiguous: (side: string): string =>
-      `More than one place of the wiper gives the reading ${side}: it can't be carried over.`,
+      say`More than one place of the wiper gives the reading ${side}: it can't be carried over.`,
     insensitive: (side: string): string =>
-      `The reading ${side} hardly changes with the wiper there: it can't be carried over.`,
+      say`The reading ${side} hardly changes with the wiper there: it can't be carried over.`,
   },
   onBench: 'on the bench',
   onVehicle: 'on the vehicle',
@@ -88,7 +98,7 @@ export const carryWords = {
   absolute: 'Absolute',
   relative: 'Relative',
   fromScan: (percent: string, volts: string, low: string, high: string): string =>
-    `A scan tool that shows ${percent} absolute stands for ${volts} at the control unit (${low} to ${high}).`,
+    say`A scan tool that shows ${percent} absolute stands for ${volts} at the control unit (${low} to ${high}).`,
   closed: 'Throttle closed',
   open: 'Throttle open',
   read: 'As read on the bench',

@@ -1,4 +1,5 @@
-import type { Advice } from '@truesweep/core';
+import { type Advice, listOf } from '@truesweep/core';
+import { codeOf } from './rules.js';
 
 /** What a caution is about. */
 export type Caution =
@@ -67,6 +68,7 @@ const ofAdvice: Readonly<Record<Advice, readonly Caution[]>> = {
  * adviceCautions(['refit'], false) // => ['electronic-throttle', 'snaps-shut']
  */
 export function adviceCautions(advice: readonly Advice[], isFault: boolean): readonly Caution[] {
+  listOf(codeOf(ofAdvice))(advice, 'advice');
   const concerned = new Set(advice.flatMap((one) => ofAdvice[one]));
   if (isFault) for (const one of ['unplugged', 'fingers'] as const) concerned.add(one);
   return (Object.keys(cautions) as Caution[]).filter((one) => concerned.has(one));

@@ -1,7 +1,9 @@
-import type { Check } from '@truesweep/core';
+import { type Check, checkScore } from '@truesweep/core';
 import { checkLabels, limitSourceLabels, outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
+import { say } from './say.js';
 import { limitsSentence, scoreLabels } from './scoreLabels.js';
+import { whole } from './whole.js';
 
 /**
  * The checks as rows of a table, its head first: what was measured, its limit, the margin, how it came out.
@@ -11,8 +13,10 @@ import { limitsSentence, scoreLabels } from './scoreLabels.js';
  * checkRows([departures])[1] // => ['Departures', '2', '≤ 0', '−2', 'fails']
  */
 export function checkRows(checks: readonly Check[]): readonly (readonly string[])[] {
+  checkScore({ checks }, 'score', ['checks']);
   const { checks: title, measured, limit, margin, outcome } = scoreLabels;
-  return [[title, measured, limit, margin, outcome], ...checks.map(row)];
+  const head = [title, measured, limit, margin, outcome];
+  return whole(checks, 'checks', () => [head, ...checks.map(row)]);
 }
 
 /**
@@ -22,16 +26,19 @@ export function checkRows(checks: readonly Check[]): readonly (readonly string[]
  * limitSources([]) // => 'Limits: all are criteria. ± is twice the standard uncertainty.'
  */
 export function limitSources(checks: readonly Check[]): string {
+  checkScore({ checks }, 'score', ['checks']);
   const limited = checks.filter(({ lowLimit, highLimit }) => (lowLimit ?? highLimit) !== undefined);
   const others = new Set(limited.map(({ limitFrom }) => limitFrom));
   others.delete('criteria');
-  const named = [...others].map((source) => ({
-    source: limitSourceLabels[source],
-    checks: limited
-      .filter(({ limitFrom }) => limitFrom === source)
-      .map(({ check }) => checkLabels[check].toLowerCase()),
-  }));
-  return limitsSentence(named);
+  return whole(checks, 'checks', () => {
+    const named = [...others].map((source) => ({
+      source: limitSourceLabels[source],
+      checks: limited
+        .filter(({ limitFrom }) => limitFrom === source)
+        .map(({ check }) => checkLabels[check].toLowerCase()),
+    }));
+    return limitsSentence(named);
+  });
 }
 
 function row(check: Check): readonly string[] {
@@ -41,7 +48,7 @@ function row(check: Check): readonly string[] {
   const [value, spread, low, high, distance] = written(given, check.unit);
   return [
     checkLabels[check.check],
-    value && spread ? `${value.number} ± ${spread.whole}` : (value?.whole ?? '–'),
+    value && spread ? say`${value.number} ± ${spread.whole}` : (value?.whole ?? '–'),
     limitText(low, high),
     distance?.whole ?? '–',
     outcomeLabels[check.outcome],
@@ -49,9 +56,9 @@ function row(check: Check): readonly string[] {
 }
 
 function limitText(low: Written | undefined, high: Written | undefined): string {
-  if (low && high) return `${low.number}–${high.whole}`;
-  if (high) return `≤ ${high.whole}`;
-  return low ? `≥ ${low.whole}` : '–';
+  if (low && high) return say`${low.number}–${high.whole}`;
+  if (high) return say`≤ ${high.whole}`;
+  return low ? say`≥ ${low.whole}` : '–';
 }
 
 interface Written {
@@ -77,6 +84,6 @@ function written(
   return values.map((value) => {
     if (value === undefined) return undefined;
     const number = numbers[next++] ?? '';
-    return { number, whole: `${number} ${shown}` };
+    return { number, whole: say`${number} ${shown}` };
   });
 }

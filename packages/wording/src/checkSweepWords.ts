@@ -1,3 +1,5 @@
+import { say } from './say.js';
+
 /**
  * Words of judging recordings in a browser, where no page is needed.
  *
@@ -29,7 +31,7 @@ export const checkSweepWords = {
  * jobOpenedSentence('Spare sensor') // => 'The job “Spare sensor” is open. Choose its recordings.'
  */
 export function jobOpenedSentence(title: string): string {
-  return `The job “${title}” is open. Choose its recordings.`;
+  return say`The job “${title}” is open. Choose its recordings.`;
 }
 
 /**
@@ -39,7 +41,7 @@ export function jobOpenedSentence(title: string): string {
  * judgedByJobSentence('Spare sensor') // => 'Recordings are judged by the job “Spare sensor”.'
  */
 export function judgedByJobSentence(title: string): string {
-  return `Recordings are judged by the job “${title}”.`;
+  return say`Recordings are judged by the job “${title}”.`;
 }
 
 /**
@@ -49,7 +51,7 @@ export function judgedByJobSentence(title: string): string {
  * reportOpenedSentence('2026-05-04') // => 'Opened from the report written 2026-05-04.'
  */
 export function reportOpenedSentence(writtenAt: string): string {
-  return `Opened from the report written ${writtenAt}.`;
+  return say`Opened from the report written ${writtenAt}.`;
 }
 
 /**
@@ -59,7 +61,7 @@ export function reportOpenedSentence(writtenAt: string): string {
  * progressSentence('port.csv', 'judging') // => 'Judging port.csv …'
  */
 export function progressSentence(name: string, step: 'reading' | 'judging'): string {
-  return `${step === 'reading' ? 'Reading' : 'Judging'} ${name} …`;
+  return say`${step === 'reading' ? 'Reading' : 'Judging'} ${name} …`;
 }
 
 /** When a deliberate test began and ended, on the recording's clock. */
@@ -102,7 +104,7 @@ export const testTimeHint: string =
  * testTimesSentence('Harness flexed from', 'Harness flexed until') // => '“Harness flexed from” and “Harness flexed until” belong together: give both, the first before the second, or none.'
  */
 export function testTimesSentence(from: string, until: string): string {
-  return `“${from}” and “${until}” belong together: give both, the first before the second, or none.`;
+  return say`“${from}” and “${until}” belong together: give both, the first before the second, or none.`;
 }
 
 /** What a recorder has besides its input resistance. */
@@ -143,5 +145,5 @@ export const traceWords = {
   earlier: 'Earlier',
   later: 'Later',
   whole: 'Whole sweep',
-  finding: (number: number): string => `Finding ${number}`,
+  finding: (number: number): string => say`Finding ${number}`,
 } as const;

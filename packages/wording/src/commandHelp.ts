@@ -1,4 +1,6 @@
-import type { RatingChecks } from '@truesweep/core';
+import { checkText, listOf, type RatingChecks } from '@truesweep/core';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * What the command line says of itself.
@@ -181,7 +183,7 @@ could not be judged):
  * intervalTakenSentence('logger', '4 ms').includes('--every') // => true
  */
 export function intervalTakenSentence(name: string, interval: string): string {
-  return `How often “${name}” samples is not told: it is taken to do so every ${interval}, the slowest that shows the spot surely. Tell how often it does by --every, such as 1 ms.`;
+  return say`How often “${name}” samples is not told: it is taken to do so every ${interval}, the slowest that shows the spot surely. Tell how often it does by --every, such as 1 ms.`;
 }
 
 /**
@@ -191,12 +193,13 @@ export function intervalTakenSentence(name: string, interval: string): string {
  * giveRatingsSentence(['wiper']) // => 'Give the ratings of the data sheet by --wiper-current, such as 1 mA.'
  */
 export function giveRatingsSentence(parts: readonly (keyof RatingChecks)[]): string {
+  listOf(checkText)(parts, 'parts');
   const options = parts.flatMap((part) => ratingOptions[part] ?? []);
   const listed =
     options.length < 2
       ? options.join('')
-      : `${options.slice(0, -1).join(', ')}, and ${options.at(-1)}`;
-  return `Give the ratings of the data sheet by ${listed}.`;
+      : say`${options.slice(0, -1).join(', ')}, and ${options.at(-1)!}`;
+  return say`Give the ratings of the data sheet by ${listed}.`;
 }
 
 const ratingOptions: Readonly<Partial<Record<keyof RatingChecks, string>>> = {
@@ -221,7 +224,8 @@ export const nothingToScoreSentence =
  * unknownShellSentence('sh') // => 'There is no completion for "sh"; name bash, zsh or fish.'
  */
 export function unknownShellSentence(shell: string): string {
-  return `There is no completion for ${JSON.stringify(shell)}; name bash, zsh or fish.`;
+  checkText(shell, 'shell');
+  return say`There is no completion for ${JSON.stringify(shell)}; name bash, zsh or fish.`;
 }
 
 /**
@@ -245,7 +249,7 @@ export const usualLargest: number = 2 ** 30;
  * tooLargeSentence('1 GB', '2 GB') // => 'It holds more than 1 GB, as much as is read; name only what is to be judged, or have more read with --largest "2 GB".'
  */
 export function tooLargeSentence(limit: string, wanted: string): string {
-  return `It holds more than ${limit}, as much as is read; name only what is to be judged, or have more read with --largest "${wanted}".`;
+  return say`It holds more than ${limit}, as much as is read; name only what is to be judged, or have more read with --largest "${wanted}".`;
 }
 
 /**
@@ -264,7 +268,8 @@ export const noJobSentence =
  * notASizeSentence('much').includes('such as 4 GB') // => true
  */
 export function notASizeSentence(text: string): string {
-  return `--largest is ${JSON.stringify(text)}; it must be a size above 0 in KB, MB or GB, such as 4 GB.`;
+  checkText(text, 'text');
+  return say`--largest is ${JSON.stringify(text)}; it must be a size above 0 in KB, MB or GB, such as 4 GB.`;
 }
 
 /**
@@ -277,7 +282,7 @@ export function notASizeSentence(text: string): string {
  * waitingSentence('a recording', 'the standard input') // => 'waiting for a recording on the standard input …'
  */
 export function waitingSentence(what: string, where: string): string {
-  return `waiting for ${what} on ${where} …`;
+  return say`waiting for ${what} on ${where} …`;
 }
 
 /**
@@ -308,9 +313,10 @@ const mostNamed = 5;
  * notJudgedSentence(['a', 'b', 'c', 'd', 'e', 'f'], 9) // => '6 of 9 recordings were not judged: a, b, c, d, e and 1 more.'
  */
 export function notJudgedSentence(files: readonly string[], count: number): string {
+  listOf(checkText)(files, 'files');
   const more = files.length - mostNamed;
-  const names = files.slice(0, mostNamed).join(', ') + (more > 0 ? ` and ${more} more` : '');
-  return `${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${names}.`;
+  const names = files.slice(0, mostNamed).join(', ') + (more > 0 ? say` and ${more} more` : '');
+  return say`${files.length} of ${count} recordings ${files.length === 1 ? 'was' : 'were'} not judged: ${names}.`;
 }
 
 /**
@@ -320,7 +326,7 @@ export function notJudgedSentence(files: readonly string[], count: number): stri
  * outputIsInputSentence('port.csv').includes('port.csv') // => true
  */
 export function outputIsInputSentence(input: string): string {
-  return `Nothing was written: this is ${input}, which it is made from or names; name another file to write.`;
+  return say`Nothing was written: this is ${input}, which it is made from or names; name another file to write.`;
 }
 
 /**
@@ -330,7 +336,7 @@ export function outputIsInputSentence(input: string): string {
  * brokenOutputSentence('ENOSPC').includes('(ENOSPC)') // => true
  */
 export function brokenOutputSentence(reason: string): string {
-  return `What was to be printed could not be written (${reason}); make room, or print elsewhere.`;
+  return say`What was to be printed could not be written (${reason}); make room, or print elsewhere.`;
 }
 
 /** Where a person at a terminal gives the options that the library speaks of. */
@@ -349,10 +355,12 @@ export function refusalSentence(refusal: {
   readonly sentence: string;
   readonly code: string;
 }): string {
-  const { path, place, sentence, code } = refusal;
-  const where = place ? `${path}, line ${place.line}, column ${place.column}` : path;
-  const hint = /\bby the options? /.test(sentence) ? ` ${optionsHint}` : '';
-  return `${where}: ${sentence}${hint} (${code})`;
+  return whole(refusal, 'refusal', () => {
+    const { path, place, sentence, code } = refusal;
+    const where = place ? say`${path}, line ${place.line}, column ${place.column}` : path;
+    const hint = /\bby the options? /.test(sentence) ? say` ${optionsHint}` : '';
+    return say`${where}: ${sentence}${hint} (${code})`;
+  });
 }
 
 /**

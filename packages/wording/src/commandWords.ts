@@ -1,3 +1,7 @@
+import { texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /** An option or a word that a command takes, as its help shows it. */
 export interface CommandPart {
   /** Such as `--job <file>` or `<before>`. */
@@ -14,8 +18,10 @@ export interface CommandPart {
  * lackingSentence('report', missing) // => 'report needs --out <file> (the file to write); “truesweep report --help” shows a worked example.'
  */
 export function lackingSentence(command: string, missing: readonly CommandPart[]): string {
-  const parts = missing.map(({ written, meaning }) => `${written} (${meaning})`);
-  return `${command} needs ${joined(parts)}; ${exampleHint(command)}`;
+  return whole(missing, 'missing', () => {
+    const parts = missing.map(({ written, meaning }) => say`${written} (${meaning})`);
+    return say`${command} needs ${joined(parts, 'missing')}; ${exampleHint(command)}`;
+  });
 }
 
 /**
@@ -25,7 +31,7 @@ export function lackingSentence(command: string, missing: readonly CommandPart[]
  * noValueSentence('--job', '<file>', 'the job').startsWith('--job needs a <file>: the job') // => true
  */
 export function noValueSentence(option: string, value: string, meaning: string): string {
-  return `${option} needs a ${value}: ${meaning}.`;
+  return say`${option} needs a ${value}: ${meaning}.`;
 }
 
 /**
@@ -42,8 +48,10 @@ export function unknownOptionSentence(
   known: readonly string[],
   nearest?: string,
 ): string {
-  const right = nearest ? `it may be meant to be ${nearest}` : `${command} has ${joined(known)}`;
-  return `${command} has no option ${option}; ${right}.`;
+  const right = nearest
+    ? say`it may be meant to be ${nearest}`
+    : say`${command} has ${joined(known, 'known')}`;
+  return say`${command} has no option ${option}; ${right}.`;
 }
 
 /**
@@ -59,8 +67,10 @@ export function unknownCommandSentence(
   known: readonly string[],
   nearest?: string,
 ): string {
-  const right = nearest ? `it may be meant to be ${nearest}` : `the commands are ${joined(known)}`;
-  return `There is no command ${command}; ${right}.`;
+  const right = nearest
+    ? say`it may be meant to be ${nearest}`
+    : say`the commands are ${joined(known, 'known')}`;
+  return say`There is no command ${command}; ${right}.`;
 }
 
 /**
@@ -70,8 +80,9 @@ export function unknownCommandSentence(
  * spareWordSentence('expect', 'a.csv', []) // => 'expect takes no words without an option, and a.csv is one; “truesweep expect --help” shows a worked example.'
  */
 export function spareWordSentence(command: string, word: string, taken: readonly string[]): string {
-  const wanted = taken.length === 0 ? 'no words without an option' : `only ${joined(taken)}`;
-  return `${command} takes ${wanted}, and ${word} is one${taken.length === 0 ? '' : ' more'}; ${exampleHint(command)}`;
+  const words = joined(taken, 'taken');
+  const wanted = words === '' ? 'no words without an option' : say`only ${words}`;
+  return say`${command} takes ${wanted}, and ${word} is one${words === '' ? '' : ' more'}; ${exampleHint(command)}`;
 }
 
 /**
@@ -81,14 +92,15 @@ export function spareWordSentence(command: string, word: string, taken: readonly
  * eitherSentence('--json', '--json-lines').startsWith('--json and --json-lines') // => true
  */
 export function eitherSentence(one: string, other: string): string {
-  return `${one} and ${other} can't be given together; give one of them.`;
+  return say`${one} and ${other} can't be given together; give one of them.`;
 }
 
 function exampleHint(command: string): string {
-  return `“truesweep ${command} --help” shows a worked example.`;
+  return say`“truesweep ${command} --help” shows a worked example.`;
 }
 
-function joined(parts: readonly string[]): string {
+function joined(parts: readonly string[], path: string): string {
+  texts(parts, path);
   if (parts.length < 2) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return say`${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`;
 }

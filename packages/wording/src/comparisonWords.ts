@@ -1,4 +1,6 @@
 import type { CannotShow, SpotOutcome } from '@truesweep/core';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Headings and short words of a comparison of two sweeps.
@@ -48,7 +50,7 @@ export const cannotShowSentences: Readonly<Record<CannotShow, string>> = {
  * missedByChanceSentence('3 %') // => 'The probability that the other recording missed it by chance is 3 %.'
  */
 export function missedByChanceSentence(chance: string): string {
-  return `The probability that the other recording missed it by chance is ${chance}.`;
+  return say`The probability that the other recording missed it by chance is ${chance}.`;
 }
 
 /**
@@ -66,7 +68,9 @@ export function endChangeSentence(change: {
   readonly uncertainty: string;
   readonly significant: boolean;
 }): string {
-  const { label, before, after, uncertainty, significant } = change;
-  const beyond = significant ? 'more than' : 'within';
-  return `${label}: ${before}, then ${after}; the change of ${change.change} is ${beyond} its uncertainty of ± ${uncertainty}.`;
+  return whole(change, 'change', () => {
+    const { label, before, after, uncertainty, significant } = change;
+    const beyond = significant ? 'more than' : 'within';
+    return say`${label}: ${before}, then ${after}; the change of ${change.change} is ${beyond} its uncertainty of ± ${uncertainty}.`;
+  });
 }

@@ -5,6 +5,8 @@ import {
   type WrongConnection,
 } from '@truesweep/core';
 import { appearanceLabels, mistakeLabel, partOverWords, planWords } from './planWords.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Right and wrong connections as rows of a table, its head first: readings at both stops, how it looks, which part is over its rating.
@@ -18,7 +20,7 @@ export function connectionRows(
   connections: readonly WrongConnection[],
 ): readonly (readonly string[])[] {
   const { connection, closed, open, looks, over } = planWords;
-  return [
+  return whole(connections, 'connections', () => [
     [connection, closed, open, looks, over],
     ...connections.map(({ mistake, planned }) => [
       mistakeLabel(mistake),
@@ -27,13 +29,13 @@ export function connectionRows(
       appearanceLabels[planned.appearance],
       overWords(planned),
     ]),
-  ];
+  ]);
 }
 
 function overWords({ ratings }: MistakeEffect): string {
   const over = Object.entries(ratings)
     .filter(([, { outcome }]) => outcome === 'over' || outcome === 'over-continuous')
-    .map(([part]) => partOverWords[part as keyof typeof partOverWords]);
+    .map(([part]) => say`${partOverWords[part as keyof typeof partOverWords]}`);
   return over.length > 0 ? over.join(', ') : '–';
 }
 

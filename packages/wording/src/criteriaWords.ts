@@ -1,4 +1,6 @@
 import type { LoosenedCriterion } from '@truesweep/core';
+import { texts } from './rules.js';
+import { say } from './say.js';
 
 /**
  * The limits that may be loosened, as they are called in a sentence.
@@ -43,5 +45,6 @@ export const criterionUnits: Readonly<Record<LoosenedCriterion['name'], '%' | 's
  * loosenedSentence(['returns to closed 2 (usually 3)']) // => 'Judged by loosened limits: returns to closed 2 (usually 3).'
  */
 export function loosenedSentence(limits: readonly string[]): string {
-  return `Judged by loosened limits: ${limits.join('; ')}.`;
+  texts(limits, 'limits');
+  return say`Judged by loosened limits: ${limits.join('; ')}.`;
 }

@@ -1,4 +1,5 @@
 import type { BenchLoadWay, NoBenchLoad } from '@truesweep/core';
+import { say } from './say.js';
 
 /** The entries for making dirt visible, besides those of the hook-up. */
 export type DirtEntry = 'dirtTravel' | 'dirt' | 'visibleChange' | 'wiperLimit' | 'loadingLimit';
@@ -65,12 +66,12 @@ export const dirtWords = {
   dirt: 'The dirt',
   limits: 'Limits',
   asItIs: (dirty: string, lifted: string): string =>
-    `As the hook-up is, the dirt moves the reading by ${dirty}; a wiper that lifts right off moves it by ${lifted}.`,
+    say`As the hook-up is, the dirt moves the reading by ${dirty}; a wiper that lifts right off moves it by ${lifted}.`,
   floats: 'any amount, for nothing pulls the signal anywhere',
   noneNeeded: (dirty: string): string =>
-    `No load is needed: as the hook-up is, the dirt moves the reading by ${dirty}, which you can see.`,
+    say`No load is needed: as the hook-up is, the dirt moves the reading by ${dirty}, which you can see.`,
   chosen: (ohms: string, way: string): string =>
-    `Hang ${ohms} ${way} while you record: then this dirt shows.`,
+    say`Hang ${ohms} ${way} while you record: then this dirt shows.`,
   impossible:
     'No resistor at the signal makes this dirt visible within your limits: clean the contact, or look for it with an ohmmeter from the wiper to an end.',
   takeOff: 'Take the load off again before you judge the readings at the stops by the windows.',
@@ -80,5 +81,5 @@ export const dirtWords = {
   change: 'The dirt then moves the reading by',
   current: 'Worst current in the wiper',
   bend: 'Bend of the curve',
-  not: (why: string): string => `not possible: ${why}`,
+  not: (why: string): string => say`not possible: ${why}`,
 } as const;

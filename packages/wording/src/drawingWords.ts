@@ -1,4 +1,7 @@
 import { coverageSentence } from './evidenceSentences.js';
+import { texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Words that stand in the drawings only, short enough for a narrow screen; parts are named by `partLabels`.
@@ -53,12 +56,15 @@ export interface CircuitFacts {
  *   open: { position: '90 %', reading: '3.75 V' },
  * }).split('; ')[1] // => 'closed, at 10 % of the track, it reads 417 mV'
  */
-export function circuitSentence({ source, limiter, track, closed, open }: CircuitFacts): string {
-  return (
-    `A source of ${source} feeds a track of ${track} through a limiting resistor of ${limiter}. ` +
-    `The wiper goes to the instrument; closed, at ${closed.position} of the track, it reads ${closed.reading}; ` +
-    `open, at ${open.position}, it reads ${open.reading}.`
-  );
+export function circuitSentence(facts: CircuitFacts): string {
+  return whole(facts, 'facts', () => {
+    const { source, limiter, track, closed, open } = facts;
+    return (
+      say`A source of ${source} feeds a track of ${track} through a limiting resistor of ${limiter}. ` +
+      say`The wiper goes to the instrument; closed, at ${closed.position} of the track, it reads ${closed.reading}; ` +
+      say`open, at ${open.position}, it reads ${open.reading}.`
+    );
+  });
 }
 
 /** What the curve's drawing shows; every quantity written with its unit. */
@@ -79,12 +85,15 @@ export interface CurveFacts {
  * @example
  * curveSentence({ first: '417 mV', last: '3.75 V' }) // => 'The reading goes from 417 mV closed to 3.75 V open.'
  */
-export function curveSentence({ first, last, closed, open }: CurveFacts): string {
-  const windows =
-    closed && open
-      ? ` The window is ${closed.low} to ${closed.high} closed and ${open.low} to ${open.high} open.`
-      : '';
-  return `The reading goes from ${first} closed to ${last} open.${windows}`;
+export function curveSentence(facts: CurveFacts): string {
+  return whole(facts, 'facts', () => {
+    const { first, last, closed, open } = facts;
+    const windows =
+      closed && open
+        ? say` The window is ${closed.low} to ${closed.high} closed and ${open.low} to ${open.high} open.`
+        : '';
+    return say`The reading goes from ${first} closed to ${last} open.${windows}`;
+  });
 }
 
 /**
@@ -99,8 +108,10 @@ export function traceSentence(trace: {
   readonly high: string;
   readonly findings: number;
 }): string {
-  const { seconds, low, high, findings } = trace;
-  return `${seconds} of signal between ${low} and ${high}; ${markedWords(findings)}.`;
+  return whole(trace, 'trace', () => {
+    const { seconds, low, high, findings } = trace;
+    return say`${seconds} of signal between ${low} and ${high}; ${markedWords(findings)}.`;
+  });
 }
 
 /**
@@ -119,15 +130,18 @@ export function travelMapSentence(map: {
   readonly seen: { readonly opening: number; readonly closing: number };
   readonly places: readonly string[];
 }): string {
-  const { passes, findings, seen, places } = map;
-  const again =
-    places.length > 0 ? ` Several passes showed the same place: ${places.join(', ')}.` : '';
-  return `${passes} passes; ${markedWords(findings)}.${again} ${coverageSentence({ ...seen, looks: 1, lacking: [] })}`;
+  return whole(map, 'map', () => {
+    const { passes, findings, seen, places } = map;
+    texts(places, 'map.places');
+    const again =
+      places.length > 0 ? say` Several passes showed the same place: ${places.join(', ')}.` : '';
+    return say`${passes} passes; ${markedWords(findings)}.${again} ${coverageSentence({ ...seen, looks: 1, lacking: [] })}`;
+  });
 }
 
 function markedWords(findings: number): string {
   if (findings === 0) return 'nothing is marked';
-  return findings === 1 ? '1 finding is marked' : `${findings} findings are marked`;
+  return findings === 1 ? '1 finding is marked' : say`${findings} findings are marked`;
 }
 
 /**
@@ -137,5 +151,5 @@ function markedWords(findings: number): string {
  * windowWords('3.55 V', '3.93 V') // => '3.55 V to 3.93 V'
  */
 export function windowWords(low: string, high: string): string {
-  return `${low} to ${high}`;
+  return say`${low} to ${high}`;
 }

@@ -1,3 +1,6 @@
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /** The entries of voltage drops in supply and ground. */
 export type DropEntry =
   | 'unitReference'
@@ -57,14 +60,24 @@ export interface DropFacts {
 export const dropWords = {
   readings: 'Voltages, everything plugged in and switched on',
   further: 'Current and limit',
-  matters: ({ worst, criterion }: DropFacts): string =>
-    `The leads move the signal by up to ${worst} of the reference, more than the ${criterion} that does not matter.`,
-  small: ({ worst, criterion }: DropFacts): string =>
-    `The leads move the signal by up to ${worst} of the reference: no more than the ${criterion} that does not matter. Leave them as they are.`,
+  matters: (facts: DropFacts): string =>
+    whole(
+      facts,
+      'facts',
+      () =>
+        say`The leads move the signal by up to ${facts.worst} of the reference, more than the ${facts.criterion} that does not matter.`,
+    ),
+  small: (facts: DropFacts): string =>
+    whole(
+      facts,
+      'facts',
+      () =>
+        say`The leads move the signal by up to ${facts.worst} of the reference: no more than the ${facts.criterion} that does not matter. Leave them as they are.`,
+    ),
   mendSupply: 'The larger part is in the supply lead: look at its connectors first.',
   mendGround: 'The larger part is in the ground lead: look at its connectors first.',
   fromBattery: (seen: string): string =>
-    `Read from the battery's minus, the closed signal would seem ${seen} of the reference too high; the control unit does not see all of that.`,
+    say`Read from the battery's minus, the closed signal would seem ${seen} of the reference too high; the control unit does not see all of that.`,
   numbers: 'The drops in numbers',
   what: 'What',
   value: 'Value',

@@ -1,4 +1,7 @@
-import type { DeliberateTest } from '@truesweep/core';
+import { type DeliberateTest, listOf } from '@truesweep/core';
+import { codeOf, texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Said of the movement in a recording through a capacitor.
@@ -36,8 +39,8 @@ export const onlyLeapsSentence =
  * abruptSentence(['0.75 s for 16 ms by −617 mV'], 0).startsWith('Departures at 0.75 s for 16 ms by −617 mV.') // => true
  */
 export function abruptSentence(listed: readonly string[], more: number): string {
-  const rest = more > 0 ? ` and ${more} more` : '';
-  return `Departures at ${listed.join('; ')}${rest}. The recorder is coupled through a capacitor, so neither their travel nor the level that they went to can be told, and the cause stays open.`;
+  const rest = more > 0 ? say` and ${more} more` : '';
+  return say`Departures at ${listed.join('; ')}${rest}. The recorder is coupled through a capacitor, so neither their travel nor the level that they went to can be told, and the cause stays open.`;
 }
 
 /**
@@ -47,7 +50,7 @@ export function abruptSentence(listed: readonly string[], more: number): string 
  * surePassSentence('97 %').startsWith('97 %, reckoned with modelled recordings') // => true
  */
 export function surePassSentence(confidence: string): string {
-  return `${confidence}, reckoned with modelled recordings, that no visible fault was missed. It rests on how narrow a spot could hide, how often each place was seen, and how far the closed readings scatter.`;
+  return say`${confidence}, reckoned with modelled recordings, that no visible fault was missed. It rests on how narrow a spot could hide, how often each place was seen, and how far the closed readings scatter.`;
 }
 
 /**
@@ -62,16 +65,18 @@ export function shortPassSentence(rests: {
   readonly snaps: number;
   readonly snapsAskedFor: number;
 }): string {
-  const { looks, looksAskedFor, snaps, snapsAskedFor } = rests;
-  const seen = looks === 1 ? '1 clean look' : `${looks} clean looks`;
-  const snapped = snaps === 0 ? 'no snap' : snaps === 1 ? '1 snap' : `${snaps} snaps`;
-  const short = [
-    ...(looks < looksAskedFor
-      ? [`${seen} at the place seen least (${looksAskedFor} are asked for)`]
-      : []),
-    ...(snaps < snapsAskedFor ? [`${snapped} (${snapsAskedFor} are asked for)`] : []),
-  ];
-  return `Nothing in this recording speaks against the sensor, but it rests on ${short.join(' and ')}: record the rest before it goes back.`;
+  return whole(rests, 'rests', () => {
+    const { looks, looksAskedFor, snaps, snapsAskedFor } = rests;
+    const seen = looks === 1 ? '1 clean look' : say`${looks} clean looks`;
+    const snapped = snaps === 0 ? 'no snap' : snaps === 1 ? '1 snap' : say`${snaps} snaps`;
+    const short = [
+      ...(looks < looksAskedFor
+        ? [say`${seen} at the place seen least (${looksAskedFor} are asked for)`]
+        : []),
+      ...(snaps < snapsAskedFor ? [say`${snapped} (${snapsAskedFor} are asked for)`] : []),
+    ];
+    return say`Nothing in this recording speaks against the sensor, but it rests on ${short.join(' and ')}: record the rest before it goes back.`;
+  });
 }
 
 /**
@@ -81,7 +86,7 @@ export function shortPassSentence(rests: {
  * missedSentence('25 %').includes('25 %') // => true
  */
 export function missedSentence(chance: string): string {
-  return `A spot that lifts on half of its passes only would have shown on none of the clean looks with a chance of ${chance}.`;
+  return say`A spot that lifts on half of its passes only would have shown on none of the clean looks with a chance of ${chance}.`;
 }
 
 /**
@@ -93,7 +98,8 @@ export function missedSentence(chance: string): string {
  * sureReasonSentence('93 %', ['departures']).endsWith('that a reason for it is real: departures.') // => true
  */
 export function sureReasonSentence(confidence: string, reasons: readonly string[]): string {
-  return `${confidence}, reckoned with modelled recordings, that a reason for it is real: ${reasons.join(', ')}.`;
+  texts(reasons, 'reasons');
+  return say`${confidence}, reckoned with modelled recordings, that a reason for it is real: ${reasons.join(', ')}.`;
 }
 
 /**
@@ -107,7 +113,9 @@ export function spotSentence(spot: {
   readonly seen: string;
   readonly passes: string;
 }): string {
-  return `At ${spot.travel} of the travel: shown by ${spot.seen} of ${spot.passes} passes.`;
+  return whole(spot, 'spot', () => {
+    return say`At ${spot.travel} of the travel: shown by ${spot.seen} of ${spot.passes} passes.`;
+  });
 }
 
 /**
@@ -117,7 +125,7 @@ export function spotSentence(spot: {
  * morePassesSentence('4').startsWith('4 more passes') // => true
  */
 export function morePassesSentence(passes: string): string {
-  return `${passes} more passes like these would very likely settle whether it is the track or a connection.`;
+  return say`${passes} more passes like these would very likely settle whether it is the track or a connection.`;
 }
 
 /**
@@ -127,7 +135,7 @@ export function morePassesSentence(passes: string): string {
  * narrowestSpotSentence('0.4 %').includes('0.4 % of the travel') // => true
  */
 export function narrowestSpotSentence(width: string): string {
-  return `A worn spot ${width} of the travel wide leaves enough samples wherever it lies.`;
+  return say`A worn spot ${width} of the travel wide leaves enough samples wherever it lies.`;
 }
 
 /**
@@ -137,7 +145,7 @@ export function narrowestSpotSentence(width: string): string {
  * blindSentence('0 %', '2 %').startsWith('From 0 % to 2 % of the travel') // => true
  */
 export function blindSentence(from: string, to: string): string {
-  return `From ${from} to ${to} of the travel the output lies too near the level of a lifted wiper for a dropout to show.`;
+  return say`From ${from} to ${to} of the travel the output lies too near the level of a lifted wiper for a dropout to show.`;
 }
 
 /**
@@ -155,12 +163,16 @@ export function coverageSentence(seen: {
   readonly looks: number;
   readonly lacking: readonly (readonly [from: string, to: string])[];
 }): string {
-  const { opening, closing, looks, lacking } = seen;
-  const tenths = `${opening} ${opening === 1 ? 'tenth was' : 'tenths were'} seen opening and ${closing} closing`;
-  const places = lacking.map(([from, to]) => `${from} to ${to}`).join(', ');
-  const rest =
-    looks === 1 ? `Neither way showed ${places}.` : `Seen fewer than ${looks} times: ${places}.`;
-  return `Of the travel, ${tenths}.${lacking.length > 0 ? ` ${rest}` : ''}`;
+  return whole(seen, 'seen', () => {
+    const { opening, closing, looks, lacking } = seen;
+    const tenths = say`${opening} ${opening === 1 ? 'tenth was' : 'tenths were'} seen opening and ${closing} closing`;
+    const places = lacking.map(([from, to]) => say`${from} to ${to}`).join(', ');
+    const rest =
+      looks === 1
+        ? say`Neither way showed ${places}.`
+        : say`Seen fewer than ${looks} times: ${places}.`;
+    return say`Of the travel, ${tenths}.${lacking.length > 0 ? say` ${rest}` : ''}`;
+  });
 }
 
 /** What was done to the sensor, as a phrase. */
@@ -177,6 +189,7 @@ const testPhrases: Readonly<Record<DeliberateTest, string>> = {
  * testsNotDoneSentence(['warmed']) // => 'Not noted in the recording: warming the sensor, with the shaft held still. What then appears tells a connection from the track.'
  */
 export function testsNotDoneSentence(tests: readonly DeliberateTest[]): string {
+  listOf(codeOf(testPhrases))(tests, 'tests');
   const phrases = tests.map((test) => testPhrases[test]).join(', ');
-  return `Not noted in the recording: ${phrases}, with the shaft held still. What then appears tells a connection from the track.`;
+  return say`Not noted in the recording: ${phrases}, with the shaft held still. What then appears tells a connection from the track.`;
 }

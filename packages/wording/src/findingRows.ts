@@ -1,6 +1,7 @@
-import type { Finding, QuantityUnit } from '@truesweep/core';
+import { checkScore, type Finding, type QuantityUnit } from '@truesweep/core';
 import { duringLabels, findingLabels } from './findings.js';
 import { formatAlike } from './formatAlike.js';
+import { say } from './say.js';
 import { scoreLabels } from './scoreLabels.js';
 
 /**
@@ -11,6 +12,7 @@ import { scoreLabels } from './scoreLabels.js';
  * findingRows([finding])[1].join('; ') // => 'dropout; 750.00 ms; 16 ms; 5.7 %; −585 mV; 18 %; opening'
  */
 export function findingRows(findings: readonly Finding[]): readonly (readonly string[])[] {
+  checkScore({ findings }, 'score', ['findings']);
   const someFar = findings.some(({ travel }) => travel >= 0.0995);
   const column = (
     value: (finding: Finding) => number,
@@ -18,7 +20,7 @@ export function findingRows(findings: readonly Finding[]): readonly (readonly st
     digits: number,
   ): readonly string[] => {
     const { numbers, unit: shown } = formatAlike(findings.map(value), unit, digits);
-    return numbers.map((number) => `${number} ${shown}`);
+    return numbers.map((number) => say`${number} ${shown}`);
   };
   const columns = [
     [scoreLabels.findings, ...findings.map(({ kind }) => findingLabels[kind])],

@@ -1,3 +1,6 @@
+import { texts } from './rules.js';
+import { say } from './say.js';
+
 /**
  * Words of every form.
  *
@@ -28,7 +31,8 @@ export const formWords = {
  * mendEntriesSentence(['Track resistance']) // => 'No answer yet. Look at: Track resistance.'
  */
 export function mendEntriesSentence(labels: readonly string[]): string {
-  return `No answer yet. Look at: ${labels.join(', ')}.`;
+  texts(labels, 'labels');
+  return say`No answer yet. Look at: ${labels.join(', ')}.`;
 }
 
 /**
@@ -38,7 +42,7 @@ export function mendEntriesSentence(labels: readonly string[]): string {
  * noAnswerSentence('The stops are the same.') // => 'No answer: these entries do not go together. The stops are the same.'
  */
 export function noAnswerSentence(why: string): string {
-  return `No answer: these entries do not go together. ${why}`;
+  return say`No answer: these entries do not go together. ${why}`;
 }
 
 /**
@@ -48,7 +52,8 @@ export function noAnswerSentence(why: string): string {
  * exampleSentence(['Closed reading now']) // => 'Still as in the example: Closed reading now. Enter your own.'
  */
 export function exampleSentence(labels: readonly string[]): string {
-  return `Still as in the example: ${labels.join('; ')}. Enter your own.`;
+  texts(labels, 'labels');
+  return say`Still as in the example: ${labels.join('; ')}. Enter your own.`;
 }
 
 /**
@@ -58,7 +63,7 @@ export function exampleSentence(labels: readonly string[]): string {
  * boundsWords('0 Ω', '1 MΩ') // => '0 Ω to 1 MΩ'
  */
 export function boundsWords(low: string, high: string): string {
-  return `${low} to ${high}`;
+  return say`${low} to ${high}`;
 }
 
 /**
@@ -68,7 +73,7 @@ export function boundsWords(low: string, high: string): string {
  * outOfBoundsSentence('70 V', '100 mV', '60 V') // => '“70 V” is outside what can be entered here; write 100 mV to 60 V.'
  */
 export function outOfBoundsSentence(text: string, low: string, high: string): string {
-  return `“${text}” is outside what can be entered here; write ${boundsWords(low, high)}.`;
+  return say`“${text}” is outside what can be entered here; write ${boundsWords(low, high)}.`;
 }
 
 /** So many names are listed, and no name longer; the others are counted. */
@@ -82,10 +87,11 @@ const longestName = 30;
  * unknownEntriesSentence(['sise']) // => 'The link names what this page does not know: sise. The rest of it was read.'
  */
 export function unknownEntriesSentence(names: readonly string[]): string {
+  texts(names, 'names');
   const listed = names
     .slice(0, mostNames)
-    .map((name) => (name.length > longestName ? `${name.slice(0, longestName)}…` : name));
+    .map((name) => (name.length > longestName ? say`${name.slice(0, longestName)}…` : name));
   const more = names.length - listed.length;
-  const all = `${listed.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
-  return `The link names what this page does not know: ${all}. The rest of it was read.`;
+  const all = say`${listed.join(', ')}${more > 0 ? say` and ${more} more` : ''}`;
+  return say`The link names what this page does not know: ${all}. The rest of it was read.`;
 }

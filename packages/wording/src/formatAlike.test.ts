@@ -22,6 +22,15 @@ test('smaller values take its prefix and decimals, and a rounded zero has no sig
   expect(formatAlike([0.015, 0.05], '%').numbers).toEqual(['1.50', '5.00']);
 });
 
+test('beyond every prefix each has its own power of ten', () => {
+  expect(formatAlike([1e-20, -2.5e-21, 0], 'V')).toEqual({
+    numbers: ['1.00e−20', '−2.50e−21', '0.00e0'],
+    unit: 'V',
+  });
+  expect(formatAlike([1e12], '%')).toEqual({ numbers: ['1.00e14'], unit: '%' });
+  expect(formatAlike([5e-324], 's', 1).numbers).toEqual(['5e−324']);
+});
+
 test('zeros alone have no decimals', () => {
   expect(formatAlike([0, 0], 'V')).toEqual({ numbers: ['0', '0'], unit: 'V' });
 });

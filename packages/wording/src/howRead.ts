@@ -9,6 +9,8 @@ import {
   soundSentence,
   unitText,
 } from './recordingSentences.js';
+import { number, say } from './say.js';
+import { whole } from './whole.js';
 /**
  * How a file was read, as a sentence.
  *
@@ -17,20 +19,22 @@ import {
  * howRead(readDelimited('t (s),U (V)\n0,1\n1,2\n').reading).startsWith('Time from column 1 “t” in s (by its heading)') // => true
  */
 export function howRead(reading: DelimitedReading | SoundReading): string {
-  return 'coding' in reading ? soundRead(reading) : textRead(reading);
+  return whole(reading, 'reading', () =>
+    'coding' in reading ? soundRead(reading) : textRead(reading),
+  );
 }
 
 function soundRead(reading: SoundReading): string {
   const { coding, bits, channels, signalChannel, supplyChannel, secondChannel } = reading;
   return soundSentence({
-    coding: `${coding}, ${bits} bits`,
+    coding: say`${coding}, ${bits} bits`,
     channels,
-    signal: signalChannel + 1,
-    ...(supplyChannel !== undefined && { supply: supplyChannel + 1 }),
-    ...(secondChannel !== undefined && { second: secondChannel + 1 }),
+    signal: counted(signalChannel),
+    ...(supplyChannel !== undefined && { supply: counted(supplyChannel) }),
+    ...(secondChannel !== undefined && { second: counted(secondChannel) }),
     rate: formatQuantity(reading.hertz, 'Hz'),
     fullScale: formatQuantity(reading.range.high, 'V'),
-    samples: String(reading.rows),
+    samples: say`${reading.rows}`,
     withoutReading: reading.withoutReading,
     isCut: reading.isCut,
   });
@@ -42,7 +46,7 @@ function textRead(reading: DelimitedReading): string {
     const column = columns[role];
     if (!column) return undefined;
     const { index, name, chosenFrom } = column;
-    const shared = { number: index + 1, name, chosenFrom };
+    const shared = { number: counted(index), name, chosenFrom };
     if (!('unit' in column)) return columnSentence(shared);
     const { unit, unitFrom, voltsPerUnit } = column;
     const scale = voltsPerUnit === undefined ? undefined : formatQuantity(voltsPerUnit, 'V');
@@ -57,11 +61,17 @@ function textRead(reading: DelimitedReading): string {
     ...(supply && { supply }),
     ...(second && { second }),
     ...(position && { position }),
-    rows: String(reading.rows),
+    rows: say`${reading.rows}`,
     withoutReading: reading.withoutReading,
     repeatedHeadings: reading.repeatedHeadings,
     footerLines: reading.footerLines,
     delimiter: delimiterLabels[reading.delimiter],
     encoding: encodingLabels[reading.encoding],
   });
+}
+
+/** A column's or channel's number as people count. */
+function counted(index: number): number {
+  number(index, 'index');
+  return index + 1;
 }

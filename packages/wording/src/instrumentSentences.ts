@@ -17,6 +17,9 @@ import {
   triggerWords,
   unprovedSentence,
 } from './instrumentWords.js';
+import { texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** What is said of instruments that look for a worn spot. */
 export interface InstrumentSentences {
@@ -46,7 +49,12 @@ export interface InstrumentSentences {
  * instrumentSentences(advice).rows[1][1] // => 'surely'
  */
 export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentences {
+  return whole(advice, 'advice', () => saidOf(advice));
+}
+
+function saidOf(advice: InstrumentAdvice): InstrumentSentences {
   const { sought, ranked, setting, meterOnly, digits = [] } = advice;
+  texts(digits, 'advice.digits');
   const words = instrumentWords;
   const assumed = new Set(ranked.flatMap(({ sight }) => sight.assumptions));
   const named = (...reasons: readonly string[]) =>
@@ -66,7 +74,7 @@ export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentenc
     rows: [
       [words.instrument, words.sees, words.onePass, words.allPasses, words.shortest, words.loads],
       ...ranked.map(({ name, sight, loading, reason }) => [
-        name,
+        say`${name}`,
         sightLabels[reason],
         text(sight.chance, '%'),
         text(sight.chanceInPasses, '%'),
@@ -74,11 +82,11 @@ export function instrumentSentences(advice: InstrumentAdvice): InstrumentSentenc
         text(loading, 'V'),
       ]),
     ],
-    assumed: `${words.assumed}: ${[...assumed].map((one) => assumptionSentences[one]).join('; ')}.`,
+    assumed: say`${words.assumed}: ${[...assumed].map((one) => say`${assumptionSentences[one]}`).join('; ')}.`,
     setting: settingSentence({
       interval: text(setting.interval, 's'),
       timePerDivision: text(setting.timePerDivision, 's'),
-      memory: String(setting.memory),
+      memory: say`${setting.memory}`,
       voltsPerDivision: text(setting.voltsPerDivision, 'V'),
       trigger: triggerText(setting.trigger),
       probe: setting.probe,
@@ -117,7 +125,7 @@ function triggerText(trigger: Setting['trigger']): string {
 }
 
 function lasting(seconds: number): string {
-  return Number.isFinite(seconds) ? text(seconds, 's') : '–';
+  return seconds === Number.POSITIVE_INFINITY ? '–' : text(seconds, 's');
 }
 
 function text(value: number, unit: QuantityUnit): string {

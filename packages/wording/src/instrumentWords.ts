@@ -1,4 +1,7 @@
-import type { Assumption, RankedInstrument, Unproved } from '@truesweep/core';
+import { type Assumption, listOf, type RankedInstrument, type Unproved } from '@truesweep/core';
+import { codeOf, texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Headings and short words of a comparison of instruments.
@@ -94,7 +97,9 @@ export function soughtSentence(sought: {
   readonly lasts: string;
   readonly depth: string;
 }): string {
-  return `A worn spot of ${sought.width} at ${sought.travel} of the travel keeps the contact open for ${sought.lasts} at this speed; the signal then falls by about ${sought.depth}.`;
+  return whole(sought, 'sought', () => {
+    return say`A worn spot of ${sought.width} at ${sought.travel} of the travel keeps the contact open for ${sought.lasts} at this speed; the signal then falls by about ${sought.depth}.`;
+  });
 }
 
 /**
@@ -111,15 +116,19 @@ export function shownBySentence(
     readonly never: readonly string[];
   },
 ): string {
-  const { surely, byChance, never } = names;
-  const times = passes === 1 ? 'one pass' : `${passes} passes`;
-  return [
-    surely.length > 0
-      ? `In ${times} it shows surely on: ${surely.join('; ')}.`
-      : `In ${times} it shows surely on none of these instruments.`,
-    ...(byChance.length > 0 ? [`By chance on: ${byChance.join('; ')}.`] : []),
-    ...(never.length > 0 ? [`It does not show on: ${never.join('; ')}.`] : []),
-  ].join(' ');
+  return whole(names, 'names', () => {
+    const { surely, byChance, never } = names;
+    for (const [name, list] of Object.entries({ surely, byChance, never }))
+      texts(list, `names.${name}`);
+    const times = passes === 1 ? 'one pass' : say`${passes} passes`;
+    return [
+      surely.length > 0
+        ? say`In ${times} it shows surely on: ${surely.join('; ')}.`
+        : say`In ${times} it shows surely on none of these instruments.`,
+      ...(byChance.length > 0 ? [say`By chance on: ${byChance.join('; ')}.`] : []),
+      ...(never.length > 0 ? [say`It does not show on: ${never.join('; ')}.`] : []),
+    ].join(' ');
+  });
 }
 
 /**
@@ -137,7 +146,9 @@ export function settingSentence(setting: {
   readonly trigger: string;
   readonly probe: 1 | 10;
 }): string {
-  return `Sample every ${setting.interval} or faster: ${setting.timePerDivision} per division with at least ${setting.memory} samples in a record, ${setting.voltsPerDivision} per division, a ×${setting.probe} probe, direct coupling (DC); to stop on a dropout, trigger on the signal ${setting.trigger}.`;
+  return whole(setting, 'setting', () => {
+    return say`Sample every ${setting.interval} or faster: ${setting.timePerDivision} per division with at least ${setting.memory} samples in a record, ${setting.voltsPerDivision} per division, a ×${setting.probe} probe, direct coupling (DC); to stop on a dropout, trigger on the signal ${setting.trigger}.`;
+  });
 }
 
 /**
@@ -147,8 +158,8 @@ export function settingSentence(setting: {
  * triggerWords.level('falling', '200 mV') // => 'falling through 200 mV'
  */
 export const triggerWords = {
-  level: (slope: 'falling' | 'rising', volts: string): string => `${slope} through ${volts}`,
-  pulse: (shorterThan: string): string => `leaving its level for less than ${shorterThan}`,
+  level: (slope: 'falling' | 'rising', volts: string): string => say`${slope} through ${volts}`,
+  pulse: (shorterThan: string): string => say`leaving its level for less than ${shorterThan}`,
 } as const;
 
 /**
@@ -163,7 +174,9 @@ export function stepByStepSentence(way: {
   readonly wait: string;
   readonly total: string;
 }): string {
-  return `Turn by ${way.step} of the travel at a time (${way.steps} steps) and wait ${way.wait} at each, ${way.total} in all one way; a reading that strays from its neighbours is a spot.`;
+  return whole(way, 'way', () => {
+    return say`Turn by ${way.step} of the travel at a time (${way.steps} steps) and wait ${way.wait} at each, ${way.total} in all one way; a reading that strays from its neighbours is a spot.`;
+  });
 }
 
 /**
@@ -180,8 +193,12 @@ export function notByHandSentence(way: {
   readonly width: string;
   readonly shownBy: readonly string[];
 }): string {
-  const proof = way.shownBy.length > 0 ? way.shownBy.join('; ') : 'a recorder that is set as above';
-  return `To step over no spot of ${way.width} would take ${way.steps} steps of ${way.step} of the travel, which no hand sets. Between steps by hand a spot narrower than ${way.narrowest} can lie unseen: a meter alone does not prove that no spot of ${way.width} is there. These do: ${proof}.`;
+  return whole(way, 'way', () => {
+    texts(way.shownBy, 'way.shownBy');
+    const proof =
+      way.shownBy.length > 0 ? way.shownBy.join('; ') : 'a recorder that is set as above';
+    return say`To step over no spot of ${way.width} would take ${way.steps} steps of ${way.step} of the travel, which no hand sets. Between steps by hand a spot narrower than ${way.narrowest} can lie unseen: a meter alone does not prove that no spot of ${way.width} is there. These do: ${proof}.`;
+  });
 }
 
 /**
@@ -191,7 +208,8 @@ export function notByHandSentence(way: {
  * unprovedSentence(['while-moving']) // => 'Unproved then: what comes only while the wiper moves.'
  */
 export function unprovedSentence(unproved: readonly Unproved[]): string {
-  return `Unproved then: ${unproved.map((one) => unprovedLabels[one]).join('; ')}.`;
+  listOf(codeOf(unprovedLabels))(unproved, 'unproved');
+  return say`Unproved then: ${unproved.map((one) => unprovedLabels[one]).join('; ')}.`;
 }
 
 /**

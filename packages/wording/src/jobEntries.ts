@@ -1,3 +1,6 @@
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /** What is said of a field of a job where a person fills it in. */
 export interface JobEntryWords {
   /** What it is. */
@@ -79,10 +82,13 @@ export const jobEntries = {
  * @example
  * jobQuestion(jobEntries.limiter, true).endsWith('in Ω, such as 1 kΩ: ') // => true
  */
-export function jobQuestion({ label, unit, example }: JobEntryWords, isNeeded: boolean): string {
-  const skip = isNeeded ? '' : ' (Enter leaves it out)';
-  const told = `${label.charAt(0).toUpperCase()}${label.slice(1)}${skip}`;
-  return `${told}${unit === '' ? '' : `, in ${unit}`}, such as ${example}: `;
+export function jobQuestion(entry: JobEntryWords, isNeeded: boolean): string {
+  return whole(entry, 'entry', () => {
+    const { label, unit, example } = entry;
+    const skip = isNeeded ? '' : ' (Enter leaves it out)';
+    const told = say`${label.charAt(0).toUpperCase()}${label.slice(1)}${skip}`;
+    return say`${told}${unit === '' ? '' : say`, in ${unit}`}, such as ${example}: `;
+  });
 }
 
 /**
@@ -92,7 +98,7 @@ export function jobQuestion({ label, unit, example }: JobEntryWords, isNeeded: b
  * answersEndedSentence('the limiting resistor').includes('Nothing was written') // => true
  */
 export function answersEndedSentence(label: string): string {
-  return `Nothing was written: the answers ended before this was told: ${label}. Begin again, or give it as an option.`;
+  return say`Nothing was written: the answers ended before this was told: ${label}. Begin again, or give it as an option.`;
 }
 
 /**
@@ -111,5 +117,5 @@ export const fileIsThereSentence =
  * jobWrittenSentence('shelf.json').includes('--job shelf.json') // => true
  */
 export function jobWrittenSentence(path: string): string {
-  return `The job was written to ${path}. Look at it: “truesweep expect --job ${path}” prints what a sound sensor must read on it, “truesweep plan --job ${path}” what each wrong connection would do.`;
+  return say`The job was written to ${path}. Look at it: “truesweep expect --job ${path}” prints what a sound sensor must read on it, “truesweep plan --job ${path}” what each wrong connection would do.`;
 }

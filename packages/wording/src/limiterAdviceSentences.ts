@@ -1,5 +1,6 @@
 import { formatQuantity, type LimiterChoice, type NoLimiter } from '@truesweep/core';
 import { limiterSentences } from './planWords.js';
+import { whole } from './whole.js';
 
 /**
  * What to take as limiting resistor, in sentences.
@@ -11,6 +12,10 @@ import { limiterSentences } from './planWords.js';
  * limiterAdviceSentences(choice)[0].startsWith('Limiting resistor: at least 1\u00a0kΩ; take 1\u00a0kΩ') // => true
  */
 export function limiterAdviceSentences(choice: LimiterChoice | NoLimiter): readonly string[] {
+  return whole(choice, 'choice', () => saidOf(choice));
+}
+
+function saidOf(choice: LimiterChoice | NoLimiter): readonly string[] {
   if (choice.kind === 'impossible') return [limiterSentences.impossible(choice.binding.part)];
   const { smallest, preferred, powerRating, price, notGiven } = choice;
   const given = {

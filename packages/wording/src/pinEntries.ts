@@ -1,4 +1,5 @@
 import type { Stop } from '@truesweep/core';
+import { say } from './say.js';
 
 /**
  * Headings of the form that finds the terminals.
@@ -8,7 +9,7 @@ import type { Stop } from '@truesweep/core';
  */
 export const pinWords = {
   three: 'Ohmmeter between terminals A, B and C',
-  further: (terminal: string): string => `A further terminal, ${terminal}`,
+  further: (terminal: string): string => say`A further terminal, ${terminal}`,
   meter: 'The ohmmeter',
   error: "Ohmmeter's error, ±",
   leads: "Ohmmeter's leads and counts, ±",
@@ -25,7 +26,7 @@ export const pinWords = {
  * pairLabel('A', 'C', 'open') // => 'A to C, throttle open'
  */
 export function pairLabel(a: string, b: string, at: Stop): string {
-  return `${a} to ${b}, throttle ${at}`;
+  return say`${a} to ${b}, throttle ${at}`;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { formatQuantity, type PinFinding, type TrackPins } from '@truesweep/core';
 import { pinSentences, undecidedSentences } from './pinSentences.js';
+import { whole } from './whole.js';
 
 /**
  * What ohmmeter readings say of a sensor's terminals, in sentences.
@@ -15,6 +16,10 @@ import { pinSentences, undecidedSentences } from './pinSentences.js';
  * pinFindingSentences(found)[1].startsWith('Wiper: C.') // => true
  */
 export function pinFindingSentences(found: PinFinding): readonly string[] {
+  return whole(found, 'found', () => saidOf(found));
+}
+
+function saidOf(found: PinFinding): readonly string[] {
   switch (found.kind) {
     case 'potentiometer':
     case 'two-tracks':

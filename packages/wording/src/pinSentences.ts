@@ -1,4 +1,13 @@
-import type { PinResult, Stop, TerminalPair, Undecided } from '@truesweep/core';
+import {
+  listOf,
+  type PinResult,
+  type Stop,
+  type TerminalPair,
+  type Undecided,
+} from '@truesweep/core';
+import { pairRule, texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 type NotEnough = Extract<PinResult, { kind: 'not-enough-readings' }>['reason'];
 type NotOne = Extract<PinResult, { kind: 'not-a-potentiometer' }>['reason'];
@@ -19,23 +28,29 @@ export const pinSentences = {
     readonly track: string;
     readonly series?: string;
   }): string => {
-    const { wiper, ends, closedEnd, track, series } = found;
-    const near =
-      closedEnd === undefined ? '' : ` With the throttle closed the wiper is near ${closedEnd}.`;
-    const inside = series === undefined ? '' : ` In series with the wiper lie ${series}.`;
-    return `Wiper: ${wiper}. Ends of the track: ${ends.join(' and ')}, ${track} between them.${near}${inside}`;
+    return whole(found, 'found', () => {
+      const { wiper, ends, closedEnd, track, series } = found;
+      const near =
+        closedEnd === undefined
+          ? ''
+          : say` With the throttle closed the wiper is near ${closedEnd}.`;
+      const inside = series === undefined ? '' : say` In series with the wiper lie ${series}.`;
+      return say`Wiper: ${wiper}. Ends of the track: ${both(ends)}, ${track} between them.${near}${inside}`;
+    });
   },
   contact: (terminals: TerminalPair, madeAt: Stop): string =>
-    `${terminals.join(' and ')} are a contact that is made with the throttle ${madeAt}.`,
+    say`${both(terminals)} are a contact that is made with the throttle ${madeAt}.`,
   apart: (terminals: readonly string[]): string =>
-    `Neither track nor contact: ${terminals.join(', ')}.`,
+    say`Neither track nor contact: ${joined(terminals, ', ')}.`,
   'broken-track': 'The track is broken: no path between its ends.',
   'lifted-wiper': (wiper: string, ends: TerminalPair, at: readonly Stop[]): string =>
-    `${ends.join(' and ')} are the ends of the track; ${wiper} reaches neither with the throttle ${at.join(' and ')}: its wiper lifts.`,
+    say`${both(ends)} are the ends of the track; ${wiper} reaches neither with the throttle ${joined(at, ' and ')}: its wiper lifts.`,
   rheostat: (terminals: TerminalPair): string =>
-    `${terminals.join(' and ')} are an adjustable resistor of two terminals; the bench circuit is for three.`,
-  shorted: (joined: readonly TerminalPair[]): string =>
-    `Joined at both stops: ${joined.map((pair) => pair.join(' and ')).join('; ')}.`,
+    say`${both(terminals)} are an adjustable resistor of two terminals; the bench circuit is for three.`,
+  shorted: (pairs: readonly TerminalPair[]): string => {
+    listOf(pairRule)(pairs, 'pairs');
+    return say`Joined at both stops: ${pairs.map(both).join('; ')}.`;
+  },
   'idle-switch': 'Contacts only: a throttle switch, not a position sensor.',
   'not-a-potentiometer': {
     'no-connection':
@@ -49,10 +64,12 @@ export const pinSentences = {
       'Nothing changed beyond the error of the meter: move the throttle from stop to stop.',
     'several-fit': 'More than one arrangement fits these readings: a finer meter may part them.',
   } satisfies Record<NotEnough, string>,
-  wanted: ([a, b]: TerminalPair, at: Stop): string =>
-    `Still wanted: ${a} to ${b} with the throttle ${at}.`,
+  wanted: (pair: TerminalPair, at: Stop): string => {
+    pairRule(pair, 'pair');
+    return say`Still wanted: ${pair.join(' to ')} with the throttle ${at}.`;
+  },
   contradictory: (terminals: readonly string[], at: Stop): string =>
-    `The readings between ${terminals.join(', ')} with the throttle ${at} contradict each other: one is larger than both others together. Read them again.`,
+    say`The readings between ${joined(terminals, ', ')} with the throttle ${at} contradict each other: one is larger than both others together. Read them again.`,
 } as const;
 
 /**
@@ -66,3 +83,13 @@ export const undecidedSentences: Readonly<Record<Undecided, string>> = {
   'closed-end': 'Which end the wiper is near when closed these readings do not tell.',
   'single-tracks': 'How the two tracks share the resistance these readings do not tell.',
 };
+
+function joined(names: readonly string[], between: string): string {
+  texts(names, 'names');
+  return names.join(between);
+}
+
+function both(pair: TerminalPair): string {
+  pairRule(pair, 'pair');
+  return pair.join(' and ');
+}

@@ -1,4 +1,13 @@
-import type { Appearance, Connection, Mistake, RatingChecks } from '@truesweep/core';
+import {
+  type Appearance,
+  type Connection,
+  listOf,
+  type Mistake,
+  type RatingChecks,
+} from '@truesweep/core';
+import { codeOf } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /**
  * Headings of a planned hook-up.
@@ -13,7 +22,7 @@ export const planWords = {
   looks: 'looks like',
   over: 'overloads',
   table: (limiter: string): string =>
-    `What the instrument shows with ${limiter} in the supply lead, right and wrong, and which part is over the rating given:`,
+    say`What the instrument shows with ${limiter} in the supply lead, right and wrong, and which part is over the rating given:`,
 } as const;
 
 /**
@@ -53,8 +62,8 @@ function exchangedLabel(connection: Connection): string {
   const moved = (['supply', 'ground', 'signal'] as const).filter(
     (lead) => connection[lead] !== rightly[lead],
   );
-  if (moved.length === 2) return `${moved.join(' and ')} exchanged`;
-  return `all moved, supply at ${connection.supply}`;
+  if (moved.length === 2) return say`${moved.join(' and ')} exchanged`;
+  return say`all moved, supply at ${connection.supply}`;
 }
 
 const leadWords = { supply: 'supply', ground: 'ground', signal: 'signal' } as const;
@@ -66,19 +75,23 @@ const leadWords = { supply: 'supply', ground: 'ground', signal: 'signal' } as co
  * mistakeLabel({ kind: 'broken-lead', lead: 'ground' }) // => 'ground lead broken'
  */
 export function mistakeLabel(mistake: Mistake): string {
+  return whole(mistake, 'mistake', () => labelOf(mistake));
+}
+
+function labelOf(mistake: Mistake): string {
   switch (mistake.kind) {
     case 'none':
       return 'right';
     case 'exchanged-leads':
       return exchangedLabel(mistake.connection);
     case 'broken-lead':
-      return `${leadWords[mistake.lead]} lead broken`;
+      return say`${leadWords[mistake.lead]} lead broken`;
     case 'shorted-leads':
-      return `${mistake.leads.map((lead) => leadWords[lead]).join(' and ')} leads touch`;
+      return say`${mistake.leads.map((lead) => say`${leadWords[lead]}`).join(' and ')} leads touch`;
     case 'shorted-terminals':
-      return `${mistake.terminals.join(' and ')} terminals touch`;
+      return say`${mistake.terminals.map((one) => say`${one}`).join(' and ')} terminals touch`;
     case 'shorted-signal':
-      return `signal touches ${mistake.to}`;
+      return say`signal touches ${mistake.to}`;
     case 'broken-track':
       return 'track broken at its middle';
     case 'shorted-track':
@@ -88,7 +101,7 @@ export function mistakeLabel(mistake: Mistake): string {
     case 'no-limiter':
       return 'limiting resistor left out';
     case 'wrong-source':
-      return `source of ${mistake.volts} V`;
+      return say`source of ${mistake.volts} V`;
     case 'reversed-source':
       return 'source reversed';
   }
@@ -109,14 +122,25 @@ interface LimiterFacts {
  * limiterSentences.impossible('wiper') // => 'No limiting resistor keeps the wiper within its rating: something else must limit.'
  */
 export const limiterSentences = {
-  chosen: ({ smallest, preferred, spanLost, power }: LimiterFacts): string =>
-    `Limiting resistor: at least ${smallest}; take ${preferred}${power ? `, rated ${power} or more` : ''}. It costs ${spanLost} of the span.`,
+  chosen: (facts: LimiterFacts): string =>
+    whole(facts, 'facts', () => {
+      const { smallest, preferred, spanLost, power } = facts;
+      return say`Limiting resistor: at least ${smallest}; take ${preferred}${power ? say`, rated ${power} or more` : ''}. It costs ${spanLost} of the span.`;
+    }),
   noneNeeded:
     'No rating that was given asks for a limiting resistor. That is no reason to leave it out: give the ratings of the wiper and the track, or keep the resistor that you planned.',
-  'span-too-small': ({ smallest, preferred, spanLost }: LimiterFacts): string =>
-    `Limiting resistor: the ratings need ${smallest} (${preferred}), which costs ${spanLost} of the span, more than you want to lose. Lower the source voltage.`,
+  'span-too-small': (facts: LimiterFacts): string =>
+    whole(facts, 'facts', () => {
+      const { smallest, preferred, spanLost } = facts;
+      return say`Limiting resistor: the ratings need ${smallest} (${preferred}), which costs ${spanLost} of the span, more than you want to lose. Lower the source voltage.`;
+    }),
   impossible: (part: keyof RatingChecks): string =>
-    `No limiting resistor keeps the ${partOverWords[part]} within its rating: something else must limit.`,
+    say`No limiting resistor keeps the ${named([part])} within its rating: something else must limit.`,
   notGiven: (parts: readonly (keyof RatingChecks)[]): string =>
-    `No rating was given for ${parts.map((part) => partOverWords[part]).join(', ')}, so nothing was judged by it.`,
+    say`No rating was given for ${named(parts)}, so nothing was judged by it.`,
 };
+
+function named(parts: readonly (keyof RatingChecks)[]): string {
+  listOf(codeOf(partOverWords))(parts, 'parts');
+  return parts.map((part) => partOverWords[part]).join(', ');
+}

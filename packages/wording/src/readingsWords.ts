@@ -1,4 +1,6 @@
 import type { ToleranceName } from '@truesweep/core';
+import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** The entries of a hook-up. */
 export type HookUpEntry =
@@ -142,13 +144,15 @@ export interface ReadingsFacts {
  * }).startsWith('A sound sensor reads 330 mV to 505 mV with the throttle closed') // => true
  */
 export function readingsSentence(facts: ReadingsFacts): string {
-  const { closed, open, source, straight, nominal } = facts;
-  const windows =
-    `A sound sensor reads ${closed.low} to ${closed.high} with the throttle closed ` +
-    `and ${open.low} to ${open.high} with it open.`;
-  if (straight === nominal) return windows;
-  return (
-    `${windows} Straight from ${source}, as a service manual states it, the open reading would be ${straight}; ` +
-    `on this hook-up it is ${nominal}.`
-  );
+  return whole(facts, 'facts', () => {
+    const { closed, open, source, straight, nominal } = facts;
+    const windows =
+      say`A sound sensor reads ${closed.low} to ${closed.high} with the throttle closed ` +
+      say`and ${open.low} to ${open.high} with it open.`;
+    if (straight === nominal) return windows;
+    return (
+      say`${windows} Straight from ${source}, as a service manual states it, the open reading would be ${straight}; ` +
+      say`on this hook-up it is ${nominal}.`
+    );
+  });
 }

@@ -1,4 +1,7 @@
+import { checkText } from '@truesweep/core';
 import type { Delimiter, TakenFrom, TextEncoding } from '@truesweep/recordings';
+import { say } from './say.js';
+import { whole } from './whole.js';
 /**
  * What parts the fields of a text file.
  *
@@ -55,12 +58,14 @@ export function columnSentence(column: {
   readonly unit?: string;
   readonly unitFrom?: TakenFrom;
 }): string {
-  const name = column.name && ` “${column.name}”`;
-  const chosen = takenFromLabels[column.chosenFrom];
-  if (column.unit === undefined) return `column ${column.number}${name} (${chosen})`;
-  const unit = takenFromLabels[column.unitFrom ?? 'assumed'];
-  const whyColumn = chosen === unit ? '' : ` (${chosen})`;
-  return `column ${column.number}${name}${whyColumn} in ${column.unit} (${unit})`;
+  return whole(column, 'column', () => {
+    const name = column.name && say` “${column.name}”`;
+    const chosen = takenFromLabels[column.chosenFrom];
+    if (column.unit === undefined) return say`column ${column.number}${name} (${chosen})`;
+    const unit = takenFromLabels[column.unitFrom ?? 'assumed'];
+    const whyColumn = chosen === unit ? '' : say` (${chosen})`;
+    return say`column ${column.number}${name}${whyColumn} in ${column.unit} (${unit})`;
+  });
 }
 
 /**
@@ -70,7 +75,7 @@ export function columnSentence(column: {
  * sampleRateSentence('1 kHz', 'option') // => 'the sample rate of 1 kHz (as told)'
  */
 export function sampleRateSentence(rate: string, from: TakenFrom): string {
-  return `the sample rate of ${rate} (${takenFromLabels[from]})`;
+  return whole(from, 'from', () => say`the sample rate of ${rate} (${takenFromLabels[from]})`);
 }
 
 const unitNames: Readonly<Record<string, string>> = { clock: 'clock time' };
@@ -82,7 +87,8 @@ const unitNames: Readonly<Record<string, string>> = { clock: 'clock time' };
  * unitText('counts', '4.9 mV') // => 'counts of 4.9 mV'
  */
 export function unitText(unit: string, scale?: string): string {
-  return scale === undefined ? (unitNames[unit] ?? unit) : `${unit} of ${scale}`;
+  checkText(unit, 'unit');
+  return scale === undefined ? (unitNames[unit] ?? unit) : say`${unit} of ${scale}`;
 }
 
 /**
@@ -106,21 +112,23 @@ export function readingSentence(reading: {
   readonly repeatedHeadings: number;
   readonly footerLines: number;
 }): string {
-  const { withoutReading, repeatedHeadings, footerLines } = reading;
-  const sources = [
-    `Time from ${reading.time}`,
-    `signal from ${reading.signal}`,
-    ...(reading.supply ? [`supply from ${reading.supply}`] : []),
-    ...(reading.second ? [`second track from ${reading.second}`] : []),
-    ...(reading.position ? [`position from ${reading.position}`] : []),
-  ];
-  const left = [
-    withoutReading > 0 && ` ${count(withoutReading, 'row')} without a reading told apart.`,
-    repeatedHeadings > 0 &&
-      ` Headings that stood again passed over (${count(repeatedHeadings, 'line')}).`,
-    footerLines > 0 && ` Text below the table passed over (${count(footerLines, 'line')}).`,
-  ];
-  return `${sources.join(', ')}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left.filter(Boolean).join('')}`;
+  return whole(reading, 'reading', () => {
+    const { withoutReading, repeatedHeadings, footerLines } = reading;
+    const sources = [
+      say`Time from ${reading.time}`,
+      say`signal from ${reading.signal}`,
+      ...(reading.supply ? [say`supply from ${reading.supply}`] : []),
+      ...(reading.second ? [say`second track from ${reading.second}`] : []),
+      ...(reading.position ? [say`position from ${reading.position}`] : []),
+    ];
+    const left = [
+      withoutReading > 0 && say` ${count(withoutReading, 'row')} without a reading told apart.`,
+      repeatedHeadings > 0 &&
+        say` Headings that stood again passed over (${count(repeatedHeadings, 'line')}).`,
+      footerLines > 0 && say` Text below the table passed over (${count(footerLines, 'line')}).`,
+    ];
+    return say`${sources.join(', ')}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left.filter(Boolean).join('')}`;
+  });
 }
 
 /**
@@ -143,18 +151,20 @@ export function soundSentence(sound: {
   readonly withoutReading: number;
   readonly isCut: boolean;
 }): string {
-  const channels = [
-    `signal from channel ${sound.signal} of ${sound.channels}`,
-    ...(sound.supply === undefined ? [] : [`supply from channel ${sound.supply}`]),
-    ...(sound.second === undefined ? [] : [`second track from channel ${sound.second}`]),
-  ];
-  const notes = [
-    sound.withoutReading > 0 &&
-      ` ${count(sound.withoutReading, 'sample')} without a reading told apart.`,
-    sound.isCut &&
-      ' The file ends before the samples that it announces; those that are there were read.',
-  ];
-  return `Sound (${sound.coding}) at ${sound.rate}, ±${sound.fullScale} at full scale: ${channels.join(', ')}; ${sound.samples} samples.${notes.filter(Boolean).join('')}`;
+  return whole(sound, 'sound', () => {
+    const channels = [
+      say`signal from channel ${sound.signal} of ${sound.channels}`,
+      ...(sound.supply === undefined ? [] : [say`supply from channel ${sound.supply}`]),
+      ...(sound.second === undefined ? [] : [say`second track from channel ${sound.second}`]),
+    ];
+    const notes = [
+      sound.withoutReading > 0 &&
+        say` ${count(sound.withoutReading, 'sample')} without a reading told apart.`,
+      sound.isCut &&
+        ' The file ends before the samples that it announces; those that are there were read.',
+    ];
+    return say`Sound (${sound.coding}) at ${sound.rate}, ±${sound.fullScale} at full scale: ${channels.join(', ')}; ${sound.samples} samples.${notes.filter(Boolean).join('')}`;
+  });
 }
 
 /**
@@ -170,9 +180,11 @@ export function visibilitySentence(visible: {
   readonly departureOfSpan?: string;
   readonly setBy: string;
 }): string {
-  const { dropout, departure, departureOfSpan, setBy } = visible;
-  const share = departureOfSpan ? ` (${departureOfSpan} of the span)` : '';
-  return `The shortest dropout that surely shows lasts ${dropout}; the smallest departure that shows is ${departure}${share}, set by ${setBy}.`;
+  return whole(visible, 'visible', () => {
+    const { dropout, departure, departureOfSpan, setBy } = visible;
+    const share = departureOfSpan ? say` (${departureOfSpan} of the span)` : '';
+    return say`The shortest dropout that surely shows lasts ${dropout}; the smallest departure that shows is ${departure}${share}, set by ${setBy}.`;
+  });
 }
 
 /**
@@ -182,7 +194,7 @@ export function visibilitySentence(visible: {
  * smoothedSentence('50 ms') // => 'The noise of neighbouring samples hangs together: they were smoothed over 50 ms or more.'
  */
 export function smoothedSentence(over: string): string {
-  return `The noise of neighbouring samples hangs together: they were smoothed over ${over} or more.`;
+  return say`The noise of neighbouring samples hangs together: they were smoothed over ${over} or more.`;
 }
 
 /**
@@ -215,14 +227,16 @@ export function movementSentence(movement: {
   readonly snaps: number;
   readonly rebounds: number;
 }): string {
-  const { openings, closings, snaps, rebounds } = movement;
-  const bySpring =
-    snaps === 0
-      ? ''
-      : `, ${snaps} of them by the spring${rebounds === 0 ? '' : ` with ${count(rebounds, 'rebound')} on the stop, which is normal`}`;
-  return `${count(openings, 'opening')} and ${count(closings, 'closing')}${bySpring}.`;
+  return whole(movement, 'movement', () => {
+    const { openings, closings, snaps, rebounds } = movement;
+    const bySpring =
+      snaps === 0
+        ? ''
+        : say`, ${snaps} of them by the spring${rebounds === 0 ? '' : say` with ${count(rebounds, 'rebound')} on the stop, which is normal`}`;
+    return say`${count(openings, 'opening')} and ${count(closings, 'closing')}${bySpring}.`;
+  });
 }
 
 function count(number: number, what: string): string {
-  return `${number} ${what}${number === 1 ? '' : 's'}`;
+  return say`${number} ${what}${number === 1 ? '' : 's'}`;
 }

@@ -1,4 +1,5 @@
-import { formatQuantity, type Sampling } from '@truesweep/core';
+import { checkText, formatQuantity, type Sampling } from '@truesweep/core';
+import { say } from './say.js';
 
 /**
  * Headings and short words of a report.
@@ -47,7 +48,10 @@ export const reportWords = {
  * tolerancedText('5 kΩ', 0.2) // => '5 kΩ ± 20\u00a0%'
  */
 export function tolerancedText(value: string, spread: number | undefined): string {
-  return spread === undefined ? value : `${value} ± ${formatQuantity(spread, '%', { trim: true })}`;
+  checkText(value, 'value');
+  return spread === undefined
+    ? value
+    : say`${value} ± ${formatQuantity(spread, '%', { trim: true })}`;
 }
 
 /**
@@ -57,7 +61,7 @@ export function tolerancedText(value: string, spread: number | undefined): strin
  * restOfFindingsSentence(3) // => 'And 3 more, marked in the drawings.'
  */
 export function restOfFindingsSentence(count: number): string {
-  return `And ${count} more, marked in the drawings.`;
+  return say`And ${count} more, marked in the drawings.`;
 }
 
 /**
@@ -69,9 +73,10 @@ export function restOfFindingsSentence(count: number): string {
  * recheckSentence('Fail', undefined) // => 'Fail; shown, not re-checked: the recording is not at hand.'
  */
 export function recheckSentence(stated: string, again: string | undefined): string {
-  if (again === undefined) return `${stated}; shown, not re-checked: the recording is not at hand.`;
-  if (again === stated) return `${stated}; scored again with the same verdict.`;
-  return `The report says ${stated}, scored again it is ${again}: do not rely on the report.`;
+  if (again === undefined)
+    return say`${stated}; shown, not re-checked: the recording is not at hand.`;
+  if (again === stated) return say`${stated}; scored again with the same verdict.`;
+  return say`The report says ${stated}, scored again it is ${again}: do not rely on the report.`;
 }
 
 /**
@@ -81,7 +86,7 @@ export function recheckSentence(stated: string, again: string | undefined): stri
  * writtenSentence('port.html') // => 'The report is in port.html.'
  */
 export function writtenSentence(path: string): string {
-  return `The report is in ${path}.`;
+  return say`The report is in ${path}.`;
 }
 
 /**

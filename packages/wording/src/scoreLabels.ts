@@ -1,3 +1,7 @@
+import { texts } from './rules.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /**
  * Headings and short words of a printed score.
  *
@@ -43,7 +47,7 @@ export const scoreLabels = {
  * moreFindingsSentence(4) // => 'and 4 more; --json lists them all'
  */
 export function moreFindingsSentence(count: number): string {
-  return `and ${count} more; --json lists them all`;
+  return say`and ${count} more; --json lists them all`;
 }
 
 /**
@@ -58,7 +62,12 @@ export function moreFindingsSentence(count: number): string {
 export function limitsSentence(
   named: readonly { readonly checks: readonly string[]; readonly source: string }[],
 ): string {
-  const parts = named.map(({ checks, source }) => `${checks.join(' and ')} from ${source}; `);
-  const rest = parts.length > 0 ? 'the others are criteria' : 'all are criteria';
-  return `Limits: ${parts.join('')}${rest}. ± is twice the standard uncertainty.`;
+  return whole(named, 'named', () => {
+    const parts = named.map(({ checks, source }, i) => {
+      texts(checks, `named[${i}].checks`);
+      return say`${checks.join(' and ')} from ${source}; `;
+    });
+    const rest = parts.length > 0 ? 'the others are criteria' : 'all are criteria';
+    return say`Limits: ${parts.join('')}${rest}. ± is twice the standard uncertainty.`;
+  });
 }

@@ -36,10 +36,12 @@ import {
   visibilitySentence,
 } from './recordingSentences.js';
 import { samplingLabels } from './reportWords.js';
+import { say } from './say.js';
 import { stampsSentence } from './stampsSentence.js';
 import { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 import { unitSentences } from './unitSentences.js';
 import { verdictMeanings } from './verdicts.js';
+import { whole } from './whole.js';
 
 /** So many places are enough to show where the trouble lies. */
 const mostPlaces = 3;
@@ -91,11 +93,17 @@ export interface ScoreSentences {
 export function scoreSentences(score: Score, limits: Partial<Criteria>): ScoreSentences {
   checkScore(score, 'score');
   const criteria = wholeCriteria(limits);
+  return whole(score, 'score', () => saidOf(score, criteria));
+}
+
+function saidOf(score: Score, criteria: Criteria): ScoreSentences {
   const { spots, morePasses, testsNotDone, causes } = score;
   const again = spots.filter(({ seen }) => seen > 1).slice(0, mostPlaces);
   const inQuestion = causes.some(({ cause }) => cause === 'track' || cause === 'connection');
   const assumed = stampsSentence(score.quality);
-  const codes = troubleCodes(score).map(({ code, kind }) => `${code} (${troubleMeanings[kind]})`);
+  const codes = troubleCodes(score).map(
+    ({ code, kind }) => say`${code} (${troubleMeanings[kind]})`,
+  );
   return {
     verdict: verdictSentence(score),
     loosened: loosenedSentences(criteria),
@@ -133,10 +141,8 @@ function loosenedSentences(criteria: Criteria): readonly string[] {
   if (loosened.length === 0) return [];
   const named = loosened.map(({ name, value }) => {
     const unit = criterionUnits[name];
-    const [own, usual] = [value, defaultCriteria[name]].map((one) =>
-      unit ? formatQuantity(one, unit, { trim: true }) : String(one),
-    );
-    return `${criterionLabels[name]} ${own} (usually ${usual})`;
+    const told = (one: number) => (unit ? formatQuantity(one, unit, { trim: true }) : String(one));
+    return say`${criterionLabels[name]} ${told(value)} (usually ${told(defaultCriteria[name])})`;
   });
   return [loosenedSentence(named)];
 }
@@ -164,7 +170,7 @@ function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
   if (abrupt.length === 0) return [];
   const listed = abrupt.slice(0, mostPlaces).map(({ start, end, depth }) => {
     const lasts = formatQuantity(end - start, 's', { digits: 2 });
-    return `${formatQuantity(start, 's')} for ${lasts} by ${formatQuantity(depth, 'V')}`;
+    return say`${formatQuantity(start, 's')} for ${lasts} by ${formatQuantity(depth, 'V')}`;
   });
   return [abruptSentence(listed, abrupt.length - listed.length)];
 }
@@ -172,8 +178,8 @@ function abruptDepartures({ abrupt = [] }: Score): readonly string[] {
 function causeSentences({ causes, findings, unitsThatFit = [] }: Score): readonly string[] {
   if (unitsThatFit.length > 0) return unitSentences(unitsThatFit);
   const named = causes.map(({ cause, weight }) => {
-    const share = weight < 1 ? ` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
-    return `${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;
+    const share = weight < 1 ? say` (${formatQuantity(weight, '%', { digits: 2 })})` : '';
+    return say`${causeLabels[cause]}${share}. ${causeMeanings[cause]}`;
   });
   return findings.some(({ unplaced }) => unplaced) ? [...named, openTrackSentence] : named;
 }
@@ -188,7 +194,7 @@ function nextSteps({ advice, checks }: Score, criteria: Criteria): readonly stri
     uncertainty: formatQuantity(narrowestWindow(checks) / 4, 'V', { digits: 2 }),
   };
   return advice.map((one, i) => {
-    const number = advice.length > 1 ? `${i + 1}. ` : '';
+    const number = advice.length > 1 ? say`${i + 1}. ` : '';
     return number + adviceSentences[one](numbers);
   });
 }
@@ -241,7 +247,7 @@ function visibility({ quality, checks, couldShow }: Score): readonly string[] {
     sentence,
     ...(quality.sampling === 'picked'
       ? []
-      : [`Each sample is ${samplingLabels[quality.sampling]}.`]),
+      : [say`Each sample is ${samplingLabels[quality.sampling]}.`]),
     ...(quality.smoothedOver > 0
       ? [smoothedSentence(formatQuantity(quality.smoothedOver, 's', { digits: 2, trim: true }))]
       : []),

@@ -1,3 +1,5 @@
+import { say } from './say.js';
+
 /**
  * Words of the search.
  *
@@ -18,5 +20,5 @@ export const searchWords = {
  */
 export function foundSentence(pages: number): string {
   if (pages === 0) return 'No page has that.';
-  return pages === 1 ? 'One page.' : `${pages} pages, the best first.`;
+  return pages === 1 ? 'One page.' : say`${pages} pages, the best first.`;
 }

@@ -1,3 +1,6 @@
+import { say } from './say.js';
+import { whole } from './whole.js';
+
 /**
  * How far to turn a sensor for its closed reading.
  *
@@ -11,10 +14,13 @@ export const settingSentences = {
     readonly uncertainty?: string;
     /** Whether it goes on in the direction of the first turn. */
     readonly onward: boolean;
-  }): string =>
-    `From where the first reading was taken, turn the sensor by ${turn.degrees}°${turn.uncertainty ? ` (± ${turn.uncertainty}°)` : ''}, ${
-      turn.onward ? 'the way you turned it' : 'against the way you turned it'
-    }.`,
+  }): string => {
+    return whole(turn, 'turn', () => {
+      return say`From where the first reading was taken, turn the sensor by ${turn.degrees}°${turn.uncertainty ? say` (± ${turn.uncertainty}°)` : ''}, ${
+        turn.onward ? 'the way you turned it' : 'against the way you turned it'
+      }.`;
+    });
+  },
   noChange:
     'The two readings differ by no more than their uncertainty: turn farther and read again.',
   again:

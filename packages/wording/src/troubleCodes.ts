@@ -1,4 +1,6 @@
 import type { TroubleKind } from '@truesweep/core';
+import { texts } from './rules.js';
+import { say } from './say.js';
 
 /**
  * What a standard trouble code says of a position sensor, in our own words.
@@ -22,5 +24,6 @@ export const troubleMeanings: Readonly<Record<TroubleKind, string>> = {
  * troubleCodesSentence(['P0122 (signal too low)']).startsWith('Such a fault can set P0122') // => true
  */
 export function troubleCodesSentence(codes: readonly string[]): string {
-  return `Such a fault can set ${codes.join(', ')}. These are the codes of road vehicles; the machine at hand may use its own.`;
+  texts(codes, 'codes');
+  return say`Such a fault can set ${codes.join(', ')}. These are the codes of road vehicles; the machine at hand may use its own.`;
 }

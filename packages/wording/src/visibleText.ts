@@ -1,3 +1,5 @@
+import { checkText } from '@truesweep/core';
+
 /**
  * Controls (ECMA-48), marks that turn the direction of text, line and paragraph separators, halves of characters, and what has no
  * width. Joiners and variation selectors stay: words and pictures need them.
@@ -15,6 +17,8 @@ const unseen =
  * visibleText('port\u001b[2J.csv') // => 'port\\u001b[2J.csv'
  */
 export function visibleText(text: string, kept = ''): string {
+  checkText(text, 'text');
+  checkText(kept, 'kept');
   return text.replace(unseen, (found) => (kept.includes(found) ? found : writtenOut(found)));
 }
 

@@ -1,5 +1,6 @@
 import type { RefitCheck, RefitOutcome } from '@truesweep/core';
 import type { Caution } from './cautions.js';
+import { say } from './say.js';
 
 /** The steps of the guided way, in their order. */
 export type WayStep =
@@ -219,7 +220,7 @@ export const wayWords = {
  * goesOnSentence('5 kΩ', '3 %', '80 %') // => 'Goes on to the next steps: track 5 kΩ, wiper at 3 % closed and 80 % open.'
  */
 export function goesOnSentence(track: string, closed: string, open: string): string {
-  return `Goes on to the next steps: track ${track}, wiper at ${closed} closed and ${open} open.`;
+  return say`Goes on to the next steps: track ${track}, wiper at ${closed} closed and ${open} open.`;
 }
 
 /**
@@ -229,5 +230,5 @@ export function goesOnSentence(track: string, closed: string, open: string): str
  * takeOverSentence('5 kΩ', '3 %', '80 %') // => 'Take over: track 5 kΩ, wiper at 3 % closed and 80 % open'
  */
 export function takeOverSentence(track: string, closed: string, open: string): string {
-  return `Take over: track ${track}, wiper at ${closed} closed and ${open} open`;
+  return say`Take over: track ${track}, wiper at ${closed} closed and ${open} open`;
 }

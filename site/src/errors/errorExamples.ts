@@ -85,6 +85,13 @@ const named = (path: string, sentence: string) => ({ path, sentence });
 
 /** Of every code one refusal, so that the list of codes is whole. */
 export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
+  unreadable: () =>
+    parseJob({
+      ...job,
+      get notes(): string {
+        throw new Error('the file is closed');
+      },
+    }),
   missing: () => operatingPoint({ source: { volts: 5 } } as never, 0.5),
   'not-finite': () => operatingPoint(circuit, Number.NaN),
   negative: () => operatingPoint({ ...circuit, limiter: -5 }, 0.5),

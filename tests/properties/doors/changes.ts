@@ -8,12 +8,12 @@ export type Change =
   | { readonly kind: 'gone' }
   /** A field beside it bears a name that nobody knows. */
   | { readonly kind: 'unknown'; readonly name: string }
-  /** Reading the field throws what is no InputError. */
+  /** Reading the field throws what is no refusal. */
   | { readonly kind: 'getter' }
   /** A column of numbers is another kind of list. */
   | { readonly kind: 'list'; readonly as: 'plain' | 'float32' };
 
-/** What a getter throws: the caller's own error, which comes through as it is. */
+/** What a getter throws: it is told as the cause of a refusal. */
 export const ownError = new Error("the caller's own");
 
 const numbers = [
@@ -196,4 +196,43 @@ export function wrongNumber(
     if (found) return found;
   }
   return undefined;
+}
+
+/** What no text says: a value that was turned into one unawares. */
+const unsaid = /NaN|undefined|\[object|Infinity/;
+
+/** Where in a result the first text stands that says a value that was none. */
+export function wrongText(value: unknown, path = 'result'): string | undefined {
+  if (typeof value === 'string') return unsaid.test(value) ? `${path} is ${value}` : undefined;
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return undefined;
+  for (const [key, part] of Object.entries(value)) {
+    const found = wrongText(part, `${path}.${key}`);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** Where in a result, which is of texts only, the first value stands that is none. */
+export function noText(value: unknown, path = 'result'): string | undefined {
+  if (typeof value === 'string') return undefined;
+  if (!Array.isArray(value) && !isGroup(value)) return `${path} is no text but ${String(value)}`;
+  for (const [key, part] of Object.entries(value)) {
+    const found = noText(part, `${path}.${key}`);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** A function with the name that it is called by in its module: of a map of functions the map's and its key. */
+type Named = readonly [name: string, call: (...args: unknown[]) => unknown];
+
+const isClass = (value: unknown) => /^class\b/.test(String(value));
+
+/** Every function that a module hands out, also those that stand in its maps. */
+export function functionsIn(module: object, before = ''): readonly Named[] {
+  return Object.entries(module).flatMap(([key, value]): readonly Named[] => {
+    const name = `${before}${key}`;
+    if (typeof value === 'function') return isClass(value) ? [] : [[name, value]];
+    return isGroup(value) ? functionsIn(value, `${name}.`) : [];
+  });
 }

@@ -224,8 +224,14 @@ export const coreRecipes: Recipes = {
     args: () => [{ track: 5000 }, 'sensor', { track: () => {}, 'contact?': () => {} }],
     open: 'the rules themselves are code',
   },
+  checkReadable: {
+    args: () => [{ list: [{ track: 1 }], of: { ohms: 2 } }, 'it'],
+    open: 'any data can be read, and the path may be any text',
+  },
   checkExpectation: { args: () => [expected(), 'expected'], open: 'the path may be any text' },
   checkScore: { args: () => [score(), 'score'], weight: 3, open: 'the path may be any text' },
+  checkRecorder: { args: () => [recorder(), 'recorder'], open: 'the path may be any text' },
+  checkText: { args: () => ['port', 'name'], open: 'the path may be any text' },
   checkSweep: { args: () => [sweep()] },
   chooseBenchLoad: {
     args: () => [
@@ -240,6 +246,7 @@ export const coreRecipes: Recipes = {
         series: 'E24',
       },
     ],
+    infinite: 'a load that is not connected, as it was given',
     weight: 0.1,
   },
   chooseLimiter: {

@@ -229,7 +229,11 @@ export const reportRecipes: Recipes = {
     },
   },
   readReport: { args: () => [html, 'report.html'] },
-  recheckReport: { args: () => [stored(), () => undefined], weight: 0.3 },
+  recheckReport: {
+    args: () => [stored(), () => undefined],
+    weight: 0.3,
+    unknown: 'a later version may store more',
+  },
   reportHtml: { args: () => [report()] },
   reportMarkdown: { args: () => [report()] },
   storedSweep: {
@@ -286,4 +290,13 @@ export const drawingsRecipes: Recipes = {
     call: drawn('TravelMapDrawing'),
   },
   tracePart: { args: () => [0.5] },
+};
+
+/** Every function of the entry that writes the drawings as text. */
+export const svgRecipes: Recipes = {
+  circuitSvg: { args: drawingsRecipes.CircuitDrawing!.args },
+  curveSvg: { args: drawingsRecipes.CurveDrawing!.args },
+  traceSvg: { args: drawingsRecipes.TraceDrawing!.args },
+  travelMapSvg: { args: drawingsRecipes.TravelMapDrawing!.args },
+  tracePart: drawingsRecipes.tracePart!,
 };

@@ -8,7 +8,9 @@ export interface Recipe {
   readonly weight?: number;
   /** Why ±Infinity may stand in its result: the documented meaning. */
   readonly infinite?: string;
-  /** Why NaN may stand in its result, or an unknown field in its arguments. */
+  /** Why an unknown field may stand in its arguments. */
+  readonly unknown?: string;
+  /** Why an unknown field may stand in its arguments, and a refusal may have any path. */
   readonly open?: string;
 }
 

@@ -1,6 +1,6 @@
 import { InputError } from '../errors.js';
 import { checkFields, type FieldRules } from '../fields.js';
-import { above0, between, finiteBetween, positive } from '../guard.js';
+import { above0, between, finiteBetween, positive, text } from '../guard.js';
 import type { Recorder, ReferenceReadings } from './captureQuality.js';
 
 const most = 1e12;
@@ -25,11 +25,20 @@ const recorderRules: FieldRules = {
   'after?': checkReferences,
 };
 
-/** Refuses what no recorder can be; each field may be left out. */
-export function checkRecorder(recorder: Recorder): void {
-  checkFields(recorder, 'recorder', recorderRules);
+/**
+ * Refuses what no recorder can be; each field may be left out.
+ *
+ * @param recorder What is known of a recorder, in SI units.
+ * @param path What it is called in refusals.
+ * @throws InputError with the path of the field, such as `recorder.range.high`.
+ *
+ * @example
+ * checkRecorder({ resolution: 0.001, coupling: 'dc' }) // => undefined
+ */
+export function checkRecorder(recorder: Recorder, path = 'recorder'): void {
+  checkFields(recorder, text(path, 'path'), recorderRules);
   if (recorder.sampling === 'interpolated')
-    positive(recorder.sampledEvery, 'recorder.sampledEvery', 's');
+    positive(recorder.sampledEvery, `${path}.sampledEvery`, 's');
 }
 
 function checkReferences(value: unknown, path: string): void {

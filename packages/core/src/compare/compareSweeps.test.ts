@@ -164,3 +164,11 @@ describe('compareSweeps', () => {
     );
   });
 });
+
+test('spots without the check that their depth is measured by are refused', () => {
+  const worn = judged([{ kind: 'worn-spot', travel: 0.4, width: 0.05, ohms: 1e12 }]);
+  expect(worn.spots).not.toEqual([]);
+  expect(() => compareSweeps({ ...worn, checks: [] }, worn)).toThrow(
+    expect.objectContaining({ name: 'InputError', code: 'missing', path: 'before.checks' }),
+  );
+});

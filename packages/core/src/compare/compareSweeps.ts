@@ -1,9 +1,10 @@
+import { InputError } from '../errors.js';
 import { checkScore } from '../score/checkScore.js';
 import type { Score } from '../score/score.js';
 import { compareSpots } from './compareSpots.js';
 import type { EndChange, SweepComparison } from './comparison.js';
 import { matchSpots } from './matchSpots.js';
-import { recordingLimits } from './recordingLimits.js';
+import { type RecordingLimits, recordingLimits } from './recordingLimits.js';
 import { spotTraits } from './spotTraits.js';
 
 /**
@@ -26,9 +27,7 @@ import { spotTraits } from './spotTraits.js';
  * compareSweeps(score, score).verdict // => { before: 'fail', after: 'fail' }
  */
 export function compareSweeps(before: Score, after: Score): SweepComparison {
-  checkScore(before, 'before');
-  checkScore(after, 'after');
-  const limits = { before: recordingLimits(before), after: recordingLimits(after) };
+  const limits = { before: limitsOf(before, 'before'), after: limitsOf(after, 'after') };
   const spots = matchSpots(spotTraits(before), spotTraits(after))
     .map((match) => compareSpots(match, limits))
     .sort((a, b) => (a.before ?? a.after)!.travel - (b.before ?? b.after)!.travel);
@@ -66,4 +65,17 @@ function endChange(
     uncertainty,
     significant: Math.abs(change) > 2 * uncertainty,
   };
+}
+
+/** Refuses what is no score, or one with spots but without the check that says how deep they are in the span. */
+function limitsOf(score: Score, path: string): RecordingLimits {
+  checkScore(score, path);
+  const limits = recordingLimits(score);
+  if (score.spots.length === 0 || limits.visible < Infinity) return limits;
+  const at = `${path}.checks`;
+  throw new InputError(
+    'missing',
+    at,
+    `${at} lacks a measured “visible-departure”; spots are compared by it.`,
+  );
 }

@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { positive } from '../guard.js';
@@ -71,11 +72,6 @@ function below(value: (at: number) => number): readonly (readonly [number, numbe
 
 function crossing(value: (at: number) => number, from: number, to: number): number {
   const before = value(from) < 0;
-  let [low, high] = [from, to];
-  while (high - low > 1e-12) {
-    const middle = (low + high) / 2;
-    if (value(middle) < 0 === before) low = middle;
-    else high = middle;
-  }
+  const [low, high] = bisection((at) => value(at) < 0 === before, from, to, 1e-12);
   return (low + high) / 2;
 }

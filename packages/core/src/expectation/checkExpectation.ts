@@ -2,7 +2,7 @@ import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { column, timeColumn } from '../column.js';
 import { checkFields, type FieldRules, listOf } from '../fields.js';
-import { between, finiteBetween } from '../guard.js';
+import { between, finiteBetween, text } from '../guard.js';
 import type { Expectation } from './expectation.js';
 import type { Curve } from './expectedCurve.js';
 import type { ReadingWindow } from './expectedWindows.js';
@@ -51,6 +51,7 @@ export function checkExpectation(
   path = 'expected',
   only?: readonly (keyof Expectation)[],
 ): void {
+  text(path, 'path');
   const known = Object.keys(expectationRules).map((name) => name.replace('?', ''));
   if (only !== undefined) listOf(known)(only, 'only');
   const rules = Object.entries(expectationRules).filter(

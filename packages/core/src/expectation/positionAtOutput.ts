@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import type { Circuit } from '../circuit/circuit.js';
 import { checkFields } from '../fields.js';
@@ -136,16 +137,7 @@ function placeOn(output: Output, { from, to, fromVolts, toVolts }: Branch, volts
   const rising = toVolts > fromVolts ? 1 : -1;
   if (rising * (volts - fromVolts) <= 0) return from;
   if (rising * (volts - toVolts) >= 0) return to;
-  let low = from;
-  let high = to;
-  for (;;) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) return middle;
-    const short = rising * (volts - output(middle));
-    if (short === 0) return middle;
-    if (short > 0) low = middle;
-    else high = middle;
-  }
+  return bisection((at) => rising * (volts - output(at)) > 0, from, to)[1];
 }
 
 function distinct(positions: readonly Position[]): readonly Position[] {

@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { checkFields, type FieldRules, listOf } from '../fields.js';
 import { between, finiteBetween } from '../guard.js';
 import type { Fraction, Seconds } from '../units.js';
@@ -133,12 +134,7 @@ export function movementOf(seconds: Seconds, overshoot: Fraction): NeedleMovemen
   const stands = (w: number): number =>
     movedNeedle({ naturalFrequency: w, damping }, rest, [1, 1], seconds).deflection;
   // Up to the first crossing of the step itself the needle only rises.
-  let [low, high] = [0, (Math.PI - Math.acos(damping)) / Math.sqrt(1 - damping ** 2) / seconds];
-  for (let halving = 0; halving < 200; halving++) {
-    const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
-    if (stands(middle) < 0.99) low = middle;
-    else high = middle;
-  }
-  return { naturalFrequency: high, damping };
+  const crossing = (Math.PI - Math.acos(damping)) / Math.sqrt(1 - damping ** 2) / seconds;
+  const [, naturalFrequency] = bisection((w) => stands(w) < 0.99, 0, crossing);
+  return { naturalFrequency, damping };
 }

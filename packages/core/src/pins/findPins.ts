@@ -1,6 +1,6 @@
 import { InputError } from '../errors.js';
 import { checkFields, type FieldRule, listOf } from '../fields.js';
-import { between, finiteBetween, oneOf, shown } from '../guard.js';
+import { between, finiteBetween, oneOf, read, shown } from '../guard.js';
 import { arrangementOf } from './arrangement.js';
 import type { OhmmeterTolerance, PinFinding, PinReading } from './pinFinding.js';
 import { changeOf, pairKey, pairsOf, pinTable } from './pinTable.js';
@@ -63,7 +63,7 @@ function checkTerminals(terminals: readonly string[]): void {
     );
   }
   for (let i = 0; i < terminals.length; i++) {
-    const name: unknown = terminals[i];
+    const name = read(terminals, i, 'terminals');
     if (typeof name === 'string' && name !== '' && terminals.indexOf(name) === i) continue;
     const path = `terminals[${i}]`;
     throw new InputError(

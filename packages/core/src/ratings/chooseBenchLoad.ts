@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, type Load, positionAt } from '../circuit/circuit.js';
 import { isDetermined } from '../circuit/determined.js';
@@ -245,12 +246,7 @@ function largestVisible(
   const best = ohmsAt(parts.reduce((most, part) => (excess(part) > excess(most) ? part : most)));
   const last = shows.lastIndexOf(true);
   if (last < 0) return { best };
-  let [low, high] = [parts[last]!, parts[last + 1] ?? 1];
-  while (high - low > 1e-13) {
-    const middle = (low + high) / 2;
-    if (excess(middle) >= 0) low = middle;
-    else high = middle;
-  }
+  const [low] = bisection((part) => excess(part) >= 0, parts[last]!, parts[last + 1] ?? 1, 1e-13);
   return { largest: ohmsAt(low), best };
 }
 

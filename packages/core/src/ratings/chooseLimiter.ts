@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { checkCircuit } from '../circuit/checkCircuit.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { isDetermined } from '../circuit/determined.js';
@@ -195,13 +196,13 @@ function smallestLimiter(right: Circuit, ratings: Ratings): Smallest {
   if (stuck) return { stuck };
   // Even steps of the logarithm, beginning at 0 Ω.
   const limiterAt = (part: number): Ohms => Math.expm1(part * Math.log1p(largest));
-  let [low, high] = [0, 1];
-  for (let middle = 0.5; high - low > 1e-10; middle = (low + high) / 2) {
+  const staysOver = (part: number): boolean => {
     // What keeps its ratings with one limiter keeps them with every larger one: only the others are asked again.
-    const still = overAt(limiterAt(middle), mistakesOf(over));
-    if (still.length > 0) [low, over] = [middle, still];
-    else high = middle;
-  }
+    const still = overAt(limiterAt(part), mistakesOf(over));
+    if (still.length > 0) over = still;
+    return still.length > 0;
+  };
+  const [, high] = bisection(staysOver, 0, 1, 1e-10);
   return { border: limiterAt(high), deciding: mistakesOf(over) };
 }
 
@@ -211,13 +212,10 @@ function overAtSpan(
   ratings: Ratings,
   span: Fraction,
 ): Pick<LimiterChoice, 'overAtSpan'> {
-  let [low, high] = [0, largest];
-  for (let middle = largest / 2; high - low > 1e-9 * high + 1e-12; middle = (low + high) / 2) {
-    if (1 - priceOf(right, middle).spanLost >= span) low = middle;
-    else high = middle;
-  }
-  const binding = tightest(bindingsOf({ ...right, limiter: low }, ratings, protectedMistakes()));
-  return binding && binding.ratio! > 1 ? { overAtSpan: { limiter: low, binding } } : {};
+  const leaves = (at: Ohms): boolean => 1 - priceOf(right, at).spanLost >= span;
+  const [limiter] = bisection(leaves, 0, largest, 1e-9);
+  const binding = tightest(bindingsOf({ ...right, limiter }, ratings, protectedMistakes()));
+  return binding && binding.ratio! > 1 ? { overAtSpan: { limiter, binding } } : {};
 }
 
 /** Each part under each mistake beside its rating. */

@@ -1,3 +1,4 @@
+import { bisection } from '../bisection.js';
 import { type Circuit, positionAt } from '../circuit/circuit.js';
 import { type Determined, type Indeterminate, isDetermined } from '../circuit/determined.js';
 import type { CircuitFault } from '../circuit/faults.js';
@@ -120,16 +121,10 @@ function withChanges(circuit: Circuit, places: readonly Position[]): readonly Po
   const state = (at: Position) => operatingNetwork(circuit, at).sourceState;
   const all = [...places];
   for (let i = 1; i < places.length; i++) {
-    let [low, high] = [places[i - 1]!, places[i]!];
-    const before = state(low);
-    if (state(high) === before) continue;
-    while (high - low > 1e-15 * Math.max(1e-3, high)) {
-      const middle = (low + high) / 2;
-      if (middle === low || middle === high) break;
-      if (state(middle) === before) low = middle;
-      else high = middle;
-    }
-    all.push(low, high);
+    const [from, to] = [places[i - 1]!, places[i]!];
+    const before = state(from);
+    if (state(to) === before) continue;
+    all.push(...bisection((at) => state(at) === before, from, to, 1e-18));
   }
   return all;
 }

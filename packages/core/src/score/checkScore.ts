@@ -145,6 +145,7 @@ export function checkScore(
   path = 'score',
   only: readonly (keyof Score)[] = Object.keys(scoreRules).map(nameOf) as (keyof Score)[],
 ): void {
+  text(path, 'path');
   listOf(Object.keys(scoreRules).map(nameOf))(only, 'only');
   const rules: Record<string, FieldRule> = {};
   for (const [name, rule] of Object.entries(scoreRules)) {
