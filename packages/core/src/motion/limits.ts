@@ -21,6 +21,8 @@ export const plungeAcceleration = 32_000;
 
 /** A finger that throws a throttle open: the whole way in 20 ms. */
 export const flickAcceleration = 8000;
+/** A finger that strikes the lever of a closed throttle sets it off at once, at this speed, standard deviation: the whole way in 40 ms. */
+export const blowSpeed = 25;
 
 /** A soft stop holds what strikes it for so long before it rebounds, at this speed, standard deviation. */
 export const longestImpact: Seconds = 5e-3;

@@ -62,6 +62,14 @@ describe('decode', () => {
     expect(eventsOf(flick)).toEqual([]);
   });
 
+  test('struck open, so that it flies off at once, is no event', () => {
+    const struck = (at: number): number => {
+      const since = Math.max(0, at - 1.0004);
+      return Math.max(0, Math.min(1, 18 * since - 90 * since ** 2));
+    };
+    expect(eventsOf(struck)).toEqual([]);
+  });
+
   test('a signal that stood and leaps on toward open is thrown by no spring', () => {
     const leaping = (at: number): number => {
       if (at < 1.0547) return opening(Math.min(at, 1));

@@ -12,6 +12,7 @@ import { type BrokenState, readingCost } from '../contact/readingCost.js';
 import {
   bendSpeed,
   beyondStopCost,
+  blowSpeed,
   catchCost,
   handAccelerations,
   impactCost,
@@ -387,6 +388,11 @@ export function decode(
       predict(from, from.motion, seconds, ahead);
       strike(ahead, seconds, bendSpeed);
       meet(from, from.motion, beginning(rates.bend, seconds));
+      if (from.level < stops.closed + nearStop && level > ahead.level) {
+        predict(from, 'hand', seconds, ahead);
+        strike(ahead, seconds, blowSpeed);
+        meet(from, 'fall', beginning(rates.flick, seconds));
+      }
     }
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
