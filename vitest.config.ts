@@ -3,6 +3,7 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { soak } from './tests/counts.js';
 
 const packages = fileURLToPath(new URL('./packages/', import.meta.url));
@@ -47,6 +48,17 @@ const project = (name: string, include: string[], more = {}) => ({
   test: { name, include, ...more },
 });
 
+/** Files that take longest, though they are short: on a fresh clone the runner knows sizes alone and would begin them last. */
+const longest = /browser\/(pages|pictures)\.test\.ts$/;
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isLong = ({ moduleId }: TestSpecification) => longest.test(moduleId);
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+  }
+}
+
 export default defineConfig({
   // Tests read the packages' sources, so that they need no build and coverage lands on the sources.
   resolve: { alias },
@@ -59,6 +71,7 @@ export default defineConfig({
     setupFiles: ['tests/randomSeed.ts'],
     // The runner leaves one processor free by itself; of two that is half of them.
     maxWorkers: availableParallelism(),
+    sequence: { sequencer: LongestFirst },
     coverage: { include: ['packages/*/src/**'] },
     projects: [
       // Files of one process share its modules, which each would read anew otherwise: half the time. So no test may leave
