@@ -13,6 +13,7 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openPage } from './openPage.js';
 
 let browser: Browser;
 
@@ -23,19 +24,8 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 /** The calculator's page, and what its console complained of. */
-async function open(javaScriptEnabled: boolean): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext({ javaScriptEnabled });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  await page.goto(`${inject('site')}calculators/expected-readings/`);
-  if (javaScriptEnabled)
-    await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
-  return { page, complaints };
-}
+const open = (javaScriptEnabled: boolean) =>
+  openPage(browser, 'calculators/expected-readings/', { javaScriptEnabled });
 
 const written = (value: number, unit: QuantityUnit) => formatQuantity(value, unit, { trim: true });
 

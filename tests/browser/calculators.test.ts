@@ -19,7 +19,7 @@ import {
   pinFindingSentences,
 } from '@truesweep/wording';
 import { type Browser, chromium } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { openPage, scriptsRun, tableOf, violationsOf } from './openPage.js';
 
 let browser: Browser;
@@ -27,6 +27,8 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await chromium.connect(inject('browser'));
 });
+
+afterEach(() => Promise.all(browser.contexts().map((visitor) => visitor.close())));
 
 afterAll(() => browser.close());
 

@@ -1,11 +1,14 @@
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { newVisitor } from './openPage.js';
 
 let browser: Browser;
 
 beforeAll(async () => {
   browser = await chromium.connect(inject('browser'));
 });
+
+afterEach(() => Promise.all(browser.contexts().map((visitor) => visitor.close())));
 
 afterAll(() => browser.close());
 
@@ -55,7 +58,8 @@ const hookUps: readonly Readonly<Record<string, string>>[] = [
 ];
 
 test.each(hookUps)('at phone width every word of the drawings stands free: %o', async (entries) => {
-  const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
+  const visitor = await newVisitor(browser, { viewport: { width: 360, height: 740 } });
+  const page = await visitor.newPage();
   await page.goto(`${inject('site')}calculators/expected-readings/`);
   await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
   for (const summary of await page.locator('.readings summary').all()) await summary.click();

@@ -1,12 +1,14 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { scriptsRun, violationsOf } from './openPage.js';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { newVisitor, scriptsRun, violationsOf } from './openPage.js';
 
 let browser: Browser;
 
 beforeAll(async () => {
   browser = await chromium.connect(inject('browser'));
 });
+
+afterEach(() => Promise.all(browser.contexts().map((visitor) => visitor.close())));
 
 afterAll(() => browser.close());
 
@@ -27,7 +29,7 @@ async function goTo(page: Page, name: string): Promise<void> {
   await page.locator('.way .answer').waitFor();
 }
 
-const openStage = async (options = {}) => openWay(await browser.newContext(options));
+const openStage = async (options = {}) => openWay(await newVisitor(browser, options));
 
 /** Enters the readings of a track of 10 kΩ. */
 async function measure(page: Page): Promise<void> {
@@ -141,7 +143,7 @@ test("the demo's verdicts are not kept as one's own", async () => {
 });
 
 test('two tabs on the way do not undo what the other entered, and each stays at its step', async () => {
-  const context = await browser.newContext();
+  const context = await newVisitor(browser);
   const one = await openWay(context);
   const other = await openWay(context);
   await goTo(one, 'Plan the hook-up');
@@ -179,7 +181,7 @@ test.each([
     },
   ],
 ] as const)('where the storage is %s the page says that nothing is kept', async (_, script) => {
-  const context = await browser.newContext();
+  const context = await newVisitor(browser);
   await context.addInitScript(script);
   const page = await openWay(context);
   await page.fill('#entry-ABclosed', '4k7');
@@ -190,7 +192,7 @@ test.each([
 
 test('what a newer version kept is left as it is, and that is said', async () => {
   const newer = JSON.stringify({ kind: 'truesweep-way', version: 2, sensors: ['port'] });
-  const context = await browser.newContext();
+  const context = await newVisitor(browser);
   const page = await openWay(context);
   await page.evaluate((kept) => localStorage.setItem('truesweep-way', kept), newer);
   await page.reload();
@@ -204,7 +206,7 @@ test('what a newer version kept is left as it is, and that is said', async () =>
 
 test('a tab of this version writes nothing over what a newer one keeps meanwhile', async () => {
   const newer = JSON.stringify({ kind: 'truesweep-way', version: 2 });
-  const context = await browser.newContext();
+  const context = await newVisitor(browser);
   const page = await openWay(context);
   await page.fill('#entry-ABclosed', '4k7');
   await page.waitForTimeout(600);

@@ -32,7 +32,9 @@ async function isKept(page: Page): Promise<void> {
 }
 
 test('without a connection a visited page reloads and calculates, and one never visited opens', async () => {
-  const { page, complaints } = await openPage(browser, 'calculators/expected-readings/');
+  const { page, complaints } = await openPage(browser, 'calculators/expected-readings/', {
+    serviceWorkers: 'allow',
+  });
   await isKept(page);
   await page.context().setOffline(true);
   await page.reload();

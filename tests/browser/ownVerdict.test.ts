@@ -2,14 +2,16 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { openPage, violationsOf } from './openPage.js';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { newVisitor, openPage, violationsOf } from './openPage.js';
 
 let browser: Browser;
 
 beforeAll(async () => {
   browser = await chromium.connect(inject('browser'));
 });
+
+afterEach(() => Promise.all(browser.contexts().map((visitor) => visitor.close())));
 
 afterAll(() => browser.close());
 
@@ -206,7 +208,7 @@ test('a report without samples is shown and said not to be checked again', async
 
 /** A page in which something is done before any script runs. */
 async function openAfter(script: () => void, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext(options);
+  const context = await newVisitor(browser, options);
   await context.addInitScript(script);
   const page = await context.newPage();
   await page.goto(inject('site') + path);
@@ -231,10 +233,8 @@ async function changeWorker(page: Page, script: string): Promise<void> {
   });
 }
 
-const noServiceWorker = { serviceWorkers: 'block' } as const;
-
 test('where the worker ends without a word the page is not busy for ever', async () => {
-  const { page } = await openPage(browser, path, noServiceWorker);
+  const { page } = await openPage(browser, path);
   await changeWorker(
     page,
     "self.onmessage = () => {}; addEventListener('message', () => setTimeout(() => self.close(), 500));",
@@ -248,7 +248,7 @@ test('where the worker ends without a word the page is not busy for ever', async
 });
 
 test('judging can be stopped, and begun again', async () => {
-  const { page } = await openPage(browser, path, noServiceWorker);
+  const { page } = await openPage(browser, path);
   await changeWorker(page, 'self.onmessage = () => {};');
   await choose(page, [job, worn]);
   await page.getByRole('button', { name: 'Stop judging' }).click();
@@ -260,7 +260,7 @@ test('judging can be stopped, and begun again', async () => {
 });
 
 test('a file that was changed or removed since it was chosen is told', async () => {
-  const { page } = await openPage(browser, path, noServiceWorker);
+  const { page } = await openPage(browser, path);
   await changeWorker(
     page,
     "File.prototype.arrayBuffer = () => Promise.reject(new DOMException('gone', 'NotReadableError'));",

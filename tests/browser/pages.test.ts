@@ -28,7 +28,10 @@ test.each(mainPages)(
   '%s: below the sub-path, from no other host, no error, accessible, never too wide',
   async (path) => {
     const site = inject('site');
-    const { page, asked, complaints } = await openPage(browser, path, { colorScheme: 'light' });
+    const { page, asked, complaints } = await openPage(browser, path, {
+      colorScheme: 'light',
+      serviceWorkers: 'allow',
+    });
     expect(await violationsOf(page)).toEqual([]);
     await page.evaluate(() => {
       document.documentElement.dataset.theme = 'dark';

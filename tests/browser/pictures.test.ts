@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { scriptsRun } from './openPage.js';
+import { newVisitor, scriptsRun } from './openPage.js';
 
 // Pictures of every page, to be looked at: overlaps, cut text and poor contrast no test sees.
 const built = fileURLToPath(new URL('../../site/dist/', import.meta.url));
@@ -30,7 +30,7 @@ const screens = [
 ] as const;
 
 test.each(paths)('%s', async (path) => {
-  const page = await browser.newPage();
+  const page = await (await newVisitor(browser)).newPage();
   await page.goto(inject('site') + path);
   await scriptsRun(page);
   for (const { name, ...viewport } of screens) {
@@ -44,5 +44,5 @@ test.each(paths)('%s', async (path) => {
       expect(picture.length).toBeGreaterThan(5000);
     }
   }
-  await page.close();
+  await page.context().close();
 });

@@ -1,6 +1,6 @@
-import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { openPage, violationsOf } from './openPage.js';
 
 let browser: Browser;
 
@@ -10,13 +10,10 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
+const address = 'calculators/which-instrument/';
+
 async function open(javaScriptEnabled: boolean): Promise<Page> {
-  const context = await browser.newContext({ javaScriptEnabled });
-  const page = await context.newPage();
-  await page.goto(`${inject('site')}calculators/which-instrument/`);
-  if (javaScriptEnabled)
-    await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
-  return page;
+  return (await openPage(browser, address, { javaScriptEnabled })).page;
 }
 
 async function rowsOf(page: Page): Promise<readonly string[][]> {
@@ -58,14 +55,7 @@ test('a recorder of one’s own is ranked among them and draws the trace', async
 
 test('passes an automatic check of accessibility', async () => {
   const page = await open(true);
-  await page.evaluate(axe.source);
-  const violations = await page.evaluate(async () => {
-    const { violations: found } = await (window as unknown as { axe: typeof axe }).axe.run(
-      document.querySelector('main') ?? document,
-    );
-    return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-  expect(violations).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
 });
 
 /** The page's simulated displays as they stand. */
@@ -90,9 +80,7 @@ test('digits, needle and trace are moved by the slider and by playing; who wants
   await expect.poll(async () => (await displays(page)).trace).toBeLessThan(between.trace);
   await expect.poll(async () => (await displays(page)).trace).toBeGreaterThan(between.trace);
 
-  const context = await browser.newContext({ reducedMotion: 'reduce' });
-  const still = await context.newPage();
-  await still.goto(`${inject('site')}calculators/which-instrument/`);
+  const { page: still } = await openPage(browser, address, { reducedMotion: 'reduce' });
   expect(await still.getByRole('button', { name: 'Play' }).count()).toBe(0);
   expect(await still.getByRole('slider').count()).toBe(1);
 });

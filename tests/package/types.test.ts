@@ -15,13 +15,29 @@ const entries = packageFolders.flatMap((folder) => {
 /** Entries of Preact components and of valibot's schemas: those packages' own declarations speak of pages. */
 const ofPages = ['@truesweep/core/schema', '@truesweep/drawings', '@truesweep/report'];
 
+/** Every declaration is read once for all programs, whose target is the same; each program is checked whole by itself. */
+const read = new Map<string, ts.SourceFile | undefined>();
+
+function hostOf(options: ts.CompilerOptions): ts.CompilerHost {
+  const host = ts.createCompilerHost(options);
+  return {
+    ...host,
+    getSourceFile: (name, how, ...more) => {
+      const kind = typeof how === 'object' ? how.impliedNodeFormat : how;
+      const key = `${name} ${kind}`;
+      if (!read.has(key)) read.set(key, host.getSourceFile(name, how, ...more));
+      return read.get(key);
+    },
+  };
+}
+
 /** What TypeScript says of a program that takes everything of an entry, the declarations checked too. */
 function complaints(entry: string, ending: string, lib: readonly string[]): string[] {
   const folder = join(inject('scratch'), 'types');
   mkdirSync(folder, { recursive: true });
   const file = join(folder, `${entry.replaceAll(/\W/g, '-')}.${ending}`);
   writeFileSync(file, `import * as all from '${entry}';\nexport const names: object = all;\n`);
-  const program = ts.createProgram([file], {
+  const options: ts.CompilerOptions = {
     strict: true,
     skipLibCheck: false,
     types: [],
@@ -30,7 +46,8 @@ function complaints(entry: string, ending: string, lib: readonly string[]): stri
     module: ts.ModuleKind.NodeNext,
     moduleResolution: ts.ModuleResolutionKind.NodeNext,
     noEmit: true,
-  });
+  };
+  const program = ts.createProgram([file], options, hostOf(options));
   return ts.getPreEmitDiagnostics(program).map(({ file: at, messageText }) => {
     const text = ts.flattenDiagnosticMessageText(messageText, ' ');
     return `${at?.fileName.replace(/^.*node_modules\//, '')}: ${text}`;

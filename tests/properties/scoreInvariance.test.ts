@@ -160,17 +160,20 @@ const invariances: readonly Invariance[] = [
 ];
 
 const cases = fc.sample(fc.tuple(anyPlan, between(0, 1), between(0, 1)), 60 * soak);
-const before: Verdict[] = [];
+/** Each case's recording, played once for all changes of it, and its verdict. */
+const before: { readonly sweep: Sweep; readonly verdict: Verdict }[] = [];
 
 beforeAll(() => {
-  for (const [plan] of cases) before.push(verdictOf(simulateSweep(plan).sweep, plan.circuit, {}));
+  for (const [plan] of cases) {
+    const { sweep } = simulateSweep(plan);
+    before.push({ sweep, verdict: verdictOf(sweep, plan.circuit, {}) });
+  }
 }, 60_000 * soak);
 
 test.each(invariances)('$name', ({ name, changed, isWrong, holds }) => {
   const changes: Record<string, number> = {};
   for (const [i, [plan, one, other]] of cases.entries()) {
-    const { sweep } = simulateSweep(plan);
-    const from = before[i]!;
+    const { sweep, verdict: from } = before[i]!;
     const to = verdictOf(changed(sweep, plan, one, other), plan.circuit, {});
     if (isWrong ? isWrong(from, to) : from !== to)
       changes[`${from} to ${to}`] = (changes[`${from} to ${to}`] ?? 0) + 1;

@@ -1,5 +1,4 @@
-import {
-  link,
+import fileSystem, {
   lstat,
   mkdtemp,
   readdir,
@@ -9,16 +8,12 @@ import {
   utimes,
   writeFile,
 } from 'node:fs/promises';
+import { syncBuiltinESMExports } from 'node:module';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { writeFileAtomically } from './writeFileAtomically.js';
-
-vi.mock('node:fs/promises', async (importOriginal) => {
-  const real = await importOriginal<typeof import('node:fs/promises')>();
-  return { ...real, link: vi.fn(real.link) };
-});
 
 let folder: string;
 const at = (name: string) => join(folder, name);
@@ -85,9 +80,15 @@ describe.skipIf(process.platform === 'win32')(
 );
 
 describe('where files cannot have a second name', () => {
-  const withoutLinks = (code: string) =>
-    vi.mocked(link).mockRejectedValue(Object.assign(new Error(code), { code }));
-  afterEach(() => vi.mocked(link).mockReset());
+  const withoutLinks = (code: string) => {
+    const refused = Object.assign(new Error(code), { code });
+    vi.spyOn(fileSystem, 'link').mockRejectedValue(refused);
+    syncBuiltinESMExports();
+  };
+  afterEach(() => {
+    vi.restoreAllMocks();
+    syncBuiltinESMExports();
+  });
 
   test.each(['EPERM', 'ENOTSUP', 'ENOSYS', 'EMLINK', 'EISDIR'])(
     'a first save is done (%s), and nothing is replaced unasked',
