@@ -51,6 +51,8 @@ const project = (name: string, include: string[], more = {}) => ({
 /** Files that take longest, though they are short: on a fresh clone the runner knows sizes alone and would begin them last. */
 const longest = /browser\/(pages|pictures)\.test\.ts$/;
 
+const isOrderAsked = process.argv.some((word) => word.startsWith('--sequence.'));
+
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files);
@@ -71,7 +73,8 @@ export default defineConfig({
     setupFiles: ['tests/randomSeed.ts'],
     // The runner leaves one processor free by itself; of two that is half of them.
     maxWorkers: availableParallelism(),
-    sequence: { sequencer: LongestFirst },
+    // An order that is asked for goes before it.
+    sequence: isOrderAsked ? {} : { sequencer: LongestFirst },
     coverage: { include: ['packages/*/src/**'] },
     projects: [
       // Files of one process share its modules, which each would read anew otherwise: half the time. So no test may leave
