@@ -39,6 +39,11 @@ describe('a track that is open at one place', () => {
     expect(score.causes[0]?.cause).toBe('track');
     expect(score.findings).toHaveLength(10);
     expect(score.findings.every(({ kind, unplaced }) => kind === 'step' && unplaced)).toBe(true);
+    expect(score.findings.map(({ during }) => during).slice(0, 3)).toEqual([
+      'opening',
+      'closing',
+      'opening',
+    ]);
     expect(score.spots).toEqual([]);
     expect(score.checks.find(({ check }) => check === 'coverage')?.outcome).toBe('cannot-tell');
   });

@@ -134,7 +134,10 @@ export function scoreSweep(
   const steps = crossingsOf(departures, levels);
   const found = departures.map((one): Finding => {
     const placed = finding(one, levels, path, steps, movement, expected, hookUp, scale);
-    return isOpenTrack ? { ...placed, travel: 0.5, unplaced: true } : placed;
+    if (!isOpenTrack) return placed;
+    // The open side of the crack lies beyond the open reading, the closed side beyond the closed one.
+    const during = one.depth > 0 ? 'opening' : 'closing';
+    return { ...placed, travel: 0.5, unplaced: true, during };
   });
   const evidence = contactEvidence(
     found,
