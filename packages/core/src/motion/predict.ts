@@ -35,7 +35,8 @@ export interface Prediction extends MotionState {
   least: number;
 }
 
-export function newPrediction(): Prediction {
+/** At the closed stop, at rest, and known to be. */
+export function newMotionState(): MotionState {
   return {
     level: 0,
     speed: 0,
@@ -46,10 +47,11 @@ export function newPrediction(): Prediction {
     levelAcceleration: 0,
     speedAcceleration: 0,
     accelerationVariance: 0,
-    thrust: 0,
-    unthrown: 0,
-    least: Number.NEGATIVE_INFINITY,
   };
+}
+
+export function newPrediction(): Prediction {
+  return { ...newMotionState(), thrust: 0, unthrown: 0, least: Number.NEGATIVE_INFINITY };
 }
 
 export function isThrown(motion: Motion): boolean {

@@ -1,5 +1,5 @@
 import type { BrokenState } from '../contact/readingCost.js';
-import type { Motion, MotionState } from '../motion/predict.js';
+import { type Motion, type MotionState, newMotionState } from '../motion/predict.js';
 
 /** A change that a hypothesis went through: a contact broke, was sound again, jumped; the throttle was thrown, and in hand again. */
 export type Change = BrokenState | 'sound' | 'stood' | 'jump' | 'thrown' | 'in-hand';
@@ -34,15 +34,7 @@ export interface Hypothesis extends MotionState {
 
 export function newHypothesis(): Hypothesis {
   return {
-    level: 0,
-    speed: 0,
-    acceleration: 0,
-    levelVariance: 0,
-    covariance: 0,
-    speedVariance: 0,
-    levelAcceleration: 0,
-    speedAcceleration: 0,
-    accelerationVariance: 0,
+    ...newMotionState(),
     cost: 0,
     motion: 'hand',
     contact: 'sound',
