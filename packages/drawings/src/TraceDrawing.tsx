@@ -7,6 +7,7 @@ import {
   columns as someColumns,
   findings as someFindings,
   windows as someWindows,
+  voltRange,
 } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
@@ -20,7 +21,7 @@ const numberWidth = 16;
 
 /**
  * A recorded sweep, or a stretch of one, over time: the trace with every spike of a single sample, the windows of both stops as bands, the findings
- * as numbered marks. However long the recording, the drawing has some hundred columns.
+ * as numbered marks. However long the recording, the drawing has some hundred columns; what lies beyond the readings that are shown is cut off.
  *
  * It is SVG with presentation attributes only, in the colour of the text around it, and renders in
  * Node as in a page.
@@ -31,7 +32,7 @@ const numberWidth = 16;
  * import { renderToString } from 'preact-render-to-string';
  *
  * const sweep = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(0.5, 4, 0.5) };
- * const columns = sweepColumns(sweep, traceColumns);
+ * const columns = sweepColumns(sweep, traceColumns());
  * const svg = renderToString(h(TraceDrawing, { id: 'trace', columns, findings: [] }));
  * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
  */
@@ -42,10 +43,13 @@ export function TraceDrawing(props: TraceDrawingProps) {
     findings: someFindings,
     'windows?': someWindows,
     'whole?': { low: number, high: number, interval: number },
+    'width?': number,
+    'volts?': voltRange,
   });
-  const { id, columns, findings, windows, whole } = props;
-  const layout = traceLayout(columns, findings, windows, whole);
+  const { id, columns } = props;
+  const layout = traceLayout(props);
   const { plot } = layout;
+  const clip = `${id}-plot`;
   const { start, end, low, high } = columns;
   return (
     <Figure
@@ -69,7 +73,15 @@ export function TraceDrawing(props: TraceDrawingProps) {
         up={`${drawingWords.reading}, ${layout.voltUnit}`}
         across={`${drawingWords.time}, s`}
       />
-      {layout.windows.map(({ stop, top, bottom }) => (
+      <clipPath id={clip}>
+        <rect
+          x={plot.left}
+          y={plot.top - 2}
+          width={plot.right - plot.left}
+          height={plot.bottom - plot.top + 4}
+        />
+      </clipPath>
+      {layout.windows.map(({ stop, top, bottom, name }) => (
         <g key={stop} class={`window ${stop}`}>
           <rect
             x={plot.left}
@@ -81,7 +93,7 @@ export function TraceDrawing(props: TraceDrawingProps) {
             stroke-width="0.6"
             stroke-dasharray="2 3"
           />
-          <Words x={plot.right + 6} y={(top + bottom) / 2 + 4}>
+          <Words x={name.x} y={name.y} anchor={name.isEnd ? 'end' : 'start'}>
             {drawingWords[stop]}
           </Words>
         </g>
@@ -104,7 +116,12 @@ export function TraceDrawing(props: TraceDrawingProps) {
           )}
         </g>
       ))}
-      <path class="trace" d={layout.pieces.map(polyline).join('')} stroke-width="1" />
+      <path
+        class="trace"
+        d={layout.pieces.map(polyline).join('')}
+        stroke-width="1"
+        clip-path={`url(#${clip})`}
+      />
     </Figure>
   );
 }

@@ -39,6 +39,13 @@ export const number: FieldRule = (value, path) => {
   }
 };
 
+/** A range of readings, from low to high. */
+export const voltRange: FieldRule = (value, path) => {
+  checkFields(value, path, { low: number, high: number });
+  const { low, high } = value as { readonly low: number; readonly high: number };
+  if (!(low < high)) refuse(high, `${path}.high`, `above ${path}.low`);
+};
+
 const determined: FieldRule = (value, path) => {
   if (typeof value === 'number') return number(value, path);
   checkFields(value, path, {
@@ -88,7 +95,7 @@ export const windows: FieldRule = (value, path) =>
 export const findings: FieldRule = (value, path) =>
   checkScore({ findings: value as Finding[] }, path.replace(/\.findings$/, ''), ['findings']);
 
-const numbers: FieldRule = (value, path) => {
+export const numbers: FieldRule = (value, path) => {
   if (!ArrayBuffer.isView(value) && !Array.isArray(value)) refuse(value, path, 'a list of numbers');
   // Plain lists as they are: a copy would meet what their getters throw.
   const list = Array.isArray(value) ? value : Array.from(value as unknown as ArrayLike<number>);

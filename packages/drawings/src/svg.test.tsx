@@ -58,7 +58,7 @@ const drawings: Record<string, readonly [text: string, component: ComponentChild
   })(),
   trace: (() => {
     const { findings } = score;
-    const props = { id: 'trace', columns: sweepColumns(sweep, traceColumns), findings, windows };
+    const props = { id: 'trace', columns: sweepColumns(sweep, traceColumns()), findings, windows };
     return [traceSvg(props), <TraceDrawing key="" {...props} />] as const;
   })(),
   'travel map': (() => {

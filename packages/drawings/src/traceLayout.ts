@@ -1,5 +1,5 @@
-import type { ExpectedWindows, Finding, Seconds, SweepColumns, Volts } from '@truesweep/core';
-import { nice, ticks } from 'd3-array';
+import type { Seconds, SweepColumns, Volts } from '@truesweep/core';
+import { ticks } from 'd3-array';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
 import { linearScale } from './linearScale.js';
@@ -7,7 +7,9 @@ import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
-import { plot, size, traceColumns } from './tracePlot.js';
+import type { TraceDrawingProps } from './traceDrawingProps.js';
+import { hasRoomBeside, tracePlot } from './tracePlot.js';
+import { voltAxis } from './voltAxis.js';
 
 /** The whole sweep, where a stretch of it is drawn. */
 export interface WholeSweep {
@@ -31,6 +33,8 @@ interface WindowBand {
   readonly stop: 'closed' | 'open';
   readonly top: number;
   readonly bottom: number;
+  /** Where the stop's name stands, and whether it ends there. */
+  readonly name: Point & { readonly isEnd: boolean };
 }
 
 /** Where everything of a trace's drawing lies. */
@@ -54,40 +58,53 @@ const gapLength = 3;
 
 /**
  * Places a stretch of a recorded sweep on axes of time and volts through its columns of lowest and highest values, so that a
- * spike of one sample shows, with the findings and the windows of both stops.
- *
- * @param drawn The stretch in {@link traceColumns} columns.
- * @param findings In the order of their numbers, from 1; those outside the stretch are left out.
+ * spike of one sample shows, with the findings and the windows of both stops. Findings outside the stretch are left out.
  */
-export function traceLayout(
-  drawn: SweepColumns,
-  findings: readonly Finding[],
-  windows?: ExpectedWindows,
-  whole?: WholeSweep,
-): TraceLayout {
+export function traceLayout({
+  columns: drawn,
+  findings,
+  windows,
+  whole,
+  width,
+  volts: shown,
+}: Omit<TraceDrawingProps, 'id'>): TraceLayout {
   const { start, end } = drawn;
+  const plot = tracePlot(width);
   const both = [...(windows ? [windows.closed, windows.open] : []), ...(whole ? [whole] : [])];
-  const least = Math.min(0, ...drawn.low, ...both.map(({ low }) => low));
-  const most = Math.max(0, ...drawn.high, ...both.map(({ high }) => high));
-  const columnWidth = (end - start) / traceColumns;
+  const columnWidth = (end - start) / (plot.right - plot.left);
   const timeScale = linearScale([start, end], [plot.left, plot.right]);
-  const volts = nice(least, most || 1, 5);
+  const volts = shown
+    ? ([shown.low, shown.high] as const)
+    : voltAxis(drawn.low, drawn.high, ...both.map(({ low, high }) => [low, high]));
   const voltScale = linearScale(volts, [plot.bottom, plot.top]);
   const x = (at: number) => toHundredths(timeScale(at));
   const y = (at: number) => toHundredths(voltScale(at));
+  const inside = (at: number) => Math.min(plot.bottom, Math.max(plot.top, y(at)));
   const unit = axisUnit(Math.max(...volts.map(Math.abs)), 'V');
-  const band = (stop: 'closed' | 'open'): WindowBand[] =>
-    windows ? [{ stop, top: y(windows[stop].high), bottom: y(windows[stop].low) }] : [];
+  const isBeside = hasRoomBeside(plot);
+  const band = (stop: 'closed' | 'open'): WindowBand[] => {
+    if (!windows) return [];
+    const { low, high } = windows[stop];
+    if (high < volts[0] || low > volts[1]) return [];
+    const [top, bottom] = [inside(high), inside(low)];
+    const name = isBeside
+      ? { x: plot.right + 6, y: (top + bottom) / 2 + 4, isEnd: false }
+      : { x: plot.right - 3, y: stop === 'closed' ? top - 4 : bottom + 13, isEnd: true };
+    return [{ stop, top, bottom, name }];
+  };
   return {
-    ...size,
+    width: plot.width,
+    height: plot.height,
     plot,
-    timeTicks: ticks(start, end, 8).map((at) => ({ at: x(at), text: plainNumber(at) })),
+    timeTicks: ticks(start, end, Math.max(3, Math.round((plot.right - plot.left) / 80))).map(
+      (at) => ({ at: x(at), text: plainNumber(at) }),
+    ),
     voltTicks: ticks(...volts, 5).map((at) => ({
       at: y(at),
       text: plainNumber(at / unit.divisor),
     })),
     voltUnit: unit.name,
-    pieces: pieces(drawn, y, Math.max(1, (whole?.interval ?? 0) / columnWidth)),
+    pieces: pieces(drawn, plot.left, y, Math.max(1, (whole?.interval ?? 0) / columnWidth)),
     windows: [...band('closed'), ...band('open')],
     findings: findings.flatMap((finding, i) => {
       if (finding.end < start || finding.start > end) return [];
@@ -100,6 +117,7 @@ export function traceLayout(
 
 function pieces(
   { column, low, high }: SweepColumns,
+  left: number,
   y: (volts: number) => number,
   columnsApart: number,
 ): readonly (readonly Point[])[] {
@@ -107,7 +125,7 @@ function pieces(
   for (let i = 0; i < column.length; i++) {
     const isApart = i === 0 || column[i]! - column[i - 1]! > gapLength * columnsApart;
     if (isApart) found.push([]);
-    const at = plot.left + column[i]! + 0.5;
+    const at = left + column[i]! + 0.5;
     const [first, second] = i % 2 === 0 ? [low[i]!, high[i]!] : [high[i]!, low[i]!];
     const piece = found.at(-1)!;
     piece.push({ x: at, y: y(first) });

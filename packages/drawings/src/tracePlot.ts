@@ -1,28 +1,60 @@
 import { InputError } from '@truesweep/core';
 
-/** Size of a trace's drawing, and where its axes stand in it. */
-export const size = { width: 760, height: 360 } as const;
-export const plot = { left: 48, right: 704, top: 48, bottom: 316 } as const;
+/** Where the axes of a trace's drawing stand in it, in units of the drawing: pixels where it is shown as wide as it says. */
+export interface TracePlot {
+  /** The drawing's width. */
+  readonly width: number;
+  /** The drawing's height. */
+  readonly height: number;
+  /** Where its stretch of time begins. */
+  readonly left: number;
+  /** Where its stretch of time ends. */
+  readonly right: number;
+  /** Where its highest reading stands. */
+  readonly top: number;
+  /** Where its lowest reading stands. */
+  readonly bottom: number;
+}
+
+/** The width on paper, and of a drawing that is told none. */
+const usualWidth = 760;
+/** Narrower drawings have no room beside the axes: the stops are named inside. */
+const roomBeside = 520;
 
 /**
- * Into how many columns a trace's drawing parts its stretch of time.
+ * Where the axes of a trace's drawing of some width stand: for who turns a place on the screen into a time and a reading.
+ *
+ * @param width Of the drawing, 240 to 4000; 760 when left out. Its words keep their size of 13.
+ * @throws InputError for a width beyond these.
  *
  * @example
- * traceColumns // => 656
+ * const { left, right } = tracePlot(360);
+ * [left, right] // => [44, 354]
  */
-export const traceColumns: number = plot.right - plot.left;
-
-/**
- * Where a place in a trace's drawing lies in its stretch of time: 0 at its beginning, 1 at its end.
- *
- * @param across Of the drawing's width, 0 at its left edge, 1 at its right one.
- *
- * @example
- * tracePart(48 / 760) // => 0
- */
-export function tracePart(across: number): number {
-  if (typeof across !== 'number' || !(Math.abs(across) <= 1e6)) {
-    throw new InputError('not-finite', 'across', 'across must be a part of the width, 0 to 1.');
+export function tracePlot(width: number = usualWidth): TracePlot {
+  if (typeof width !== 'number' || !(width >= 240 && width <= 4000)) {
+    throw new InputError('out-of-range', 'width', 'width must be a number from 240 to 4000.');
   }
-  return (across * size.width - plot.left) / traceColumns;
+  return width < roomBeside
+    ? { width, height: 300, left: 44, right: Math.floor(width) - 6, top: 48, bottom: 258 }
+    : { width, height: 360, left: 48, right: Math.floor(width) - 56, top: 48, bottom: 316 };
+}
+
+/** Whether a drawing has room for words beside its axes. */
+export function hasRoomBeside({ width }: TracePlot): boolean {
+  return width >= roomBeside;
+}
+
+/**
+ * Into how many columns the drawing of a trace parts its stretch of time, one for each unit of its width.
+ *
+ * @param width Of the drawing, 240 to 4000; 760 when left out.
+ * @throws InputError for a width beyond these.
+ *
+ * @example
+ * traceColumns() // => 656
+ */
+export function traceColumns(width?: number): number {
+  const { left, right } = tracePlot(width);
+  return right - left;
 }

@@ -10,7 +10,7 @@ import type { TraceDrawingProps } from './traceDrawingProps.js';
  * import { sweepColumns } from '@truesweep/core';
  *
  * const sweep = { time: Float64Array.of(0, 1, 2), signal: Float64Array.of(0.5, 4, 0.5) };
- * const columns = sweepColumns(sweep, traceColumns);
+ * const columns = sweepColumns(sweep, traceColumns());
  * const svg = traceSvg({ id: 'trace', columns, findings: [] });
  * svg.includes('2\u00a0s of signal between 500\u00a0mV and 4\u00a0V; nothing is marked.') // => true
  */

@@ -46,7 +46,7 @@ export function RecordingPart(props: {
       <h3>{reportWords.trace}</h3>
       <TraceDrawing
         id={`${id}-trace`}
-        columns={sweepColumns(sweep, traceColumns)}
+        columns={sweepColumns(sweep, traceColumns())}
         findings={score.findings}
         {...(!score.abrupt && { windows: expected.windows })}
       />

@@ -28,6 +28,7 @@ export const drawingWords = {
   trace: 'The recorded sweep',
   travelMap: 'Findings over the travel, pass by pass',
   seen: 'seen',
+  passes: 'Passes laid over one another',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
@@ -137,6 +138,19 @@ export function travelMapSentence(map: {
       places.length > 0 ? say` Several passes showed the same place: ${places.join(', ')}.` : '';
     return say`${passes} passes; ${markedWords(findings)}.${again} ${coverageSentence({ ...seen, looks: 1, lacking: [] })}`;
   });
+}
+
+/**
+ * Passes laid over one another, in a sentence.
+ *
+ * @param passes How many, 0 or more, and how many `findings` are marked.
+ *
+ * @example
+ * passesSentence(6, 1) // => '6 passes over the travel beside the expected curve; 1 finding is marked.'
+ */
+export function passesSentence(passes: number, findings: number): string {
+  const counted = passes === 1 ? '1 pass' : say`${passes} passes`;
+  return say`${counted} over the travel beside the expected curve; ${markedWords(findings)}.`;
 }
 
 function markedWords(findings: number): string {

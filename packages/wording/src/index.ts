@@ -80,6 +80,7 @@ export {
   circuitSentence,
   curveSentence,
   drawingWords,
+  passesSentence,
   traceSentence,
   travelMapSentence,
   windowWords,

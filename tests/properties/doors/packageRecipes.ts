@@ -245,7 +245,14 @@ export const reportRecipes: Recipes = {
 };
 
 const drawn =
-  (component: 'CircuitDrawing' | 'CurveDrawing' | 'TraceDrawing' | 'TravelMapDrawing') =>
+  (
+    component:
+      | 'CircuitDrawing'
+      | 'CurveDrawing'
+      | 'PassesDrawing'
+      | 'TraceDrawing'
+      | 'TravelMapDrawing',
+  ) =>
   async (props: never) => {
     const drawings = await import('@truesweep/drawings');
     return renderToString(drawings[component](props));
@@ -278,6 +285,8 @@ export const drawingsRecipes: Recipes = {
         findings: structuredClone(score.findings),
         windows: expected().windows,
         whole: { low: 0, high: 5, interval: 0.01 },
+        width: 400,
+        volts: { low: 0, high: 4 },
       },
     ],
     call: drawn('TraceDrawing'),
@@ -289,7 +298,16 @@ export const drawingsRecipes: Recipes = {
     },
     call: drawn('TravelMapDrawing'),
   },
-  tracePart: { args: () => [0.5] },
+  PassesDrawing: {
+    args: () => {
+      const pass = { direction: 'opening', travel: [0, 1], low: [0.4, 3.6], high: [0.5, 3.7] };
+      const findings = structuredClone(score.findings);
+      return [{ id: 'passes', curve: expected().curve, passes: [pass], findings, width: 400 }];
+    },
+    call: drawn('PassesDrawing'),
+  },
+  tracePlot: { args: () => [760] },
+  traceColumns: { args: () => [760] },
 };
 
 /** Every function of the entry that writes the drawings as text. */
@@ -298,5 +316,6 @@ export const svgRecipes: Recipes = {
   curveSvg: { args: drawingsRecipes.CurveDrawing!.args },
   traceSvg: { args: drawingsRecipes.TraceDrawing!.args },
   travelMapSvg: { args: drawingsRecipes.TravelMapDrawing!.args },
-  tracePart: drawingsRecipes.tracePart!,
+  tracePlot: drawingsRecipes.tracePlot!,
+  traceColumns: drawingsRecipes.traceColumns!,
 };

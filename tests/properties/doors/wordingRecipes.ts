@@ -262,6 +262,7 @@ export const wordingRecipes: Recipes = {
   tolerancedText: of('5 kΩ', 0.2),
   tooLargeSentence: ofTexts('1 GB', '2 GB'),
   'traceWords.finding': of(3),
+  passesSentence: of(6, 1),
   traceSentence: of({ seconds: '12 s', low: '0 V', high: '4 V', findings: 1 }),
   travelMapSentence: of({
     passes: 6,
