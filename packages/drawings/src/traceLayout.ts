@@ -99,7 +99,7 @@ export function traceLayout({
     timeTicks: ticks(start, end, Math.max(3, Math.round((plot.right - plot.left) / 80))).map(
       (at) => ({ at: x(at), text: plainNumber(at) }),
     ),
-    voltTicks: ticks(...volts, 5).map((at) => ({
+    voltTicks: ticks(volts[0], volts[1], 5).map((at) => ({
       at: y(at),
       text: plainNumber(at / unit.divisor),
     })),

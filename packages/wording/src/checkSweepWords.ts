@@ -98,17 +98,34 @@ export const testTimeHint: string =
   "On the recording's own clock; leave both empty if it was not done.";
 
 /**
- * Said where only one end of a deliberate test was given, or they are in the wrong order.
+ * Said where only one end of a range was given, or they are in the wrong order.
  *
  * @example
- * testTimesSentence('Harness flexed from', 'Harness flexed until') // => '“Harness flexed from” and “Harness flexed until” belong together: give both, the first before the second, or none.'
+ * pairSentence('Harness flexed from', 'Harness flexed until') // => '“Harness flexed from” and “Harness flexed until” belong together: give both, the lower first, or none.'
  */
-export function testTimesSentence(from: string, until: string): string {
-  return say`“${from}” and “${until}” belong together: give both, the first before the second, or none.`;
+export function pairSentence(from: string, until: string): string {
+  return say`“${from}” and “${until}” belong together: give both, the lower first, or none.`;
+}
+
+/**
+ * Said where one entry is missing that another one asks for.
+ *
+ * @example
+ * neededWithSentence('Sampled every', 'A sample is', 'drawn between fewer') // => '“Sampled every” is needed where “A sample is” says “drawn between fewer”.'
+ */
+export function neededWithSentence(needed: string, label: string, choice: string): string {
+  return say`“${needed}” is needed where “${label}” says “${choice}”.`;
 }
 
 /** What a recorder has besides its input resistance. */
-export type RecorderEntry = 'resolution' | 'readingDoubt';
+export type RecorderEntry =
+  | 'rangeLow'
+  | 'rangeHigh'
+  | 'readingDoubt'
+  | 'sampling'
+  | 'sampledEvery'
+  | 'coupling'
+  | 'resolution';
 
 /**
  * What each entry of a recorder is called.
@@ -117,8 +134,13 @@ export type RecorderEntry = 'resolution' | 'readingDoubt';
  * recorderLabels.resolution // => 'Smallest step of a reading'
  */
 export const recorderLabels: Readonly<Record<RecorderEntry, string>> = {
+  rangeLow: 'Range from',
+  rangeHigh: 'Range to',
+  readingDoubt: 'How far a reading may be off (one standard deviation)',
+  sampling: 'A sample is',
+  sampledEvery: 'True samples every',
+  coupling: 'Input coupled',
   resolution: 'Smallest step of a reading',
-  readingDoubt: "Recorder's standard uncertainty",
 };
 
 /**
@@ -128,8 +150,13 @@ export const recorderLabels: Readonly<Record<RecorderEntry, string>> = {
  * recorderHints.resolution // => 'From its data; leave empty to have it found in the recording.'
  */
 export const recorderHints: Readonly<Record<RecorderEntry, string>> = {
+  rangeLow: 'The lowest voltage that it can show; leave both empty if they are not known.',
+  rangeHigh: 'The highest voltage that it can show.',
+  readingDoubt: 'From its data, half of a limit of error; leave empty if it is not known.',
+  sampling: 'How it forms one sample; most scopes and loggers pick it at a moment.',
+  sampledEvery: 'The interval of the samples that the others were drawn between.',
+  coupling: 'Through a capacitor no sensor can pass: the level is lost.',
   resolution: 'From its data; leave empty to have it found in the recording.',
-  readingDoubt: 'Of each reading, from its data; leave empty if it is not known.',
 };
 
 /**

@@ -57,6 +57,17 @@ export function exampleSentence(labels: readonly string[]): string {
 }
 
 /**
+ * Said of a choice that is none of those offered, as an old link may hold.
+ *
+ * @example
+ * notChoiceSentence('x', ['direct (DC)']) // => '“x” can’t be chosen here; choose one of: direct (DC).'
+ */
+export function notChoiceSentence(text: string, choices: readonly string[]): string {
+  texts(choices, 'choices');
+  return say`“${text}” can’t be chosen here; choose one of: ${choices.join(', ')}.`;
+}
+
+/**
  * The bounds of an entry.
  *
  * @example

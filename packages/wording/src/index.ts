@@ -14,6 +14,8 @@ export {
   checkSweepWords,
   jobOpenedSentence,
   judgedByJobSentence,
+  neededWithSentence,
+  pairSentence,
   progressSentence,
   type RecorderEntry,
   recorderHints,
@@ -22,7 +24,6 @@ export {
   type TestTimeEntry,
   testTimeHint,
   testTimeLabels,
-  testTimesSentence,
   traceWords,
 } from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
@@ -107,6 +108,7 @@ export {
   formWords,
   mendEntriesSentence,
   noAnswerSentence,
+  notChoiceSentence,
   outOfBoundsSentence,
   unknownEntriesSentence,
 } from './formWords.js';

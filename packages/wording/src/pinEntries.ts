@@ -51,7 +51,7 @@ export const pinTableWords = {
   likeliest: 'Likeliest',
   highest: 'Highest',
   track: 'Track resistance',
-  series: 'In series with the wiper',
+  series: "Between track and wiper's pin",
   closed: 'Wiper with the throttle closed',
   open: 'Wiper with the throttle open',
 } as const satisfies Record<string, string>;

@@ -34,7 +34,10 @@ export const pinSentences = {
         closedEnd === undefined
           ? ''
           : say` With the throttle closed the wiper is near ${closedEnd}.`;
-      const inside = series === undefined ? '' : say` In series with the wiper lie ${series}.`;
+      const inside =
+        series === undefined
+          ? ''
+          : say` There are ${series} between the track and the wiper's pin.`;
       return say`Wiper: ${wiper}. Ends of the track: ${both(ends)}, ${track} between them.${near}${inside}`;
     });
   },

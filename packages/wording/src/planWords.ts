@@ -20,7 +20,7 @@ export const planWords = {
   closed: 'closed',
   open: 'open',
   looks: 'looks like',
-  over: 'overloads',
+  over: 'too much for',
   table: (limiter: string): string =>
     say`What the instrument shows with ${limiter} in the supply lead, right and wrong, and which part is over the rating given:`,
 } as const;
@@ -35,10 +35,10 @@ export const appearanceLabels: Readonly<Record<Appearance, string>> = {
   'as-right': 'the right one',
   'other-readings': 'other readings',
   reversed: 'falls, not rises',
-  'stays-near-common': 'stays near common',
-  'stays-near-source': 'stays near source',
+  'stays-near-common': 'stays near ground',
+  'stays-near-source': 'stays near supply',
   'stays-between': 'stays between',
-  floats: 'floats',
+  floats: 'drifts',
   'no-solution': 'no single reading',
 };
 

@@ -2,14 +2,17 @@ import { InputError, type Stretch } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
 import {
   checkSweepWords,
+  couplingLabels,
   entryHints,
   entryLabels,
+  neededWithSentence,
+  pairSentence,
   readingsWords,
   recorderHints,
   recorderLabels,
+  samplingLabels,
   testTimeHint,
   testTimeLabels,
-  testTimesSentence,
 } from '@truesweep/wording';
 import { benchNames, hookUpEntries } from '../calculators/hookUp.js';
 import type { Entry } from '../forms/entry.js';
@@ -21,6 +24,11 @@ const moment = { unit: 's', low: 0, high: 1e6, initial: '', optional: true } as 
 const entries = {
   jobTitle: { unit: 'text', initial: '' },
   ...hookUpEntries,
+  rangeLow: { unit: 'V', low: -1e3, high: 1e3, initial: '', optional: true },
+  rangeHigh: { unit: 'V', low: -1e3, high: 1e3, initial: '', optional: true },
+  sampling: { unit: 'choice', initial: 'picked', choices: samplingLabels },
+  sampledEvery: { unit: 's', low: 1e-9, high: 1e4, initial: '', optional: true },
+  coupling: { unit: 'choice', initial: 'dc', choices: couplingLabels },
   resolution: { unit: 'V', low: 1e-9, high: 10, initial: '', optional: true },
   readingDoubt: { unit: 'V', low: 0, high: 10, initial: '', optional: true },
   flexedFrom: moment,
@@ -49,7 +57,19 @@ export const jobForm: Form<typeof entries> = {
       names: ['supplyLead', 'groundLead', 'contact', 'pullUp', 'pullUpVolts'],
       folded: true,
     },
-    { title: checkSweepWords.recorder, names: ['resolution', 'readingDoubt'] },
+    {
+      title: checkSweepWords.recorder,
+      names: [
+        'rangeLow',
+        'rangeHigh',
+        'readingDoubt',
+        'sampling',
+        'sampledEvery',
+        'coupling',
+        'resolution',
+      ],
+      folded: true,
+    },
     {
       title: checkSweepWords.testTimes,
       names: testTimes.flatMap(({ from, to }) => [from, to]),
@@ -78,7 +98,8 @@ export const jobForm: Form<typeof entries> = {
 
 /** A job of what was entered. */
 export function jobOf(values: Values<typeof entries>): Job {
-  const { pullUp, resolution, readingDoubt, positionTolerance } = values;
+  const { pullUp, resolution, readingDoubt, positionTolerance, sampling, sampledEvery } = values;
+  const range = rangeOf(values);
   return {
     version: 2,
     title: values.jobTitle || checkSweepWords.untitled,
@@ -106,8 +127,30 @@ export function jobOf(values: Values<typeof entries>): Job {
       inputResistance: values.input,
       ...(resolution !== undefined && { resolution }),
       ...(readingDoubt !== undefined && { uncertainty: readingDoubt }),
+      ...(range && { range }),
+      ...(sampling !== 'picked' && { sampling }),
+      ...(sampling === 'interpolated' && { sampledEvery: intervalOf(sampledEvery) }),
+      ...(values.coupling === 'ac' && { coupling: 'ac' as const }),
     },
   };
+}
+
+/** The recorder's range; none where it is not known. */
+function rangeOf({ rangeLow: low, rangeHigh: high }: Values<typeof entries>) {
+  if (low === undefined && high === undefined) return undefined;
+  if (low !== undefined && high !== undefined && low < high) return { low, high };
+  const { rangeLow, rangeHigh } = recorderLabels;
+  throw new InputError('no-range', 'rangeLow', pairSentence(rangeLow, rangeHigh));
+}
+
+function intervalOf(sampledEvery: number | undefined): number {
+  if (sampledEvery !== undefined) return sampledEvery;
+  const { sampling, sampledEvery: label } = recorderLabels;
+  throw new InputError(
+    'missing',
+    'sampledEvery',
+    neededWithSentence(label, sampling, samplingLabels.interpolated),
+  );
 }
 
 /**
@@ -123,7 +166,7 @@ export function stretchesOf(values: Values<typeof entries>): readonly Stretch[] 
     throw new InputError(
       'no-stretch',
       from,
-      testTimesSentence(testTimeLabels[from], testTimeLabels[to]),
+      pairSentence(testTimeLabels[from], testTimeLabels[to]),
     );
   });
 }

@@ -13,20 +13,35 @@ export function EntryField(props: {
 }) {
   const { name, label, hint, entry, text, refusal, onText } = props;
   return (
-    <div class={entry.unit === 'text' ? 'entry text' : 'entry'}>
+    <div class={entry.unit === 'text' || entry.unit === 'choice' ? 'entry text' : 'entry'}>
       <label for={`entry-${name}`}>{label}</label>
-      <input
-        id={`entry-${name}`}
-        name={name}
-        value={text}
-        placeholder={entry.unit === 'text' ? undefined : entry.example}
-        autocomplete="off"
-        autocapitalize="off"
-        spellcheck={false}
-        aria-invalid={refusal !== undefined}
-        aria-describedby={`hint-${name}${refusal === undefined ? '' : ` refusal-${name}`}`}
-        onInput={(event) => onText(event.currentTarget.value)}
-      />
+      {entry.unit === 'choice' ? (
+        <select
+          id={`entry-${name}`}
+          name={name}
+          aria-describedby={`hint-${name}`}
+          onChange={(event) => onText(event.currentTarget.value)}
+        >
+          {Object.entries(entry.choices).map(([value, words]) => (
+            <option key={value} value={value} selected={value === text}>
+              {words}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input
+          id={`entry-${name}`}
+          name={name}
+          value={text}
+          placeholder={entry.unit === 'text' ? undefined : entry.example}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          aria-invalid={refusal !== undefined}
+          aria-describedby={`hint-${name}${refusal === undefined ? '' : ` refusal-${name}`}`}
+          onInput={(event) => onText(event.currentTarget.value)}
+        />
+      )}
       {refusal !== undefined && (
         <p class="refusal" id={`refusal-${name}`}>
           {refusal}
@@ -34,7 +49,9 @@ export function EntryField(props: {
       )}
       <p class="hint" id={`hint-${name}`}>
         {hint}{' '}
-        {entry.unit !== 'text' && <span class="bounds">{boundsWords(...boundsOf(entry))}</span>}
+        {entry.unit !== 'text' && entry.unit !== 'choice' && (
+          <span class="bounds">{boundsWords(...boundsOf(entry))}</span>
+        )}
       </p>
     </div>
   );

@@ -1,5 +1,5 @@
 import { formatQuantity, InputError, parseQuantity, type QuantityUnit } from '@truesweep/core';
-import { outOfBoundsSentence } from '@truesweep/wording';
+import { notChoiceSentence, outOfBoundsSentence } from '@truesweep/wording';
 
 /** How a quantity is read: its unit, its bounds in it, and what stands there first. */
 export interface QuantityEntry {
@@ -21,8 +21,16 @@ export interface TextEntry {
   readonly initial: string;
 }
 
+/** An entry that is one of a few; the first text is the usual one. */
+export interface ChoiceEntry {
+  readonly unit: 'choice';
+  readonly initial: string;
+  /** What can be chosen, and what each is called. */
+  readonly choices: Readonly<Record<string, string>>;
+}
+
 /** How an entry is read. */
-export type Entry = QuantityEntry | TextEntry;
+export type Entry = QuantityEntry | TextEntry | ChoiceEntry;
 
 /** The lowest and the highest value of an entry, written with their unit. */
 export function boundsOf({ unit, low, high }: QuantityEntry): readonly [low: string, high: string] {
@@ -31,7 +39,7 @@ export function boundsOf({ unit, low, high }: QuantityEntry): readonly [low: str
 }
 
 /**
- * Reads one entry: a quantity in SI units, a text as it is; undefined where an optional one is left empty.
+ * Reads one entry: a quantity in SI units, a text or a choice as it is; undefined where an optional one is left empty.
  *
  * @throws InputError for what is no such quantity or lies outside the bounds.
  */
@@ -42,6 +50,11 @@ export function readEntry(
   text: string,
 ): number | string | undefined {
   if (entry.unit === 'text') return text.trim();
+  if (entry.unit === 'choice') {
+    if (Object.hasOwn(entry.choices, text)) return text;
+    const wrong = notChoiceSentence(text, Object.values(entry.choices));
+    throw new InputError('not-one-of', name, wrong);
+  }
   const { unit, low, high, optional, overRange } = entry;
   if (optional && text.trim() === '') return undefined;
   if (overRange && /^\s*(ol|open)\s*$/i.test(text)) return Number.POSITIVE_INFINITY;

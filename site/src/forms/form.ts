@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { type Entry, readEntry, type TextEntry } from './entry.js';
+import { type ChoiceEntry, type Entry, readEntry, type TextEntry } from './entry.js';
 
 /** The entries of a form by their names. */
 export type Entries = Readonly<Record<string, Entry>>;
@@ -14,9 +14,11 @@ export type Texts<Given extends Entries> = Readonly<Record<NameIn<Given>, string
 export type Values<Given extends Entries> = {
   readonly [Name in keyof Given]: Given[Name] extends TextEntry
     ? string
-    : Given[Name] extends { readonly optional: true }
-      ? number | undefined
-      : number;
+    : Given[Name] extends ChoiceEntry
+      ? keyof Given[Name]['choices']
+      : Given[Name] extends { readonly optional: true }
+        ? number | undefined
+        : number;
 };
 
 /** Why entries can't be used, by their names. */
