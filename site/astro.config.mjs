@@ -29,7 +29,9 @@ export default defineConfig({
     starlight({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
-      customCss: ['./src/styles/paper.css'],
+      customCss: ['theme', 'forms', 'judging', 'way', 'shelf', 'print'].map(
+        (name) => `./src/styles/${name}.css`,
+      ),
       // Long lines wrap: on a phone nothing has to be pushed aside.
       components: { Search: './src/search/Search.astro' },
       expressiveCode: { defaultProps: { wrap: true } },
@@ -54,6 +56,8 @@ export default defineConfig({
         { label: 'The job', link: '/' },
         { slug: 'cautions' },
         { slug: 'guided-way' },
+        { slug: 'gallery' },
+        { slug: 'shelf' },
         {
           label: 'Calculators',
           items: [
@@ -62,7 +66,7 @@ export default defineConfig({
             { slug: 'calculators/expected-readings', label: 'Expected readings' },
             { slug: 'calculators/which-instrument', label: 'Which instrument' },
             { slug: 'calculators/make-dirt-visible', label: 'Make dirt visible' },
-            { slug: 'calculators/check-a-sweep', label: 'Check a sweep' },
+            { slug: 'calculators/check-a-sweep', label: 'Judge a recording' },
             { slug: 'calculators/set-the-closed-position', label: 'Set the closed position' },
             { slug: 'calculators/supply-and-ground-drop', label: 'Supply and ground drop' },
             { slug: 'calculators/bench-to-vehicle', label: 'Bench to vehicle' },

@@ -94,7 +94,7 @@ test.each([
       ['a.json', '{}'],
       ['b.json', '{}'],
     ],
-    /two jobs.*two-jobs/,
+    /two jobs.*one-input/,
   ],
   [
     'a broken job',

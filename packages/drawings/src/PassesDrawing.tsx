@@ -97,7 +97,6 @@ export function PassesDrawing(props: PassesDrawingProps) {
       ))}
       {passes.map((pass, i) => (
         <path
-          // biome-ignore lint/suspicious/noArrayIndexKey: a pass has no name but its place in time
           key={i}
           class={`pass ${pass.direction}`}
           d={polyline(downAndUp(pass).map((at) => ({ x: x(at.travel), y: y(at.volts) })))}

@@ -109,3 +109,16 @@ test('a range of readings is drawn from foot to top; a window beyond it is left 
     TraceDrawing({ id: 't', columns, findings: [], volts: { low: 2, high: 2 } }),
   ).toThrow(/above props\.volts\.low/);
 });
+
+test('another sweep stands pale behind, on the same axes', () => {
+  const sound = sweepColumns({ time, signal: signal.map((volts) => volts + 3) }, traceColumns());
+  const svg = renderToString(
+    <TraceDrawing id="t" columns={columns} findings={[]} behind={sound} />,
+  );
+  expect(svg.match(/class="behind"/g)).toHaveLength(1);
+  expect(svg.indexOf('class="behind"')).toBeLessThan(svg.indexOf('class="trace"'));
+  const layout = traceLayout({ columns, findings: [], behind: sound });
+  expect(Math.min(...layout.behind.flat().map(({ y }) => y))).toBeGreaterThanOrEqual(
+    layout.plot.top,
+  );
+});

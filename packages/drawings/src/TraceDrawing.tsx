@@ -43,6 +43,7 @@ export function TraceDrawing(props: TraceDrawingProps) {
     findings: someFindings,
     'windows?': someWindows,
     'whole?': { low: number, high: number, interval: number },
+    'behind?': someColumns,
     'width?': number,
     'volts?': voltRange,
   });
@@ -116,6 +117,16 @@ export function TraceDrawing(props: TraceDrawingProps) {
           )}
         </g>
       ))}
+      {layout.behind.length > 0 && (
+        <path
+          class="behind"
+          d={layout.behind.map(polyline).join('')}
+          stroke-width="1"
+          stroke-opacity="0.45"
+          stroke-dasharray="4 2"
+          clip-path={`url(#${clip})`}
+        />
+      )}
       <path
         class="trace"
         d={layout.pieces.map(polyline).join('')}

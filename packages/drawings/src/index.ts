@@ -3,6 +3,8 @@ export { CurveDrawing } from './CurveDrawing.js';
 export type { CircuitDrawingProps } from './circuitDrawingProps.js';
 export type { CurveDrawingProps } from './curveDrawingProps.js';
 export type { CurveMarker } from './curveLayout.js';
+export { HookUpPicture } from './HookUpPicture.js';
+export type { HookUpPictureProps } from './hookUpPictureProps.js';
 export { PassesDrawing } from './PassesDrawing.js';
 export type { DrawnPass, PassesDrawingProps } from './passesDrawingProps.js';
 export { TraceDrawing } from './TraceDrawing.js';

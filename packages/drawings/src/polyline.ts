@@ -4,7 +4,7 @@ import type { Point } from './circuitLayout.js';
 const through = line<Point>(
   ({ x }) => x,
   ({ y }) => y,
-).digits(2);
+).digits(1);
 
 /** The path data of straight pieces from point to point. */
 export function polyline(points: readonly Point[]): string {

@@ -13,6 +13,8 @@ export interface TraceDrawingProps {
   readonly windows?: ExpectedWindows;
   /** The whole sweep, where `columns` are a stretch of it. */
   readonly whole?: WholeSweep;
+  /** Another sweep over the same stretch and in as many columns, drawn pale behind it, such as a sound one; none when left out. */
+  readonly behind?: SweepColumns;
   /** The drawing's width, 240 to 4000; 760 when left out. Shown as wide, its words have 13 pixels. */
   readonly width?: number;
   /** The readings from foot to top of the drawing, V, from low to high; all of the sweep and its windows when left out. */

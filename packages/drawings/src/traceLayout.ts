@@ -47,6 +47,8 @@ export interface TraceLayout {
   readonly voltUnit: string;
   /** The trace in pieces without gaps: down and up again in each column. */
   readonly pieces: readonly (readonly Point[])[];
+  /** What is drawn behind it, the same way; empty where nothing is. */
+  readonly behind: readonly (readonly Point[])[];
   readonly windows: readonly WindowBand[];
   readonly findings: readonly FindingMark[];
 }
@@ -67,15 +69,22 @@ export function traceLayout({
   whole,
   width,
   volts: shown,
+  behind,
 }: Omit<TraceDrawingProps, 'id'>): TraceLayout {
   const { start, end } = drawn;
   const plot = tracePlot(width);
   const both = [...(windows ? [windows.closed, windows.open] : []), ...(whole ? [whole] : [])];
   const columnWidth = (end - start) / (plot.right - plot.left);
+  const columnsApart = Math.max(1, (whole?.interval ?? 0) / columnWidth);
   const timeScale = linearScale([start, end], [plot.left, plot.right]);
   const volts = shown
     ? ([shown.low, shown.high] as const)
-    : voltAxis(drawn.low, drawn.high, ...both.map(({ low, high }) => [low, high]));
+    : voltAxis(
+        drawn.low,
+        drawn.high,
+        behind?.high ?? [],
+        ...both.map(({ low, high }) => [low, high]),
+      );
   const voltScale = linearScale(volts, [plot.bottom, plot.top]);
   const x = (at: number) => toHundredths(timeScale(at));
   const y = (at: number) => toHundredths(voltScale(at));
@@ -104,7 +113,8 @@ export function traceLayout({
       text: plainNumber(at / unit.divisor),
     })),
     voltUnit: unit.name,
-    pieces: pieces(drawn, plot.left, y, Math.max(1, (whole?.interval ?? 0) / columnWidth)),
+    pieces: pieces(drawn, plot.left, y, columnsApart),
+    behind: behind ? pieces(behind, plot.left, y, columnsApart) : [],
     windows: [...band('closed'), ...band('open')],
     findings: findings.flatMap((finding, i) => {
       if (finding.end < start || finding.start > end) return [];

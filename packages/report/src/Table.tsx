@@ -1,4 +1,4 @@
-/** A table of text: head and rows. On a narrow screen it scrolls by itself. */
+/** A table of text: head and rows. On a narrow screen each row is a list of its cells with their heads. */
 export function Table(props: {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
@@ -21,7 +21,9 @@ export function Table(props: {
           {rows.map((row) => (
             <tr key={row.join()}>
               {row.map((cell, i) => (
-                <td key={head[i]}>{cell}</td>
+                <td key={head[i]} data-label={head[i]}>
+                  {cell}
+                </td>
               ))}
             </tr>
           ))}

@@ -29,7 +29,12 @@ th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px s
 .notes { white-space: pre-wrap; }
 .signature { display: flex; gap: 1rem; margin-top: 3.5rem; }
 .signature span { flex: 1; border-top: 1px solid var(--ink); padding-top: 0.2rem; }
-@media (max-width: 34rem) {
+@media screen and (max-width: 34rem) {
+  .table thead { display: none; }
+  .table :is(table, tbody, tr, td) { display: block; }
+  .table tr { border: 1px solid var(--rule); margin-bottom: 0.5rem; padding: 0.2rem 0.5rem; }
+  .table td { border: 0; display: grid; grid-template-columns: 9rem 1fr; padding: 0.1rem 0; white-space: normal; }
+  .table td::before { content: attr(data-label); font-weight: bold; }
   .drawings { grid-template-columns: 1fr; }
   .reasons div { grid-template-columns: 1fr; }
   .reasons dd { grid-column: 1; }

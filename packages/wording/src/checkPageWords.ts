@@ -5,12 +5,13 @@
  * checkPageWords.judged // => 'The judgement'
  */
 export const checkPageWords = {
-  files: 'Recordings, with their job if there is one, or a report',
-  demo: "Judge the demo's recordings",
+  files: 'Choose a recording',
+  filesHint: 'or drop it here. With its job file if there is one; a report opens here too.',
+  demo: "Try it with the demo's recordings",
   judged: 'The judgement',
   download: 'Keep the report as one HTML file',
   saveJob: 'Save the job',
-  entries: 'Sensor, hook-up and instrument, where no job file says them',
+  entries: 'Sensor, hook-up and instrument',
   useEntries: 'Judge by the entries instead',
   brokenOff:
     'Judging broke off; the recording may be too long for this browser. Close other pages, or use the command line.',
@@ -21,9 +22,7 @@ export const checkPageWords = {
   stopped: 'You stopped the judging; there is no verdict.',
   judgeAgain: 'Judge again',
   demoOnly: 'An example, not yours: the recordings of the demo.',
-  mine: 'These are my sensor, hook-up and recorder',
-  sayMine:
-    'No verdict yet: what stands in the entries may be an example. Enter your sensor and hook-up, then tick that they are yours.',
+  looks: 'Reading …',
   restsOn: 'What the verdict rests on',
   kept: 'Judged before, with the entries as they are now. Choose the recordings again for their traces, checks and report.',
   keptByJob:

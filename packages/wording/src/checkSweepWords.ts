@@ -21,6 +21,7 @@ export const checkSweepWords = {
   reportAlone: 'A report is opened by itself; choose it without other files.',
   brokenSamples:
     'The samples that the report keeps of this recording are damaged; open the report as it was written.',
+  unsaid: 'not said',
   noFiles: 'No file was chosen; choose one recording or more.',
 } as const satisfies Record<string, string>;
 
@@ -155,7 +156,7 @@ export const recorderHints: Readonly<Record<RecorderEntry, string>> = {
   readingDoubt: 'From its data, half of a limit of error; leave empty if it is not known.',
   sampling: 'How it forms one sample; most scopes and loggers pick it at a moment.',
   sampledEvery: 'The interval of the samples that the others were drawn between.',
-  coupling: 'Through a capacitor no sensor can pass: the level is lost.',
+  coupling: 'Through a capacitor no sensor can pass: the level is lost. A sound input must say it.',
   resolution: 'From its data; leave empty to have it found in the recording.',
 };
 
@@ -166,11 +167,19 @@ export const recorderHints: Readonly<Record<RecorderEntry, string>> = {
  * traceWords.whole // => 'Whole sweep'
  */
 export const traceWords = {
-  trace: 'Trace: arrow keys move it, plus and minus zoom, Home shows it whole',
-  closer: 'Closer',
-  farther: 'Farther',
-  earlier: 'Earlier',
-  later: 'Later',
+  trace:
+    'Trace: arrow keys move it, plus and minus zoom time, star and slash zoom voltage, Home shows it whole, n and p go to the next and previous finding',
+  how: 'Drag to move, pinch or turn the wheel to zoom (with Shift: voltage), tap twice to see all.',
+  time: 'time',
+  volts: 'volts',
+  closer: 'Closer in time',
+  farther: 'Farther in time',
+  closerVolts: 'Closer in voltage',
+  fartherVolts: 'Farther in voltage',
   whole: 'Whole sweep',
-  finding: (number: number): string => say`Finding ${number}`,
+  overlay: 'Lay passes over one another',
+  previous: 'Previous finding',
+  next: 'Next finding',
+  findingOf: (number: number, count: number): string =>
+    number === 0 ? say`${count} findings` : say`Finding ${number} of ${count}`,
 } as const;

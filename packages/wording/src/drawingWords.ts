@@ -29,6 +29,13 @@ export const drawingWords = {
   travelMap: 'Findings over the travel, pass by pass',
   seen: 'seen',
   passes: 'Passes laid over one another',
+  hookUp: 'The hook-up on the bench',
+  limiter: 'limiter',
+  supply: 'supply',
+  ground: 'ground',
+  signal: 'signal',
+  recorder: 'recorder',
+  meter: 'meter',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
@@ -137,6 +144,29 @@ export function travelMapSentence(map: {
     const again =
       places.length > 0 ? say` Several passes showed the same place: ${places.join(', ')}.` : '';
     return say`${passes} passes; ${markedWords(findings)}.${again} ${coverageSentence({ ...seen, looks: 1, lacking: [] })}`;
+  });
+}
+
+/**
+ * The hook-up as it lies on the bench, in a sentence or two; every quantity written with its unit.
+ *
+ * @example
+ * const hookUp = { source: '5 V', limiter: '1 kΩ', track: '5 kΩ', instrument: 'trace' } as const;
+ * hookUpPictureSentence(hookUp).includes('through 1 kΩ') // => true
+ */
+export function hookUpPictureSentence(hookUp: {
+  readonly source: string;
+  readonly limiter: string;
+  readonly track: string;
+  readonly instrument: 'trace' | 'digits';
+}): string {
+  return whole(hookUp, 'hookUp', () => {
+    const { source, limiter, track, instrument } = hookUp;
+    const watches = instrument === 'trace' ? 'a recorder' : 'a meter';
+    return (
+      say`A throttle body with its sensor of ${track}. A supply of ${source} feeds the sensor's supply pin through ${limiter}; ` +
+      say`its ground pin goes back to the supply; ${watches} watches the signal pin against ground.`
+    );
   });
 }
 

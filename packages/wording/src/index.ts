@@ -81,6 +81,7 @@ export {
   circuitSentence,
   curveSentence,
   drawingWords,
+  hookUpPictureSentence,
   passesSentence,
   traceSentence,
   travelMapSentence,
@@ -137,6 +138,17 @@ export {
   jobQuestion,
   jobWrittenSentence,
 } from './jobEntries.js';
+export {
+  columnChoice,
+  extentSentence,
+  type ForeignKind,
+  findingPlaceSentence,
+  foreignFileSentence,
+  judgeWords,
+  readingUnitLabels,
+  soundAsksSentence,
+  waitsForSensorSentence,
+} from './judgeWords.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';
@@ -187,6 +199,14 @@ export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
 export { foundSentence, searchWords } from './searchWords.js';
 export { type SettingEntry, settingHints, settingLabels, settingWords } from './settingEntries.js';
 export { settingSentences } from './settingSentences.js';
+export {
+  shelfFieldHints,
+  shelfFieldLabels,
+  shelfOpenedSentence,
+  shelfRefusals,
+  shelfTroubleSentences,
+  shelfWords,
+} from './shelfWords.js';
 export {
   type OwnRecorderEntry,
   ownRecorderHints,

@@ -1,6 +1,7 @@
-import { checkPageWords, reportWords } from '@truesweep/wording';
+import { checkPageWords, judgeWords, reportWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
-import type { Judged, JudgedRecording, TimeStretch } from './protocol.js';
+import { KeptFile } from '../forms/KeptFile.js';
+import type { Judged, JudgedRecording } from './protocol.js';
 import { shortName } from './shortName.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
@@ -10,17 +11,17 @@ export function JudgedPart(props: { readonly judged: Judged; readonly worker: Sw
   const { judged, worker } = props;
   return (
     <>
-      <p class="keep">
-        <Kept name="sweep-report.html" type="text/html" text={judged.report}>
-          {checkPageWords.download}
-        </Kept>
-        <Kept name="bench.job.json" type="application/json" text={judged.jobText}>
-          {checkPageWords.saveJob}
-        </Kept>
-      </p>
       {judged.recordings.map((recording, i) => (
         <RecordingPart key={recording.name} recording={recording} index={i} worker={worker} />
       ))}
+      <p class="keep">
+        <KeptFile name="sweep-report.html" type="text/html" text={judged.report}>
+          {checkPageWords.download}
+        </KeptFile>
+        <KeptFile name="bench.job.json" type="application/json" text={judged.jobText}>
+          {checkPageWords.saveJob}
+        </KeptFile>
+      </p>
     </>
   );
 }
@@ -31,35 +32,29 @@ function RecordingPart(props: {
   readonly worker: SweepWorker;
 }) {
   const { recording, index, worker } = props;
-  const { name, answer, evidence, whole, shortest, findings } = recording;
-  const draw = useMemo(
-    () => (stretch: TimeStretch) => worker.drawTrace(index, stretch),
+  const { name, evidence, bounds, findings, hasPasses } = recording;
+  const [draw, drawPasses] = useMemo(
+    () =>
+      [
+        (window: Parameters<SweepWorker['drawTrace']>[1]) => worker.drawTrace(index, window),
+        (width: number) => worker.drawPasses(index, width),
+      ] as const,
     [worker, index],
   );
   return (
     <section class="judged" aria-label={name}>
       <h2>{shortName(name)}</h2>
-      <div dangerouslySetInnerHTML={{ __html: answer }} />
       <h3>{reportWords.trace}</h3>
-      <TraceView whole={whole} shortest={shortest} findings={findings} draw={draw} />
-      <div dangerouslySetInnerHTML={{ __html: evidence }} />
+      <TraceView
+        bounds={bounds}
+        findings={findings}
+        draw={draw}
+        drawPasses={hasPasses ? drawPasses : undefined}
+      />
+      <details class="evidence">
+        <summary>{judgeWords.evidence}</summary>
+        <div dangerouslySetInnerHTML={{ __html: evidence }} />
+      </details>
     </section>
-  );
-}
-
-/** A text that can be kept as a file. */
-function Kept(props: {
-  readonly name: string;
-  readonly type: string;
-  readonly text: string;
-  readonly children: string;
-}) {
-  const { name, type, text, children } = props;
-  // No blob: browsers look ahead at the addresses of links, and the page's policy lets nothing be fetched from one.
-  const url = useMemo(() => `data:${type};charset=utf-8,${encodeURIComponent(text)}`, [type, text]);
-  return (
-    <a download={name} href={url}>
-      {children}
-    </a>
   );
 }

@@ -1,68 +1,88 @@
-import type { Seconds } from '@truesweep/core';
-import { tracePart } from '@truesweep/drawings';
+import { tracePlot } from '@truesweep/drawings';
 import { traceWords } from '@truesweep/wording';
-import { useEffect, useRef, useState } from 'preact/hooks';
-import type { TimeStretch } from './protocol.js';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { TimeStretch, TraceWindow } from './protocol.js';
+import { useDrawn } from './useDrawn.js';
+import { type Gestures, useGestures } from './useGestures.js';
+import { usePlaceWidth } from './usePlaceWidth.js';
+import { moveView, type View, type ViewBounds, viewOf, zoomTime, zoomVolts } from './view.js';
 
-/** One step closer shows this part of the stretch. */
+/** One step closer shows this part of what is seen. */
 const closer = 0.5;
 /** One step aside moves by this part of it. */
 const aside = 0.25;
-/** Findings that have a button; the others are found by zooming. */
-const mostButtons = 12;
 /** A finding is shown with this many of its lengths around it. */
 const around = 6;
 
-/** A trace that is zoomed and moved by keys, buttons, wheel and fingers; each stretch is drawn by `draw`. */
+/** A trace that is zoomed and moved in time and voltage by fingers, wheel, keys and buttons; or all its passes laid over one another. */
 export function TraceView(props: {
-  readonly whole: TimeStretch;
-  readonly shortest: Seconds;
+  readonly bounds: ViewBounds;
   readonly findings: readonly TimeStretch[];
-  readonly draw: (stretch: TimeStretch) => Promise<string>;
+  readonly draw: (window: TraceWindow) => Promise<string>;
+  /** Draws the passes laid over one another; left out where there are none. */
+  readonly drawPasses?: ((width: number) => Promise<string>) | undefined;
 }) {
-  const { whole, shortest, findings, draw } = props;
-  const [stretch, setStretch] = useState(whole);
-  const svg = useDrawn(stretch, draw);
+  const { bounds, findings, draw, drawPasses } = props;
+  const [view, setView] = useState<View>({ stretch: bounds.whole });
+  const [shown, setShown] = useState<number>();
+  const [isOverlaid, setOverlaid] = useState(false);
   const place = useRef<HTMLElement>(null);
-  const length = stretch.end - stretch.start;
-
-  /** The stretch of this length with `fixed` at the same part of it as before. */
-  const zoomed = (before: TimeStretch, factor: number, part: number): TimeStretch => {
-    const now = before.end - before.start;
-    const wanted = Math.min(whole.end - whole.start, Math.max(shortest, now * factor));
-    const fixed = before.start + now * part;
-    return held({ start: fixed - wanted * part, end: fixed + wanted * (1 - part) }, whole);
-  };
-  const zoom = (factor: number, part = 0.5) => setStretch((before) => zoomed(before, factor, part));
-  const move = (part: number) =>
-    setStretch((before) => shifted(before, (before.end - before.start) * part, whole));
-  const showAll = () => setStretch(whole);
-  const show = ({ start, end }: TimeStretch) => {
-    const wanted = Math.max(shortest, (end - start) * around, (whole.end - whole.start) / 200);
-    const middle = (start + end) / 2;
-    setStretch(held({ start: middle - wanted / 2, end: middle + wanted / 2 }, whole));
-  };
-  useWheel(place, zoom);
-  const pointers = usePointers(
-    place,
-    setStretch,
-    (before, by) => shifted(before, by, whole),
-    zoomed,
+  const width = usePlaceWidth(place);
+  const wanted = useMemo(
+    () => (width === undefined ? undefined : { ...view, width, isOverlaid }),
+    [view, width, isOverlaid],
   );
-
-  const keys: Readonly<Record<string, () => void>> = {
-    ArrowLeft: () => move(-aside),
-    ArrowRight: () => move(aside),
-    '+': () => zoom(closer),
-    '-': () => zoom(1 / closer),
-    Home: showAll,
+  const svg = useDrawn(wanted, ({ stretch, volts, width: wide, isOverlaid: overlaid }) =>
+    overlaid && drawPasses
+      ? drawPasses(wide)
+      : draw({ stretch, width: wide, ...(volts && { volts }) }),
+  );
+  const change = (next: (before: View) => View) => {
+    setOverlaid(false);
+    setView(next);
   };
-  const { earlier, later, farther } = traceWords;
+  const gestures: Gestures = {
+    plot: () => tracePlot(width),
+    zoom: (time, volts, part) =>
+      change((before) =>
+        zoomVolts(zoomTime(before, time, part.across, bounds), volts, part.up, bounds),
+      ),
+    move: (later, up) => change((before) => moveView(before, later, up, bounds)),
+    fit: () => change(() => ({ stretch: bounds.whole })),
+  };
+  const pointers = useGestures(place, gestures);
+
+  const show = (index: number) => {
+    const finding = findings[index];
+    if (!finding) return;
+    setShown(index);
+    change(() => viewOf(finding, around, bounds));
+  };
+  const step = (by: number) => {
+    const count = findings.length;
+    show(shown === undefined ? (by > 0 ? 0 : count - 1) : (shown + by + count) % count);
+  };
+  const zoom = (time: number, volts: number) =>
+    gestures.zoom(time, volts, { across: 0.5, up: 0.5 });
+  const keys: Readonly<Record<string, () => void>> = {
+    ArrowLeft: () => gestures.move(-aside, 0),
+    ArrowRight: () => gestures.move(aside, 0),
+    ArrowUp: () => gestures.move(0, aside),
+    ArrowDown: () => gestures.move(0, -aside),
+    '+': () => zoom(closer, 1),
+    '-': () => zoom(1 / closer, 1),
+    '*': () => zoom(1, closer),
+    '/': () => zoom(1, 1 / closer),
+    Home: gestures.fit,
+    n: () => step(1),
+    p: () => step(-1),
+  };
+  const isWhole = view.stretch === bounds.whole && !view.volts;
   return (
     <div class="trace-view">
       <section
         ref={place}
-        class="trace-place"
+        class={view.volts ? 'trace-place zoomed' : 'trace-place'}
         aria-label={traceWords.trace}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys work where the focus is
         tabIndex={0}
@@ -76,121 +96,69 @@ export function TraceView(props: {
         dangerouslySetInnerHTML={{ __html: svg }}
       />
       <p class="trace-buttons">
-        <button type="button" disabled={length <= shortest} onClick={() => zoom(closer)}>
-          {traceWords.closer}
-        </button>
-        <button type="button" onClick={() => zoom(1 / closer)}>
-          {farther}
-        </button>
-        <button type="button" onClick={() => move(-aside)}>
-          {earlier}
-        </button>
-        <button type="button" onClick={() => move(aside)}>
-          {later}
-        </button>
-        <button type="button" onClick={showAll}>
+        {findings.length > 0 && (
+          <span class="together">
+            <button type="button" onClick={() => step(-1)} aria-label={traceWords.previous}>
+              <Arrow way="M11,3L5,9l6,6" />
+            </button>
+            <output aria-live="polite">
+              {traceWords.findingOf(shown === undefined ? 0 : shown + 1, findings.length)}
+            </output>
+            <button type="button" onClick={() => step(1)} aria-label={traceWords.next}>
+              <Arrow way="M7,3l6,6l-6,6" />
+            </button>
+          </span>
+        )}
+        <span class="together">
+          <button type="button" onClick={() => zoom(closer, 1)} aria-label={traceWords.closer}>
+            + {traceWords.time}
+          </button>
+          <button type="button" onClick={() => zoom(1 / closer, 1)} aria-label={traceWords.farther}>
+            − {traceWords.time}
+          </button>
+        </span>
+        <span class="together">
+          <button type="button" onClick={() => zoom(1, closer)} aria-label={traceWords.closerVolts}>
+            + {traceWords.volts}
+          </button>
+          <button
+            type="button"
+            onClick={() => zoom(1, 1 / closer)}
+            aria-label={traceWords.fartherVolts}
+          >
+            − {traceWords.volts}
+          </button>
+        </span>
+        <button type="button" disabled={isWhole && !isOverlaid} onClick={gestures.fit}>
           {traceWords.whole}
         </button>
-        {findings.slice(0, mostButtons).map((finding, i) => (
-          <button key={`${finding.start}`} type="button" onClick={() => show(finding)}>
-            {traceWords.finding(i + 1)}
+        {drawPasses && (
+          <button
+            type="button"
+            aria-pressed={isOverlaid}
+            onClick={() => setOverlaid((before) => !before)}
+          >
+            {traceWords.overlay}
           </button>
-        ))}
+        )}
       </p>
+      <p class="hint">{traceWords.how}</p>
     </div>
   );
 }
 
-/** A stretch moved back into the whole. */
-function held({ start, end }: TimeStretch, whole: TimeStretch): TimeStretch {
-  const by = Math.max(0, whole.start - start) - Math.max(0, end - whole.end);
-  return {
-    start: Math.max(whole.start, start + by),
-    end: Math.min(whole.end, end + by),
-  };
-}
-
-function shifted({ start, end }: TimeStretch, by: Seconds, whole: TimeStretch): TimeStretch {
-  const most = Math.min(Math.max(by, whole.start - start), whole.end - end);
-  return { start: start + most, end: end + most };
-}
-
-/** The drawing of a stretch; while one is drawn, only the newest of those wanted meanwhile is remembered. */
-function useDrawn(stretch: TimeStretch, draw: (stretch: TimeStretch) => Promise<string>): string {
-  const [svg, setSvg] = useState('');
-  const wanted = useRef(stretch);
-  const isBusy = useRef(false);
-  wanted.current = stretch;
-  useEffect(() => {
-    const drawNewest = async () => {
-      if (isBusy.current) return;
-      isBusy.current = true;
-      let drawn: TimeStretch;
-      do {
-        drawn = wanted.current;
-        setSvg(await draw(drawn));
-      } while (drawn !== wanted.current);
-      isBusy.current = false;
-    };
-    void drawNewest();
-  }, [stretch, draw]);
-  return svg;
-}
-
-type Place = { readonly current: HTMLElement | null };
-
-/** Where in the stretch a place on the screen lies. */
-function partAt(place: Place, clientX: number): number {
-  const box = place.current?.getBoundingClientRect();
-  return box ? Math.min(1, Math.max(0, tracePart((clientX - box.left) / box.width))) : 0.5;
-}
-
-/** The wheel zooms about the pointer while a key says that it is meant; else it moves the page as ever. */
-function useWheel(place: Place, zoom: (factor: number, part: number) => void): void {
-  const latest = useRef(zoom);
-  latest.current = zoom;
-  useEffect(() => {
-    const element = place.current;
-    const turn = (event: WheelEvent) => {
-      if (!event.ctrlKey && !event.shiftKey) return;
-      event.preventDefault();
-      const turned = event.deltaY || event.deltaX;
-      latest.current(1.0015 ** turned, partAt(place, event.clientX));
-    };
-    // Not passive: the page must not zoom too.
-    element?.addEventListener('wheel', turn, { passive: false });
-    return () => element?.removeEventListener('wheel', turn);
-  }, [place]);
-}
-
-/** One finger or the mouse moves the trace, two fingers zoom it. */
-function usePointers(
-  place: Place,
-  setStretch: (change: (before: TimeStretch) => TimeStretch) => void,
-  moved: (before: TimeStretch, by: Seconds) => TimeStretch,
-  zoomed: (before: TimeStretch, factor: number, part: number) => TimeStretch,
-) {
-  const down = useRef(new Map<number, number>());
-  const release = (event: PointerEvent) => down.current.delete(event.pointerId);
-  return {
-    onPointerDown: (event: PointerEvent) => {
-      place.current?.setPointerCapture(event.pointerId);
-      down.current.set(event.pointerId, event.clientX);
-    },
-    onPointerMove: (event: PointerEvent) => {
-      const before = down.current.get(event.pointerId);
-      if (before === undefined || before === event.clientX) return;
-      const other = [...down.current].find(([id]) => id !== event.pointerId)?.[1];
-      down.current.set(event.pointerId, event.clientX);
-      if (other === undefined) {
-        const part = partAt(place, before) - partAt(place, event.clientX);
-        setStretch((stretch) => moved(stretch, part * (stretch.end - stretch.start)));
-      } else {
-        const factor = Math.abs(before - other) / Math.max(1, Math.abs(event.clientX - other));
-        setStretch((stretch) => zoomed(stretch, factor, partAt(place, other)));
-      }
-    },
-    onPointerUp: release,
-    onPointerCancel: release,
-  };
+/** A drawn arrow: not every font has one. */
+function Arrow({ way }: { readonly way: string }) {
+  return (
+    <svg
+      viewBox="0 0 18 18"
+      width="18"
+      height="18"
+      fill="none"
+      stroke="currentColor"
+      aria-hidden="true"
+    >
+      <path d={way} stroke-width="2.5" />
+    </svg>
+  );
 }

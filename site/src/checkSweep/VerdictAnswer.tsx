@@ -1,8 +1,8 @@
-import { jobOpenedSentence, verdictLabels } from '@truesweep/wording';
-import { shortName } from './shortName.js';
+import { jobOpenedSentence } from '@truesweep/wording';
 import type { FirstJudged, Outcome } from './sweepWorker.js';
+import { VerdictCard } from './VerdictCard.js';
 
-/** The answer in words: the verdicts, or why there are none. */
+/** The answer: the verdicts, or why there are none. */
 export function VerdictAnswer(props: {
   readonly outcome: Outcome | undefined;
   /** What is waited for before there can be a verdict. */
@@ -19,15 +19,11 @@ export function VerdictAnswer(props: {
   if (!shown) return null;
   return (
     <>
-      {origin !== undefined && <p>{origin}</p>}
-      <p>{shown.title}</p>
-      <ul>
-        {shown.recordings.map(({ name, verdict, said, recheck }) => (
-          <li key={name}>
-            {shortName(name)}: <strong>{verdictLabels[verdict]}.</strong> {said} {recheck}
-          </li>
-        ))}
-      </ul>
+      {origin !== undefined && <p class="origin">{origin}</p>}
+      <p class="title">{shown.title}</p>
+      {shown.recordings.map((recording) => (
+        <VerdictCard key={recording.name} recording={recording} />
+      ))}
     </>
   );
 }

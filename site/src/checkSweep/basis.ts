@@ -1,9 +1,9 @@
 import { InputError } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
-import { checkPageWords, mendEntriesSentence } from '@truesweep/wording';
+import { mendEntriesSentence, waitsForSensorSentence } from '@truesweep/wording';
 import { namesOf, readForm, type Texts } from '../forms/form.js';
 import { jobForm, jobOf, stretchesOf } from './jobForm.js';
-import type { GivenJob } from './protocol.js';
+import type { GivenJob, ReadBy } from './protocol.js';
 
 /** Files that were chosen together. */
 export interface Chosen {
@@ -23,16 +23,15 @@ export type Grounds =
  * What chosen files are judged by: a file among them, the job that is open, or the entries once someone said that they are theirs.
  *
  * @param isMine Whether the entries, as they stand, were said to be those of one's own sensor.
- * @param text How recordings are read, where the page was told.
+ * @param readBy How recordings are read, where the page was told.
  */
 export function groundsOf(
   kind: Chosen['kind'] | undefined,
   job: Job | undefined,
   texts: Texts<(typeof jobForm)['entries']>,
   isMine: boolean,
-  text?: GivenJob['text'],
+  readBy: ReadBy = {},
 ): Grounds {
-  const readBy = text && { text };
   if (kind !== undefined && kind !== 'recordings') return ready({ stretches: [], ...readBy });
   if (job) return ready({ job, stretches: [], ...readBy });
   const read = readForm(jobForm, texts);
@@ -45,7 +44,7 @@ export function groundsOf(
     const stretches = stretchesOf(read.values);
     const entered = ready({ job: jobOf(read.values), stretches, ...readBy });
     if (isMine) return entered;
-    return { kind: 'waiting', why: checkPageWords.sayMine, key: entered.key };
+    return { kind: 'waiting', why: waitsForSensorSentence, key: entered.key };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { kind: 'refused', why: error.message };

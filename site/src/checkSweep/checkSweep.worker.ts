@@ -2,7 +2,7 @@ import { InputError } from '@truesweep/core';
 import { checkSweepWords, refusalSentence } from '@truesweep/wording';
 import { judgeFiles } from './judgeFiles.js';
 import type { Answered, Asked } from './protocol.js';
-import { drawTrace, type Trace } from './trace.js';
+import { drawPasses, drawTrace, type Trace } from './trace.js';
 
 // Reads, judges and draws away from the page, so that a long recording doesn't hold it up; its samples stay here.
 let traces: readonly Trace[] = [];
@@ -18,13 +18,18 @@ if ('locks' in navigator) {
   });
 }
 
-async function judge(asked: Extract<Asked, { files: readonly File[] }>): Promise<void> {
-  const files = await Promise.all(
-    asked.files.map(async (file) => ({
+/** The bytes of chosen files; what can no longer be read is refused. */
+async function bytesOf(files: readonly File[]) {
+  return await Promise.all(
+    files.map(async (file) => ({
       name: file.name,
       bytes: new Uint8Array(await file.arrayBuffer().catch(() => refuseLost(file.name))),
     })),
   );
+}
+
+async function judge(asked: Extract<Asked, { files: readonly File[] }>): Promise<void> {
+  const files = await bytesOf(asked.files);
   const now = new Date().toISOString();
   const result =
     asked.kind === 'judge'
@@ -43,11 +48,24 @@ function refuseLost(name: string): never {
 
 self.onmessage = async ({ data }: MessageEvent<Asked>) => {
   try {
-    if (data.kind !== 'trace') return await judge(data);
+    if (data.kind === 'look') {
+      const { lookAt } = await import('./lookAt.js');
+      const looks = [];
+      for (const [i, file] of data.files.entries()) {
+        const [given] = await bytesOf([file]);
+        if (given) looks.push(lookAt(given, data.read, `look-${i + 1}`, data.width));
+      }
+      return answer({ kind: 'looked', looks });
+    }
+    if (data.kind !== 'trace' && data.kind !== 'passes') return await judge(data);
     const trace = traces[data.recording];
     if (!trace) return;
-    const svg = drawTrace(trace, `trace-${data.recording + 1}`, data.stretch);
-    answer({ kind: 'trace', id: data.id, svg });
+    const name = `${data.kind}-${data.recording + 1}`;
+    const svg =
+      data.kind === 'trace'
+        ? drawTrace(trace, name, data.window)
+        : drawPasses(trace, name, data.width);
+    answer({ kind: 'drawn', id: data.id, svg });
   } catch (error) {
     if (!(error instanceof InputError)) {
       // A rejected promise is no error of the worker to its page: it is thrown once more, outside.

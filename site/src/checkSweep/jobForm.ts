@@ -28,7 +28,11 @@ const entries = {
   rangeHigh: { unit: 'V', low: -1e3, high: 1e3, initial: '', optional: true },
   sampling: { unit: 'choice', initial: 'picked', choices: samplingLabels },
   sampledEvery: { unit: 's', low: 1e-9, high: 1e4, initial: '', optional: true },
-  coupling: { unit: 'choice', initial: 'dc', choices: couplingLabels },
+  coupling: {
+    unit: 'choice',
+    initial: 'unsaid',
+    choices: { unsaid: checkSweepWords.unsaid, ...couplingLabels },
+  },
   resolution: { unit: 'V', low: 1e-9, high: 10, initial: '', optional: true },
   readingDoubt: { unit: 'V', low: 0, high: 10, initial: '', optional: true },
   flexedFrom: moment,
@@ -130,7 +134,7 @@ export function jobOf(values: Values<typeof entries>): Job {
       ...(range && { range }),
       ...(sampling !== 'picked' && { sampling }),
       ...(sampling === 'interpolated' && { sampledEvery: intervalOf(sampledEvery) }),
-      ...(values.coupling === 'ac' && { coupling: 'ac' as const }),
+      ...(values.coupling !== 'unsaid' && { coupling: values.coupling }),
     },
   };
 }

@@ -15,7 +15,7 @@ import {
 import { type ReportRecording, reportHtml } from '@truesweep/report';
 import { checkSweepWords, howRead } from '@truesweep/wording';
 import { isJobFile } from './chosenFiles.js';
-import type { GivenJob, Judged, Progress } from './protocol.js';
+import type { GivenJob, Judged, Progress, ReadBy } from './protocol.js';
 import { restsOn } from './restsOn.js';
 import { shownRecording } from './shownRecording.js';
 import { type Trace, traceOf } from './trace.js';
@@ -60,7 +60,7 @@ export async function judgeFiles(
 /** The job, which is the one file of JSON, and the others, which are recordings. */
 function splitFiles(files: readonly NamedFile[], given: Job | undefined) {
   const [file, another] = files.filter(isJobFile);
-  if (another) throw new InputError('two-jobs', another.name, checkSweepWords.twoJobs);
+  if (another) throw new InputError('one-input', another.name, checkSweepWords.twoJobs);
   const job = file ? readJob(new TextDecoder().decode(file.bytes), file.name) : given;
   if (!job || files.length === 0)
     throw new InputError('nothing-to-score', 'files', checkSweepWords.noFiles);
@@ -74,13 +74,13 @@ interface JudgedFile {
   /** What the job says of it; left out where it doesn't list it. */
   readonly told?: JobRecording;
   /** In which units the page was told to read it; left out where it was not. */
-  readonly readBy?: Pick<JobRecording, 'text'>;
+  readonly readBy?: ReadBy;
 }
 
 /** Judges each file; one that the job lists is read as the job says. */
 async function judge(
   job: Job,
-  { stretches, text }: GivenJob,
+  { stretches, text, sound }: GivenJob,
   files: readonly NamedFile[],
   onProgress: (progress: Progress) => void,
 ): Promise<readonly JudgedFile[]> {
@@ -92,7 +92,13 @@ async function judge(
   for (const file of files) {
     const { name } = file;
     const of = found.find((one) => one.file === file);
-    const readBy = text && { text: { ...of?.recording.text, ...text } };
+    const readBy =
+      text || sound
+        ? {
+            ...(text && { text: { ...of?.recording.text, ...text } }),
+            ...(sound && { sound }),
+          }
+        : undefined;
     const { sweep, reading, recorder } = readJobRecording(
       file.bytes,
       { ...(stretches.length > 0 && { stretches }), ...of?.recording, ...readBy, file: name },

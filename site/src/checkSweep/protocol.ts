@@ -1,10 +1,20 @@
-import type { Seconds, Stretch, UnitThatFits, Verdict } from '@truesweep/core';
+import type { Score, Seconds, Stretch, UnitThatFits, Verdict, Volts } from '@truesweep/core';
 import type { Job, JobRecording } from '@truesweep/jobs';
+import type { ViewBounds } from './view.js';
 
 /** A stretch of a recording, s. */
 export interface TimeStretch {
   readonly start: Seconds;
   readonly end: Seconds;
+}
+
+/** What of a trace is drawn. */
+export interface TraceWindow {
+  readonly stretch: TimeStretch;
+  /** The readings from foot to top, V; all of them when left out. */
+  readonly volts?: { readonly low: Volts; readonly high: Volts };
+  /** How wide its place is, px. */
+  readonly width: number;
 }
 
 /** A judged recording as the page shows it. */
@@ -13,17 +23,27 @@ export interface JudgedRecording {
   readonly verdict: Verdict;
   /** What the verdict says of the sensor, and what it lacks. */
   readonly said: string;
+  /** Where the trouble lies: the first findings, each with its place and time. */
+  readonly where: readonly string[];
+  /** What it points to. */
+  readonly why: readonly string[];
+  /** What to do next, in order. */
+  readonly next: readonly string[];
+  /** How sure it is, and what else is to be minded about the verdict. */
+  readonly sure: readonly string[];
+  readonly score: Score;
+  /** The file's hash, SHA-256. */
+  readonly sha256: string;
   /** The units that its columns may be in, where they can't be in those that they were taken for. */
   readonly units: readonly UnitThatFits[];
   /** What became of it, where it comes from a report: whether it could be judged again, and how that compares. */
   readonly recheck?: string;
-  /** What it comes to, as HTML that was made from data of the core alone. */
-  readonly answer: string;
-  /** What that rests on, the same way. */
+  /** What that rests on, as HTML that was made from data of the core alone. */
   readonly evidence: string;
-  readonly whole: TimeStretch;
-  /** Nothing shorter than this is worth a look, s. */
-  readonly shortest: Seconds;
+  /** What of it can be seen. */
+  readonly bounds: ViewBounds;
+  /** Whether its passes can be laid over one another. */
+  readonly hasPasses: boolean;
   /** Where the findings lie, in the order of their numbers. */
   readonly findings: readonly TimeStretch[];
 }
@@ -50,7 +70,37 @@ export interface GivenJob {
   /** What was done when, in recordings of which the job says nothing. */
   readonly stretches: readonly Stretch[];
   /** How recordings are read; by what their files say when left out. */
-  readonly text?: NonNullable<JobRecording['text']>;
+  readonly text?: ReadBy['text'];
+  readonly sound?: ReadBy['sound'];
+}
+
+/** How recordings are read, where the page was told. */
+export type ReadBy = Pick<JobRecording, 'text' | 'sound'>;
+
+/** What a file holds, as it is read. */
+export interface Look {
+  readonly name: string;
+  /** Its first lines, field by field; none of a sound file. */
+  readonly lines: readonly (readonly string[])[];
+  /** Its headings by column, as far as it has any. */
+  readonly headings: readonly string[];
+  readonly isSound: boolean;
+  /** What was read, or why nothing was. */
+  readonly read:
+    | {
+        /** The columns of the times and of the readings, from 0; no time where the rate is told instead. */
+        readonly timeColumn?: number;
+        readonly signalColumn?: number;
+        readonly timeUnit?: string;
+        readonly signalUnit?: string;
+        /** How it was read, as a sentence. */
+        readonly howRead: string;
+        /** How many samples, over which time, how fast, from what to what: in words. */
+        readonly extent: string;
+        /** The whole recording, small. */
+        readonly svg: string;
+      }
+    | { readonly refusal: string };
 }
 
 /** What a page asks of its worker. */
@@ -59,11 +109,24 @@ export type Asked =
   | { readonly kind: 'judge'; readonly files: readonly File[]; readonly given: GivenJob }
   /** To open a report: the one file. */
   | { readonly kind: 'open-report'; readonly files: readonly File[] }
+  /** To say what files hold, before they are judged. */
+  | {
+      readonly kind: 'look';
+      readonly files: readonly File[];
+      readonly read: ReadBy;
+      readonly width: number;
+    }
   | {
       readonly kind: 'trace';
       readonly id: number;
       readonly recording: number;
-      readonly stretch: TimeStretch;
+      readonly window: TraceWindow;
+    }
+  | {
+      readonly kind: 'passes';
+      readonly id: number;
+      readonly recording: number;
+      readonly width: number;
     };
 
 /** How far the judging is. */
@@ -84,4 +147,6 @@ export type Answered =
   | { readonly kind: 'opened'; readonly job: Job }
   /** What is wrong, and what would be right. */
   | { readonly kind: 'refused'; readonly refusal: string }
-  | { readonly kind: 'trace'; readonly id: number; readonly svg: string };
+  | { readonly kind: 'looked'; readonly looks: readonly Look[] }
+  /** A trace, or passes laid over one another. */
+  | { readonly kind: 'drawn'; readonly id: number; readonly svg: string };

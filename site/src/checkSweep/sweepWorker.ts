@@ -1,6 +1,16 @@
 import { checkPageWords } from '@truesweep/wording';
 import type { Chosen } from './basis.js';
-import type { Answered, Asked, GivenJob, Judged, Progress, TimeStretch } from './protocol.js';
+import type {
+  Answered,
+  Asked,
+  GivenJob,
+  Judged,
+  JudgedRecording,
+  Look,
+  Progress,
+  ReadBy,
+  TraceWindow,
+} from './protocol.js';
 
 /** What judging comes to; `broken` where it did not come to its end. */
 export type Outcome =
@@ -10,8 +20,10 @@ export type Outcome =
 /** A worker that judges recordings and draws their traces; one for each judgement. */
 export interface SweepWorker {
   readonly judge: (chosen: Chosen, given: GivenJob) => void;
-  /** Draws a stretch of a judged recording, as SVG. */
-  readonly drawTrace: (recording: number, stretch: TimeStretch) => Promise<string>;
+  /** Draws a part of a judged recording, as SVG. */
+  readonly drawTrace: (recording: number, window: TraceWindow) => Promise<string>;
+  /** Draws its passes laid over one another, as SVG. */
+  readonly drawPasses: (recording: number, width: number) => Promise<string>;
   readonly end: () => void;
 }
 
@@ -25,15 +37,21 @@ export function sweepWorker(
   });
   const ask = (asked: Asked): void => worker.postMessage(asked);
   const drawn = new Map<number, (svg: string) => void>();
+  let nextId = 1;
+  const draw = (asked: (id: number) => Asked): Promise<string> =>
+    new Promise((done) => {
+      drawn.set(nextId, done);
+      ask(asked(nextId++));
+    });
   // Such as a recording that is too long for the browser's memory.
   const breakOff = () => onOutcome({ kind: 'broken', why: checkPageWords.brokenOff });
-  let nextId = 1;
   worker.onerror = breakOff;
   worker.onmessage = ({ data }: MessageEvent<Answered>) => {
     if (data.kind === 'alive') void untilEnded(data.lock).then(breakOff);
     else if (data.kind === 'progress') onProgress(data.progress);
-    else if (data.kind !== 'trace') onOutcome(data);
-    else {
+    else if (data.kind !== 'drawn') {
+      if (data.kind !== 'looked') onOutcome(data);
+    } else {
       drawn.get(data.id)?.(data.svg);
       drawn.delete(data.id);
     }
@@ -41,14 +59,34 @@ export function sweepWorker(
   return {
     judge: ({ files, kind }, given) =>
       ask(kind === 'report' ? { kind: 'open-report', files } : { kind: 'judge', files, given }),
-    drawTrace: (recording, stretch) =>
-      new Promise((done) => {
-        const id = nextId++;
-        drawn.set(id, done);
-        ask({ kind: 'trace', id, recording, stretch });
-      }),
+    drawTrace: (recording, window) => draw((id) => ({ kind: 'trace', id, recording, window })),
+    drawPasses: (recording, width) => draw((id) => ({ kind: 'passes', id, recording, width })),
     end: () => worker.terminate(),
   };
+}
+
+/**
+ * Looks into files, in a worker of its own that ends with its answer.
+ *
+ * @returns How to give up.
+ */
+export function lookInto(
+  files: readonly File[],
+  read: ReadBy,
+  width: number,
+  onLooks: (looks: readonly Look[]) => void,
+): () => void {
+  const worker = new Worker(new URL('./checkSweep.worker.ts', import.meta.url), {
+    type: 'module',
+  });
+  worker.onmessage = ({ data }: MessageEvent<Answered>) => {
+    if (data.kind !== 'looked') return;
+    onLooks(data.looks);
+    worker.terminate();
+  };
+  const asked: Asked = { kind: 'look', files, read, width };
+  worker.postMessage(asked);
+  return () => worker.terminate();
 }
 
 /** A worker that ends by itself says nothing; but the lock that it held is free then. */
@@ -56,12 +94,13 @@ async function untilEnded(lock: string): Promise<void> {
   await navigator.locks.request(lock, () => {});
 }
 
+/** A recording's verdict, with its reasons where they are known. */
+export type FirstRecording = Pick<JudgedRecording, 'name' | 'verdict' | 'said'> &
+  Partial<Pick<JudgedRecording, 'recheck' | 'why' | 'where' | 'next' | 'sure'>>;
+
 /** What stands on a page before its script or its user judges: of an earlier judgement, or of one made when it was built. */
 export type FirstJudged = Pick<Judged, 'title' | 'restsOn' | 'origin'> & {
-  readonly recordings: readonly Pick<
-    Judged['recordings'][number],
-    'name' | 'verdict' | 'said' | 'recheck'
-  >[];
+  readonly recordings: readonly FirstRecording[];
 };
 
 /** Of a judgement what can be shown without its recordings. */

@@ -2,25 +2,33 @@ import {
   type DrawingEnvelope,
   drawingEnvelope,
   type Expectation,
-  type ExpectedWindows,
   envelopeColumns,
-  type Finding,
+  type Score,
   type Seconds,
 } from '@truesweep/core';
-import { TraceDrawing, traceColumns, type WholeSweep } from '@truesweep/drawings';
+import {
+  type DrawnPass,
+  PassesDrawing,
+  TraceDrawing,
+  traceColumns,
+  type WholeSweep,
+} from '@truesweep/drawings';
 import type { ReportRecording } from '@truesweep/report';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import type { TimeStretch } from './protocol.js';
+import { passesByTravel } from './passesByTravel.js';
+import type { TimeStretch, TraceWindow } from './protocol.js';
 
-/** What any stretch of a recording's trace is drawn from. */
+/** What any part of a recording's trace is drawn from. */
 export interface Trace {
   readonly envelope: DrawingEnvelope;
   readonly stretch: TimeStretch;
   readonly shortest: Seconds;
   readonly whole: WholeSweep;
-  readonly findings: readonly Finding[];
-  readonly windows?: ExpectedWindows;
+  readonly score: Pick<Score, 'findings' | 'strokes' | 'abrupt'>;
+  readonly expected: Expectation;
+  /** Laid over one another when they are first asked for. */
+  passes?: readonly DrawnPass[];
 }
 
 /** The shortest stretch shows about so many samples. */
@@ -39,16 +47,35 @@ export function traceOf({ sweep, score }: ReportRecording, expected: Expectation
     stretch: { start, end },
     shortest: Math.min(end - start, interval * fewestSamples),
     whole: { low: low[0] ?? 0, high: high[0] ?? 0, interval },
-    findings: score.findings,
-    ...(!score.abrupt && { windows: expected.windows }),
+    score,
+    expected,
   };
 }
 
-/** A stretch of a trace as SVG. */
-export function drawTrace(trace: Trace, id: string, { start, end }: TimeStretch): string {
-  const { envelope, findings, windows, whole } = trace;
-  const columns = { start, end, ...envelopeColumns(envelope, start, end, traceColumns) };
+/** A part of a trace as SVG, as wide as its place. */
+export function drawTrace(
+  trace: Trace,
+  id: string,
+  { stretch, volts, width }: TraceWindow,
+): string {
+  const { envelope, whole, expected } = trace;
+  const { findings, abrupt } = trace.score;
+  const columns = {
+    ...stretch,
+    ...envelopeColumns(envelope, stretch.start, stretch.end, traceColumns(width)),
+  };
+  const windows = !abrupt && { windows: expected.windows };
   return renderToString(
-    h(TraceDrawing, { id, columns, findings, whole, ...(windows && { windows }) }),
+    h(TraceDrawing, { id, columns, findings, whole, width, ...windows, ...(volts && { volts }) }),
   );
+}
+
+/** All passes of a recording laid over one another by travel, as SVG. */
+export function drawPasses(trace: Trace, id: string, width: number): string {
+  const { envelope, score, expected } = trace;
+  const { time, values } = envelope;
+  trace.passes ??= passesByTravel(time, values, score, expected);
+  const { curve } = expected;
+  const { findings } = score;
+  return renderToString(h(PassesDrawing, { id, curve, passes: trace.passes, findings, width }));
 }

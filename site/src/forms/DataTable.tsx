@@ -10,7 +10,7 @@ export function DataTable(props: {
     // Where it is wider than the screen the keyboard must be able to move it.
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must take the focus
     <section class="wide" aria-label={caption} tabIndex={0}>
-      <table id={id}>
+      <table id={id} class="lists">
         <caption>{caption}</caption>
         <thead>
           <tr>
@@ -26,7 +26,9 @@ export function DataTable(props: {
             <tr key={name}>
               <th scope="row">{name}</th>
               {cells.map((cell, i) => (
-                <td key={head[i + 1]}>{cell}</td>
+                <td key={head[i + 1]} data-label={head[i + 1]}>
+                  {cell}
+                </td>
               ))}
             </tr>
           ))}

@@ -14,7 +14,7 @@ import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
 import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
 import { jobForm, jobOf } from '../checkSweep/jobForm.js';
 import { refit, refitForm } from '../way/refit.js';
-import { boundsOf, type Entry } from './entry.js';
+import { boundsOf, type Entry, type QuantityEntry } from './entry.js';
 import { type Entries, type Form, initialTexts, namesOf, readForm, type Values } from './form.js';
 
 interface Given {
@@ -41,11 +41,14 @@ const forms: Readonly<Record<string, Given>> = {
   refit: given(refitForm, (values) => refit(values, noTicks) ?? 'no window'),
 };
 
+const isQuantity = (entry: Entry): entry is QuantityEntry =>
+  entry.unit !== 'text' && entry.unit !== 'choice';
+
 /** The texts that are shown pale where nothing was entered. */
 const examplesOf = (form: Form<Entries>) =>
   Object.fromEntries(
     Object.entries(form.entries).flatMap(([name, entry]) =>
-      entry.unit !== 'text' && entry.example !== undefined ? [[name, entry.example]] : [],
+      isQuantity(entry) && entry.example !== undefined ? [[name, entry.example]] : [],
     ),
   );
 
@@ -72,6 +75,14 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
   test('both bounds of every entry are taken, and what lies beyond them is not', () => {
     for (const name of names) {
       const entry = form.entries[name] as Entry;
+      if (entry.unit === 'choice') {
+        for (const text of Object.keys(entry.choices))
+          expect(readForm(form, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
+        expect(readForm(form, { ...first, [name]: 'nothing of these' })).toHaveProperty(
+          `refusals.${name}`,
+        );
+        continue;
+      }
       if (entry.unit === 'text') continue;
       const [low, high] = boundsOf(entry);
       for (const text of [low, high])
@@ -91,7 +102,7 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
     for (const name of names) {
       const read = readForm(form, { ...first, [name]: ' ' });
       const entry = form.entries[name] as Entry;
-      if (entry.unit === 'text' || entry.optional)
+      if (entry.unit === 'text' || (entry.unit !== 'choice' && entry.optional))
         expect(read, name).not.toHaveProperty('refusals');
       else expect(read, name).toHaveProperty(`refusals.${name}`);
     }

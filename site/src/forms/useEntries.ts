@@ -21,7 +21,7 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
   const write = () => {
     if (!unwritten.current) return;
     unwritten.current = false;
-    keeping.write(changesOf(initial, typed.current));
+    keeping.write(changed(initial, typed.current));
   };
   const type = (next: Texts<Given>) => {
     typed.current = next;
@@ -68,8 +68,15 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
     /** What the answer is for. */
     settled,
     notice,
-    link: keeping.link?.(changesOf(initial, texts)),
+    link: keeping.link?.(changed(initial, texts)),
     setText: (name: NameIn<Given>, text: string) => type({ ...typed.current, [name]: text }),
+    /** Takes these texts, and for all others what stands first; returns what stands then. */
+    take: (given: Readonly<Record<string, string>>) => {
+      const known = Object.entries(given).filter(([name]) => Object.hasOwn(initial, name));
+      const taken = { ...initial, ...Object.fromEntries(known) };
+      type(taken);
+      return taken;
+    },
     startAgain: () => {
       setNotice(undefined);
       type(initial);
@@ -81,7 +88,15 @@ function isSame<Given extends Entries>(one: Texts<Given>, other: Texts<Given>): 
   return Object.entries(one).every(([name, text]) => other[name as NameIn<Given>] === text);
 }
 
-function changesOf<Given extends Entries>(
+/** The texts that differ from what stands in a form first. */
+export function changesOf<Given extends Entries>(
+  form: Form<Given>,
+  texts: Texts<Given>,
+): Readonly<Record<string, string>> {
+  return changed(initialTexts(form), texts);
+}
+
+function changed<Given extends Entries>(
   initial: Texts<Given>,
   texts: Texts<Given>,
 ): Readonly<Record<string, string>> {

@@ -9,7 +9,7 @@ const way: Way = {
   done: ['rest', 'harness-flexed', 'snapsShut'],
   judged: {
     title: 'Port engine',
-    recordings: [{ name: 'a.csv', verdict: 'pass' }],
+    recordings: [{ name: 'a.csv', verdict: 'pass', said: 'Nothing speaks against it.' }],
     restsOn: [['Source', '5 V']],
     key: '{}',
   },

@@ -94,7 +94,13 @@ function judgedOf(given: unknown): KeptJudged | undefined {
   if (key !== undefined && typeof key !== 'string') return undefined;
   const recordings = given.recordings.flatMap((one: unknown) =>
     isRecord(one) && typeof one.name === 'string' && String(one.verdict) in verdictLabels
-      ? [{ name: one.name, verdict: one.verdict as Verdict }]
+      ? [
+          {
+            name: one.name,
+            verdict: one.verdict as Verdict,
+            said: typeof one.said === 'string' ? one.said : '',
+          },
+        ]
       : [],
   );
   return { title: given.title, recordings, restsOn, ...(key !== undefined && { key }) };

@@ -249,6 +249,7 @@ const drawn =
     component:
       | 'CircuitDrawing'
       | 'CurveDrawing'
+      | 'HookUpPicture'
       | 'PassesDrawing'
       | 'TraceDrawing'
       | 'TravelMapDrawing',
@@ -285,6 +286,7 @@ export const drawingsRecipes: Recipes = {
         findings: structuredClone(score.findings),
         windows: expected().windows,
         whole: { low: 0, high: 5, interval: 0.01 },
+        behind: sweepColumns(sweep, 20),
         width: 400,
         volts: { low: 0, high: 4 },
       },
@@ -297,6 +299,14 @@ export const drawingsRecipes: Recipes = {
       return [{ id: 'map', score: { strokes, findings, spots, coverage } }];
     },
     call: drawn('TravelMapDrawing'),
+  },
+  HookUpPicture: {
+    args: () => {
+      const terminals = { supply: 'A', ground: 'B', signal: 'C' };
+      const bench = { source: 5, limiter: 1000, track: 5000 };
+      return [{ id: 'bench', ...bench, instrument: 'digits', reading: 0.4, terminals }];
+    },
+    call: drawn('HookUpPicture'),
   },
   PassesDrawing: {
     args: () => {

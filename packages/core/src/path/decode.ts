@@ -132,11 +132,14 @@ export function decode(
     return path - low[bin]! > high[bin]! - path ? low[bin]! : high[bin]!;
   };
 
+  const isBeyondStops = (place: number): boolean => {
+    const beyond = stopScatter + visible;
+    return place < stops.closed - beyond || place > stops.open + beyond;
+  };
+
   /** What a bin costs besides its mean: samples far from it, and a place beyond the stops. */
   const besides = (speed: number): number => {
-    const beyond = stopScatter + visible;
-    const outside = level < stops.closed - beyond || level > stops.open + beyond;
-    const cost = outside ? beyondStopCost : 0;
+    const cost = isBeyondStops(level) ? beyondStopCost : 0;
     if (perBin === 1) return cost;
     const usual = usualExtreme + (Math.abs(speed) * interval) / 2;
     const excess = Math.max(high[bin]! - level, level - low[bin]!) - usual;
@@ -260,8 +263,10 @@ export function decode(
     one.accelerationVariance = ahead.accelerationVariance;
   };
 
-  /** A broken contact: the throttle moves on unseen. */
+  /** A broken contact: the throttle moves on unseen. Beyond its stops a lead's own level would be its path, and to be broken likelier than sound. */
   const breakOff = (from: Hypothesis, state: BrokenState, extra: number, isNew: boolean): void => {
+    const isFeed = state === 'supply' || state === 'ground';
+    if (isNew && isFeed && isBeyondStops(from.level)) return;
     const seen = farthest(ahead.level);
     const last = isNew ? Number.NaN : from.last;
     const onward = isNew ? Number.NaN : 2 * from.last - from.beforeLast;
