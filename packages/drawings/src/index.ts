@@ -7,6 +7,8 @@ export { HookUpPicture } from './HookUpPicture.js';
 export type { HookUpPictureProps } from './hookUpPictureProps.js';
 export { PassesDrawing } from './PassesDrawing.js';
 export type { DrawnPass, PassesDrawingProps } from './passesDrawingProps.js';
+export { SettingPicture, type SettingPictureProps } from './SettingPicture.js';
+export { TerminalsPicture, type TerminalsPictureProps } from './TerminalsPicture.js';
 export { TraceDrawing } from './TraceDrawing.js';
 export { TravelMapDrawing } from './TravelMapDrawing.js';
 export type { TraceDrawingProps } from './traceDrawingProps.js';

@@ -36,6 +36,13 @@ export const drawingWords = {
   signal: 'signal',
   recorder: 'recorder',
   meter: 'meter',
+  setting: 'How the recorder is set',
+  volts: 'Volts',
+  trigger: 'Trigger',
+  square: 'a square',
+  direct: 'direct (DC)',
+  probe: 'probe',
+  terminals: 'Measuring between two terminals',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */
@@ -168,6 +175,35 @@ export function hookUpPictureSentence(hookUp: {
       say`its ground pin goes back to the supply; ${watches} watches the signal pin against ground.`
     );
   });
+}
+
+/**
+ * A recorder's front as it is to be set, in a sentence; every quantity written with its unit.
+ *
+ * @example
+ * settingPictureSentence({ time: '500 ms', volts: '1 V', trigger: '↓ 200 mV', probe: '×10' })
+ * // => '500 ms and 1 V a square, trigger ↓ 200 mV, coupled directly, probe ×10.'
+ */
+export function settingPictureSentence(setting: {
+  readonly time: string;
+  readonly volts: string;
+  readonly trigger: string;
+  readonly probe: string;
+}): string {
+  return whole(setting, 'setting', () => {
+    const { time, volts, trigger, probe } = setting;
+    return say`${time} and ${volts} a square, trigger ${trigger}, coupled directly, probe ${probe}.`;
+  });
+}
+
+/**
+ * The unplugged sensor under an ohmmeter, in a sentence.
+ *
+ * @example
+ * terminalsPictureSentence('closed') // => 'The unplugged sensor with its terminals A, B and C, an ohmmeter between two of them; the throttle is held closed.'
+ */
+export function terminalsPictureSentence(stop: 'closed' | 'open'): string {
+  return say`The unplugged sensor with its terminals A, B and C, an ohmmeter between two of them; the throttle is held ${drawingWords[stop]}.`;
 }
 
 /**

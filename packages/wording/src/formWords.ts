@@ -10,6 +10,8 @@ import { say } from './say.js';
 export const formWords = {
   link: 'Link with these entries',
   again: 'Start again',
+  others: 'The other values',
+  closer: 'Look closer',
   sheet: 'Read at the bench',
   place: 'What',
   expected: 'Expected',

@@ -83,6 +83,8 @@ export {
   drawingWords,
   hookUpPictureSentence,
   passesSentence,
+  settingPictureSentence,
+  terminalsPictureSentence,
   traceSentence,
   travelMapSentence,
   windowWords,

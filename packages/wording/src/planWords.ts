@@ -127,6 +127,8 @@ export const limiterSentences = {
       const { smallest, preferred, spanLost, power } = facts;
       return say`Limiting resistor: at least ${smallest}; take ${preferred}${power ? say`, rated ${power} or more` : ''}. It costs ${spanLost} of the span.`;
     }),
+  enough: (own: string, smallest: string): string =>
+    say`Your ${own} is enough: at least ${smallest} is needed.`,
   noneNeeded:
     'No rating that was given asks for a limiting resistor. That is no reason to leave it out: give the ratings of the wiper and the track, or keep the resistor that you planned.',
   'span-too-small': (facts: LimiterFacts): string =>

@@ -5,6 +5,7 @@ import { say } from './say.js';
 /** The steps of the guided way, in their order. */
 export type WayStep =
   | 'terminals'
+  | 'terminals-open'
   | 'hook-up'
   | 'readings'
   | 'instrument'
@@ -19,7 +20,8 @@ export type WayStep =
  * wayStepLabels.sweep // => 'Record the sweep'
  */
 export const wayStepLabels: Readonly<Record<WayStep, string>> = {
-  terminals: 'Find the terminals',
+  terminals: 'Find the terminals, closed',
+  'terminals-open': 'Find the terminals, open',
   'hook-up': 'Plan the hook-up',
   readings: 'Work out the readings',
   instrument: 'Choose the instrument',
@@ -36,19 +38,17 @@ export const wayStepLabels: Readonly<Record<WayStep, string>> = {
  */
 export const wayStepTasks: Readonly<Record<WayStep, string>> = {
   terminals:
-    'Unplug the sensor. Call its terminals A, B and C as they lie, and measure between each two with the throttle closed and open.',
+    'Unplug the sensor. Call its terminals A, B and C as they lie. With the throttle closed, what does the ohmmeter read between each two?',
+  'terminals-open': 'Hold the throttle open at its stop. What does the ohmmeter read now?',
   'hook-up':
-    'Enter what lies on the bench and what its parts bear. Connect limiting resistor, sensor and instrument, and only then the supply.',
-  readings:
-    'Enter how far your parts may be off. Hold the throttle at each stop and compare the readings with their windows.',
-  instrument:
-    'Say how narrow a worn spot you want to find and how fast your hand sweeps. Digits are for the stops, a trace for the sweep.',
+    'What feeds the sensor, and through which resistor? Connect resistor, sensor and instrument, and only then the supply.',
+  readings: 'Hold the throttle at each stop. Does the meter read what stands here?',
+  instrument: 'How narrow a worn spot do you want to find, and how fast does your hand sweep?',
   sweep:
-    'Start the recorder and do what follows in this order. Note of the last three when you began and ended them. Then keep the recording as a file.',
-  verdict:
-    'Choose the recording. Keep the report and the job: they are the record, and next season’s sweep can be compared with it.',
+    'Start the recorder and do this in its order; of the last three note when they began and ended. Then save the recording as a file.',
+  verdict: 'Choose the recording.',
   refit:
-    'Refit the sensor as the service manual says, read it at its connector with everything plugged in, and check.',
+    'Refit the sensor as the service manual says. What does it read at its connector, with everything plugged in?',
 };
 
 /**
@@ -59,6 +59,7 @@ export const wayStepTasks: Readonly<Record<WayStep, string>> = {
  */
 export const wayStepCautions: Readonly<Record<WayStep, readonly Caution[]>> = {
   terminals: ['unplugged', 'static', 'not-hall'],
+  'terminals-open': [],
   'hook-up': ['limiter', 'battery-and-fuel'],
   readings: ['fingers'],
   instrument: [],
@@ -184,6 +185,8 @@ export const refitOutcomeLabels: Readonly<Record<RefitOutcome, string>> = {
  */
 export const wayWords = {
   steps: 'Steps',
+  stepOf: (number: number, count: number): string => say`Step ${number} of ${count}`,
+  allSteps: 'all steps',
   next: 'On to',
   back: 'Back to',
   tasks: 'What was done',
@@ -211,7 +214,7 @@ export const wayWords = {
   allMet: 'Every check after refitting is met.',
   notMet: 'Not every check is met: do not run the engine yet. See the rows below.',
   toDo: 'Not all is checked yet. What is to do stands below.',
-} as const satisfies Record<string, string>;
+} as const;
 
 /**
  * Says what the terminals' readings tell the later steps.

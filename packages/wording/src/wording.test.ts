@@ -27,11 +27,18 @@ const ownKeys = [
   'reportWords',
   'scoreLabels',
   'searchWords',
-  'wayWords',
+  'judgeWords',
+  'readingUnitLabels',
+  'shelfFieldHints',
+  'shelfFieldLabels',
+  'shelfRefusals',
+  'shelfTroubleSentences',
+  'shelfWords',
 ];
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
 const madeOfFacts = [
+  'wayWords',
   'carryWords',
   'dirtWords',
   'dropWords',

@@ -13,8 +13,8 @@ import {
 import { WindowsTable } from './WindowsTable.js';
 
 /** The calculator: the parts of a hook-up in, windows, curve and currents out. */
-export function ExpectedReadings({ keeping }: CalculatorProps) {
-  return <Calculator form={expectedReadingsForm} show={show} keeping={keeping} />;
+export function ExpectedReadings(props: CalculatorProps) {
+  return <Calculator form={expectedReadingsForm} show={show} {...props} />;
 }
 
 function show(values: Parameters<typeof expectedReadings>[0]): ShownResult {
@@ -23,6 +23,7 @@ function show(values: Parameters<typeof expectedReadings>[0]): ShownResult {
   return {
     sentences: [inWords(expected)],
     caution: circuit.limiter === 0 ? readingsWords.noLimiter : undefined,
+    picture: <CurveDrawing id="windows-picture" curve={curve} windows={windows} />,
     drawing: <CircuitDrawing id="circuit-drawing" circuit={circuit} closed={closed} open={open} />,
     below: (
       <>

@@ -1,5 +1,7 @@
 import type { PinFinding } from '@truesweep/core';
+import { TerminalsPicture } from '@truesweep/drawings';
 import { pinFindingSentences, pinTableWords, pinWords } from '@truesweep/wording';
+import { useMemo } from 'preact/hooks';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { quantityText } from '../forms/quantityText.js';
@@ -16,8 +18,16 @@ export function FindTerminals({ keeping }: CalculatorProps) {
 }
 
 /** The same on the guided way, where nothing is said before something was measured. */
-export function OwnTerminals({ keeping }: CalculatorProps) {
-  return <Calculator form={ownTerminalsForm} show={showOwn} keeping={keeping} />;
+export function OwnTerminals(props: CalculatorProps) {
+  const stop = props.asks?.some((name) => name.endsWith('open')) ? 'open' : 'closed';
+  const show = useMemo(
+    () => (values: Readings) => ({
+      ...showOwn(values),
+      picture: <TerminalsPicture id="terminals-picture" stop={stop} />,
+    }),
+    [stop],
+  );
+  return <Calculator form={ownTerminalsForm} show={show} {...props} />;
 }
 
 type Readings = Parameters<typeof findTerminals>[0];

@@ -1,4 +1,5 @@
-import { CircuitDrawing } from '@truesweep/drawings';
+import type { Circuit } from '@truesweep/core';
+import { CircuitDrawing, HookUpPicture } from '@truesweep/drawings';
 import {
   connectionRows,
   limiterAdviceSentences,
@@ -12,8 +13,8 @@ import { CurrentsTable } from './CurrentsTable.js';
 import { planHookUp, planHookUpForm } from './planHookUp.js';
 
 /** The calculator: the parts at hand and what they bear in; the limiting resistor and what mistakes do, out. */
-export function PlanHookUp({ keeping }: CalculatorProps) {
-  return <Calculator form={planHookUpForm} show={show} keeping={keeping} />;
+export function PlanHookUp(props: CalculatorProps) {
+  return <Calculator form={planHookUpForm} show={show} {...props} />;
 }
 
 function show(values: Parameters<typeof planHookUp>[0]): ShownResult {
@@ -21,9 +22,15 @@ function show(values: Parameters<typeof planHookUp>[0]): ShownResult {
   const [head = [], ...rows] = connectionRows(connections);
   const right = rows[0] ?? [];
   return {
-    sentences: limiterAdviceSentences(choice),
+    sentences: limiterAdviceSentences(choice, circuit.limiter),
     caution: circuit.limiter === 0 ? readingsWords.noLimiter : undefined,
-    drawing: <CircuitDrawing id="circuit-drawing" circuit={circuit} closed={closed} open={open} />,
+    picture: <Picture circuit={circuit} />,
+    drawing: (
+      <div class="drawings">
+        <Picture circuit={circuit} />
+        <CircuitDrawing id="circuit-drawing" circuit={circuit} closed={closed} open={open} />
+      </div>
+    ),
     below: (
       <>
         <CurrentsTable closed={closed} open={open} />
@@ -40,4 +47,17 @@ function show(values: Parameters<typeof planHookUp>[0]): ShownResult {
       [`${readingsWords.throttle}: ${readingsWords.open}`, right[2] ?? ''],
     ],
   };
+}
+
+/** The bench as it lies there. */
+function Picture({ circuit }: { readonly circuit: Circuit }) {
+  const { source, limiter, sensor } = circuit;
+  return (
+    <HookUpPicture
+      id="hook-up-picture"
+      source={source.volts}
+      limiter={limiter}
+      track={sensor.track}
+    />
+  );
 }

@@ -1,3 +1,4 @@
+import { SettingPicture } from '@truesweep/drawings';
 import { instrumentSentences, instrumentWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
@@ -6,17 +7,18 @@ import { InstrumentDisplays } from './InstrumentDisplays.js';
 import { type SoughtValues, whichInstrument, whichInstrumentForm } from './whichInstrument.js';
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
-export function WhichInstrument({ keeping }: CalculatorProps) {
-  return <Calculator form={whichInstrumentForm} show={show} keeping={keeping} />;
+export function WhichInstrument(props: CalculatorProps) {
+  return <Calculator form={whichInstrumentForm} show={show} {...props} />;
 }
 
 function show(values: SoughtValues): ShownResult {
-  const { sought, shownBy, rows, assumed, digits, setting, meterOnly } = instrumentSentences(
-    whichInstrument(values),
-  );
+  const advice = whichInstrument(values);
+  const { sought, shownBy, rows, assumed, digits, setting, meterOnly } =
+    instrumentSentences(advice);
   const [head = [], ...instruments] = rows;
   return {
     sentences: [shownBy, sought],
+    picture: <SettingPicture id="setting-picture" setting={advice.setting} />,
     below: (
       <>
         <DataTable
@@ -27,6 +29,7 @@ function show(values: SoughtValues): ShownResult {
         />
         <p>{assumed}</p>
         <InstrumentDisplays displays={displaysOf(values)} />
+        <SettingPicture id="setting" setting={advice.setting} />
         <dl>
           <dt>{instrumentWords.digits}</dt>
           <dd class="digits">{digits}</dd>

@@ -17,9 +17,8 @@ import {
 import { benchNames, hookUpEntries } from '../calculators/hookUp.js';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
+import { momentEntries } from './momentEntries.js';
 import { testTimes } from './testTimes.js';
-
-const moment = { unit: 's', low: 0, high: 1e6, initial: '', optional: true } as const;
 
 const entries = {
   jobTitle: { unit: 'text', initial: '' },
@@ -35,12 +34,7 @@ const entries = {
   },
   resolution: { unit: 'V', low: 1e-9, high: 10, initial: '', optional: true },
   readingDoubt: { unit: 'V', low: 0, high: 10, initial: '', optional: true },
-  flexedFrom: moment,
-  flexedTo: moment,
-  tappedFrom: moment,
-  tappedTo: moment,
-  warmedFrom: moment,
-  warmedTo: moment,
+  ...momentEntries,
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** The form of what recordings are judged by, where no job file says it. */

@@ -6,6 +6,7 @@ import { NewerVersion } from '../offline/NewerVersion.js';
 import { Answer } from './Answer.js';
 import { inAddress } from './address.js';
 import { BenchSheet } from './BenchSheet.js';
+import { BriefCalculator } from './BriefCalculator.js';
 import { EntryFields } from './EntryFields.js';
 import { type Entries, type Form, namesOf, type Refusals, readForm, type Values } from './form.js';
 import { KeepEntries } from './KeepEntries.js';
@@ -20,6 +21,10 @@ export interface ShownResult {
   readonly caution?: string | undefined;
   /** The drawing beside the form. */
   readonly drawing?: ComponentChildren;
+  /** What a step of the guided way shows first. */
+  readonly picture?: ComponentChildren;
+  /** A table that belongs to the answer. */
+  readonly table?: ComponentChildren;
   /** Tables and diagrams below. */
   readonly below?: ComponentChildren;
   /** Rows of the bench sheet: what is read, and what is expected there. */
@@ -29,6 +34,8 @@ export interface ShownResult {
 /** Where a calculator keeps its entries; the page's address when left out. */
 export interface CalculatorProps {
   readonly keeping?: Keeping | undefined;
+  /** The few entries that a step of the guided way asks for; all others and the tables are folded away. All are asked for when left out. */
+  readonly asks?: readonly string[] | undefined;
 }
 
 /** A form and, of what stands in it, the answer: in words first, in numbers and drawings below. */
@@ -50,11 +57,25 @@ export function Calculator<Given extends Entries>(
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
   isDrawn.current ||= result.drawing !== undefined;
+  if (props.asks)
+    return (
+      <BriefCalculator
+        form={form}
+        asks={props.asks}
+        texts={texts}
+        refusals={refusals ?? noRefusals}
+        result={result}
+        unread={unread}
+        onText={setText}
+        onAgain={startAgain}
+      />
+    );
   return (
     <div class="readings not-content">
       {!props.keeping && <NewerVersion />}
       {notice !== undefined && <p class="notice">{notice}</p>}
       <Answer sentences={result.sentences} />
+      {result.table}
       {unread.length > 0 && <p class="example">{exampleSentence(unread)}</p>}
       {result.caution !== undefined && <p class="caution">{result.caution}</p>}
       <div class={isDrawn.current ? 'beside' : undefined}>

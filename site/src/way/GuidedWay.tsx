@@ -3,7 +3,6 @@ import {
   goesOnSentence,
   type RefitAnswer,
   type SweepTask,
-  sweepTaskLabels,
   takeOverSentence,
   type WayStep,
   wayStepCautions,
@@ -16,11 +15,12 @@ import { OwnTerminals } from '../calculators/FindTerminals.js';
 import { ownTerminalsForm } from '../calculators/findTerminals.js';
 import type { HeldSweep } from '../checkSweep/CheckSweep.js';
 import { namesOf } from '../forms/form.js';
+import { KeptFile } from '../forms/KeptFile.js';
 import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { LastSteps } from './LastSteps.js';
+import { SweepStep } from './SweepStep.js';
 import { type StepPart, stepParts } from './stepParts.js';
-import { Ticks } from './Ticks.js';
 import { trackFound } from './takeOver.js';
 import { emptyWay, readWay, type Way, waySteps } from './way.js';
 import { inWay, type NotKept, type WayStore, wayStore } from './wayStore.js';
@@ -32,6 +32,7 @@ export function GuidedWay() {
   const [refusal, setRefusal] = useState<string>();
   const [notKept, setNotKept] = useState<NotKept>();
   const title = useRef<HTMLHeadingElement>(null);
+  const steps = useRef<HTMLDetailsElement>(null);
   // The recordings are too large to be kept; they stay while the page is open, whatever step is shown.
   const held = useRef<HeldSweep>({});
   const { step } = way;
@@ -49,6 +50,7 @@ export function GuidedWay() {
 
   const goTo = (to: WayStep) => {
     store?.change((before) => ({ ...before, step: to }));
+    if (steps.current) steps.current.open = false;
     title.current?.focus();
     title.current?.scrollIntoView();
   };
@@ -70,19 +72,24 @@ export function GuidedWay() {
       <NewerVersion />
       <div role="status">{notKept && <p class="notice">{notKeptSentences[notKept]}</p>}</div>
       <nav aria-label={wayWords.steps}>
-        <ol>
-          {waySteps.map((one) => (
-            <li key={one}>
-              <button
-                type="button"
-                aria-current={one === step ? 'step' : undefined}
-                onClick={() => goTo(one)}
-              >
-                {wayStepLabels[one]}
-              </button>
-            </li>
-          ))}
-        </ol>
+        <details ref={steps}>
+          <summary>
+            {wayWords.stepOf(index + 1, waySteps.length)}, <u>{wayWords.allSteps}</u>
+          </summary>
+          <ol>
+            {waySteps.map((one) => (
+              <li key={one}>
+                <button
+                  type="button"
+                  aria-current={one === step ? 'step' : undefined}
+                  onClick={() => goTo(one)}
+                >
+                  {wayStepLabels[one]}
+                </button>
+              </li>
+            ))}
+          </ol>
+        </details>
       </nav>
       <h2 ref={title} tabIndex={-1}>
         {wayStepLabels[step]}
@@ -95,34 +102,28 @@ export function GuidedWay() {
           ))}
         </ul>
       )}
-      {step === 'sweep' && (
-        <Ticks legend={wayWords.tasks} labels={sweepTaskLabels} done={way.done} onTick={tick} />
-      )}
       <Step key={step} step={step} store={store} way={way} held={held} onTick={tick} />
-      {step === 'terminals' && <TakeOver store={store} way={way} />}
-      <p class="keep">
-        {before && (
-          <button type="button" onClick={() => goTo(before)}>
-            {wayWords.back}: {wayStepLabels[before]}
-          </button>
-        )}
+      {step === 'terminals-open' && <TakeOver store={store} way={way} />}
+      <p class="onward">
         {after && (
-          <button type="button" onClick={() => goTo(after)}>
+          <button type="button" class="main" onClick={() => goTo(after)}>
             {wayWords.next}: {wayStepLabels[after]}
           </button>
         )}
+        {before && (
+          <button type="button" class="quiet" onClick={() => goTo(before)}>
+            {wayWords.back}: {wayStepLabels[before]}
+          </button>
+        )}
       </p>
-      <fieldset>
-        <legend>{wayWords.keep}</legend>
+      <details class="keep-way">
+        <summary>{wayWords.keep}</summary>
         <p>{notKept ? notKeptSentences[notKept] : wayWords.kept}</p>
         <p class="keep">
-          <a
-            download="sensor.way.json"
-            href={`data:application/json,${encodeURIComponent(JSON.stringify(way))}`}
-          >
+          <KeptFile name="sensor.way.json" type="application/json" text={JSON.stringify(way)}>
             {wayWords.saveWay}
-          </a>
-          <label>
+          </KeptFile>
+          <label class="file">
             {wayWords.openWay}{' '}
             <input
               type="file"
@@ -142,7 +143,7 @@ export function GuidedWay() {
           </button>
         </p>
         {refusal !== undefined && <p class="refusal">{refusal}</p>}
-      </fieldset>
+      </details>
     </div>
   );
 }
@@ -157,7 +158,7 @@ function Step(props: {
 }) {
   const { step, store, way, held, onTick } = props;
   const [loaded, setLoaded] = useState<StepPart | undefined>(
-    step === 'terminals' ? { Part: OwnTerminals, names: namesOf(ownTerminalsForm) } : undefined,
+    isTerminals(step) ? { Part: OwnTerminals, names: namesOf(ownTerminalsForm) } : undefined,
   );
   useEffect(() => {
     void stepParts[step]?.().then(setLoaded);
@@ -167,10 +168,24 @@ function Step(props: {
     return store ? (
       <LastSteps step={step} store={store} way={way} held={held} onTick={onTick} />
     ) : null;
+  if (step === 'sweep') return store ? <SweepStep store={store} way={way} onTick={onTick} /> : null;
   if (!loaded) return null;
   // Until the storage is open the first step keeps nothing: what stands there is what stands first.
-  return <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} />;
+  return (
+    <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} asks={asks[step]} />
+  );
 }
+
+const isTerminals = (step: WayStep): boolean => step === 'terminals' || step === 'terminals-open';
+
+/** What each step asks for; the other values of its calculator were answered before, or are as most have them. */
+const asks: Readonly<Partial<Record<WayStep, readonly string[]>>> = {
+  terminals: ['ABclosed', 'ACclosed', 'BCclosed'],
+  'terminals-open': ['ABopen', 'ACopen', 'BCopen'],
+  'hook-up': ['source', 'limiter'],
+  readings: ['trackTolerance'],
+  instrument: ['width', 'stroke'],
+};
 
 const notKeptSentences: Readonly<Record<NotKept, string>> = {
   'blocked-or-full': wayWords.notKept,

@@ -14,6 +14,8 @@ import { quantityText } from '../forms/quantityText.js';
 import { type RefitTicks, refit, refitForm } from './refit.js';
 import { Ticks } from './Ticks.js';
 
+const asks = ['closedLow', 'closedHigh', 'statedReference', 'coldReading', 'coldReference'];
+
 /** The last step: readings at the connector and ticks in; each check after refitting with its outcome, out. */
 export function Refit(
   props: CalculatorProps & {
@@ -32,7 +34,7 @@ export function Refit(
   return (
     <>
       <Ticks legend={wayWords.checks} labels={refitAnswers} done={done} onTick={onTick} />
-      <Calculator form={refitForm} show={show} keeping={keeping} />
+      <Calculator form={refitForm} show={show} keeping={keeping} asks={asks} />
     </>
   );
 }
@@ -43,7 +45,7 @@ function shown(checks: readonly RefitCheck[] | undefined): ShownResult {
   const { allMet, notMet, toDo } = wayWords;
   return {
     sentences: [outcomes.includes('not-met') ? notMet : outcomes.includes('to-do') ? toDo : allMet],
-    below: (
+    table: (
       <DataTable
         id="refit"
         caption={wayWords.checks}

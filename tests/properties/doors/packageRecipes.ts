@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import {
+  chooseSetting,
   expectation,
   operatingPoint,
   scoreSweep,
@@ -251,6 +252,8 @@ const drawn =
       | 'CurveDrawing'
       | 'HookUpPicture'
       | 'PassesDrawing'
+      | 'SettingPicture'
+      | 'TerminalsPicture'
       | 'TraceDrawing'
       | 'TravelMapDrawing',
   ) =>
@@ -307,6 +310,17 @@ export const drawingsRecipes: Recipes = {
       return [{ id: 'bench', ...bench, instrument: 'digits', reading: 0.4, terminals }];
     },
     call: drawn('HookUpPicture'),
+  },
+  SettingPicture: {
+    args: () => {
+      const setting = chooseSetting(expectationCircuit(), { width: 0.01, travelTime: 2 });
+      return [{ id: 'set', setting }];
+    },
+    call: drawn('SettingPicture'),
+  },
+  TerminalsPicture: {
+    args: () => [{ id: 'pins', stop: 'closed' }],
+    call: drawn('TerminalsPicture'),
   },
   PassesDrawing: {
     args: () => {

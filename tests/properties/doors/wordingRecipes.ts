@@ -145,6 +145,7 @@ export const wordingRecipes: Recipes = {
   limiterAdviceSentences: of(choice),
   'limiterSentences.chosen': of(limiter),
   'limiterSentences.span-too-small': of(limiter),
+  'limiterSentences.enough': ofTexts('1 kΩ', '500 Ω'),
   'limiterSentences.impossible': ofTexts('wiper'),
   'limiterSentences.notGiven': of(['track', 'source']),
   limitsSentence: of([{ checks: ['closed reading'], source: "the hook-up's expected windows" }]),
@@ -263,6 +264,7 @@ export const wordingRecipes: Recipes = {
   testsNotDoneSentence: of(['warmed']),
   tolerancedText: of('5 kΩ', 0.2),
   tooLargeSentence: ofTexts('1 GB', '2 GB'),
+  'wayWords.stepOf': of(2, 8),
   'traceWords.findingOf': of(3, 5),
   columnChoice: of(2, 'Signal (V)'),
   extentSentence: of({
@@ -284,6 +286,8 @@ export const wordingRecipes: Recipes = {
   }),
   hookUpPictureSentence: of({ source: '5 V', limiter: '1 kΩ', track: '5 kΩ', instrument: 'trace' }),
   passesSentence: of(6, 1),
+  settingPictureSentence: of({ time: '500 ms', volts: '1 V', trigger: '↓ 200 mV', probe: '×10' }),
+  terminalsPictureSentence: ofTexts('closed'),
   traceSentence: of({ seconds: '12 s', low: '0 V', high: '4 V', findings: 1 }),
   travelMapSentence: of({
     passes: 6,
