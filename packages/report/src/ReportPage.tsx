@@ -3,11 +3,13 @@ import { CircuitDrawing, CurveDrawing } from '@truesweep/drawings';
 import { jobCircuit, jobCriteria, jobExpectation } from '@truesweep/jobs';
 import { cautions, reportWords, scoreLabels } from '@truesweep/wording';
 import { conditionRows } from './conditionRows.js';
+import { filingRows } from './filingRows.js';
 import { RecordingPart } from './RecordingPart.js';
 import type { Report } from './report.js';
 
 /** The report as it is read: each recording, then the conditions, cautions and room for a signature. */
-export function ReportPage({ job, writtenAt, recordings }: Report) {
+export function ReportPage({ job, writtenAt, record, recordings }: Report) {
+  const filed = filingRows(record);
   const circuit = jobCircuit(job);
   const expected = jobExpectation(job);
   const criteria = jobCriteria(job);
@@ -19,6 +21,16 @@ export function ReportPage({ job, writtenAt, recordings }: Report) {
         <p>
           {reportWords.written} {writtenAt}
         </p>
+        {filed.length > 0 && (
+          <dl class="filed">
+            {filed.map(([label, value]) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
+        )}
       </header>
       {recordings.map((recording, i) => (
         <RecordingPart

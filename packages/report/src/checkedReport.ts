@@ -11,6 +11,7 @@ import {
   type Score,
 } from '@truesweep/core';
 import { parseJob } from '@truesweep/jobs';
+import { filingLabels } from '@truesweep/wording';
 import type { Report } from './report.js';
 
 const any = () => {};
@@ -37,9 +38,14 @@ export const recordingRules: FieldRules = {
   score: (value, path) => checkScore(value as Score, path),
 };
 
+const filingRules: FieldRules = Object.fromEntries(
+  Object.keys(filingLabels).map((name) => [`${name}?`, checkText]),
+);
+
 const reportRules: FieldRules = {
   job: any,
   writtenAt: checkText,
+  'record?': (value, path) => checkFields(value, path, filingRules),
   recordings: listOf(recordingRules),
 };
 

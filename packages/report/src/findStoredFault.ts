@@ -1,4 +1,4 @@
-import { verdictLabels } from '@truesweep/wording';
+import { filingLabels, verdictLabels } from '@truesweep/wording';
 
 /** A test for a value, which names what is wrong in it: the path from there, empty for the value itself; undefined where it is right. */
 type Shape = (value: unknown) => string | undefined;
@@ -73,6 +73,9 @@ const score = group({
 
 const report = group({
   writtenAt: text,
+  record: maybe(
+    group(Object.fromEntries(Object.keys(filingLabels).map((name) => [name, maybe(text)]))),
+  ),
   recordings: list(
     group({
       name: text,

@@ -2,6 +2,7 @@ export { RecordingAnswer, RecordingEvidence } from './RecordingPart.js';
 export { readReport } from './readReport.js';
 export { type Recheck, recheckReport } from './recheckReport.js';
 export type {
+  FilingRecord,
   NamedRecording,
   Report,
   ReportRecording,

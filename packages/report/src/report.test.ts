@@ -182,6 +182,21 @@ test('Markdown says the same in tables and lists', () => {
   expect(text).toContain(`SHA-256 ${worn.recordings[0]!.sha256}`);
 });
 
+test('what it is filed by stands at its head in both forms, comes back, and is text whatever it holds', () => {
+  const record = { jobNumber: 'H-17', machine: 'Port <b>engine</b>', by: 'A. B.', customer: ' ' };
+  const html = reportHtml({ ...worn, record });
+  const head = html.slice(html.indexOf('<header>'), html.indexOf('</header>'));
+  for (const said of ['Job number', 'H-17', 'Tested by', 'Port &lt;b'])
+    expect(head).toContain(said);
+  expect(head).not.toContain('Customer');
+  expect(readReport(html).record).toEqual(record);
+  expect(readReport(reportHtml(worn))).not.toHaveProperty('record');
+  expect(reportMarkdown({ ...worn, record })).toContain('- Job number: H-17');
+  expect(() => reportHtml({ ...worn, record: { by: 5 } as never })).toThrow(
+    expect.objectContaining({ path: 'report.record.by' }),
+  );
+});
+
 test('numbers survive base 64 to the last bit', () => {
   const values = Float64Array.of(0, -0, 1 / 3, 5e-324, Number.MAX_VALUE);
   expect(fromBase64(toBase64(values), 'x')).toEqual(values);

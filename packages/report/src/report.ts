@@ -19,12 +19,30 @@ export interface ReportRecording extends NamedRecording {
   readonly score: Score;
 }
 
+/** What a report is filed by; each a line of text, left out where it is not known. */
+export interface FilingRecord {
+  /** The workshop's number of the job. */
+  readonly jobNumber?: string;
+  /** The machine that the sensor belongs to. */
+  readonly machine?: string;
+  /** The sensor's or the machine's serial number. */
+  readonly serial?: string;
+  /** Whose it is. */
+  readonly customer?: string;
+  /** Who tested it. */
+  readonly by?: string;
+  /** When, in local time, as it is to be read. */
+  readonly at?: string;
+}
+
 /** What a report is made of. */
 export interface Report {
   /** The job that they were judged by. */
   readonly job: Job;
   /** When the report was written, ISO 8601. */
   readonly writtenAt: string;
+  /** What it is filed by; nothing when left out. */
+  readonly record?: FilingRecord;
   /** The recordings, in the order to be shown. */
   readonly recordings: readonly ReportRecording[];
 }
@@ -67,6 +85,8 @@ export interface StoredReport {
   readonly writtenAt: string;
   /** The job that the recordings were judged by. */
   readonly job: Job;
+  /** What it is filed by; left out where nothing was said. */
+  readonly record?: FilingRecord;
   /** The recordings, in the order they are shown. */
   readonly recordings: readonly StoredRecording[];
 }

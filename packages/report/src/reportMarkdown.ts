@@ -12,6 +12,7 @@ import {
 } from '@truesweep/wording';
 import { checkedReport } from './checkedReport.js';
 import { conditionRows } from './conditionRows.js';
+import { filingRows } from './filingRows.js';
 import type { Report, ReportRecording } from './report.js';
 
 /**
@@ -25,11 +26,13 @@ import type { Report, ReportRecording } from './report.js';
  * reportMarkdown({ job, writtenAt: '2026-05-04', recordings: [] }).split('\n')[0] // => '# Spare sensor'
  */
 export function reportMarkdown(report: Report): string {
-  const { job, writtenAt, recordings } = checkedReport(report);
+  const { job, writtenAt, record, recordings } = checkedReport(report);
+  const filed = filingRows(record);
   const criteria = jobCriteria(job);
   const parts = [
     `# ${plain(job.title)}`,
     `${reportWords.title}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
+    ...(filed.length > 0 ? [list(filed.map(([label, value]) => `${label}: ${value}`))] : []),
     ...recordings.flatMap((recording) => recordingParts(recording, criteria)),
     `## ${reportWords.conditions}`,
     list(conditionRows(job, jobExpectation(job)).map(([label, value]) => `${label}: ${value}`)),

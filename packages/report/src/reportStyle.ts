@@ -15,6 +15,10 @@ p { margin: 0.4rem 0; }
 .verdict.fail { border-width: 5px; }
 .verdict.marginal { border-style: dashed; }
 .verdict.inconclusive { border-style: dotted; }
+.filed { display: flex; flex-wrap: wrap; gap: 0.1rem 1.6rem; margin: 0.6rem 0 0; }
+.filed div { display: flex; gap: 0.5rem; }
+.filed dt { font-weight: bold; }
+.filed dd { margin: 0; overflow-wrap: anywhere; }
 .reasons { margin: 0.6rem 0; }
 .reasons div { display: grid; grid-template-columns: 7rem 1fr; gap: 0 0.8rem; margin: 0.3rem 0; }
 .reasons dt { font-weight: bold; }

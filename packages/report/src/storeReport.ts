@@ -9,7 +9,7 @@ const textBytes = 8 * (4 / 3);
 const columns = 640;
 
 /** What a report keeps of its recordings: all scores and envelopes, and the samples where there is room. */
-export function storeReport({ job, writtenAt, recordings }: Report): StoredReport {
+export function storeReport({ job, writtenAt, record, recordings }: Report): StoredReport {
   const numbers = recordings.reduce((sum, { sweep }) => sum + numbersOf(sweep), 0);
   const hasRoom = numbers * textBytes <= mostSampleBytes;
   return {
@@ -17,6 +17,7 @@ export function storeReport({ job, writtenAt, recordings }: Report): StoredRepor
     version: 1,
     writtenAt,
     job,
+    ...(record && { record }),
     recordings: recordings.map(
       ({ sweep, ...recording }): StoredRecording => ({
         ...recording,

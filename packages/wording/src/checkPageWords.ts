@@ -9,8 +9,6 @@ export const checkPageWords = {
   filesHint: 'or drop it here. With its job file if there is one; a report opens here too.',
   demo: "Try it with the demo's recordings",
   judged: 'The judgement',
-  download: 'Keep the report as one HTML file',
-  saveJob: 'Save the job',
   entries: 'Sensor, hook-up and instrument',
   useEntries: 'Judge by the entries instead',
   brokenOff:

@@ -189,6 +189,7 @@ export {
 } from './recordingSentences.js';
 export {
   couplingLabels,
+  filingLabels,
   recheckSentence,
   reportWords,
   restOfFindingsSentence,

@@ -37,6 +37,13 @@ export const judgeWords = {
   where: 'Where',
   next: 'What next',
   nowhere: 'No finding.',
+  record: 'For the record',
+  keepReport: 'Keep the report',
+  shareReport: 'Share the report',
+  saveJob: 'Save the job',
+  printLabel: 'Print a label',
+  label: 'Label for the sensor',
+  opensEntries: 'opens the entries',
   evidence: 'Look closer: findings, checks and how it was read',
 } as const satisfies Record<string, string>;
 

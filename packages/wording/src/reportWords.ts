@@ -40,6 +40,23 @@ export const reportWords = {
 } as const satisfies Record<string, string>;
 
 /**
+ * What a report is filed by.
+ *
+ * @example
+ * filingLabels.by // => 'Tested by'
+ */
+export const filingLabels: Readonly<
+  Record<'jobNumber' | 'machine' | 'serial' | 'customer' | 'by' | 'at', string>
+> = {
+  jobNumber: 'Job number',
+  machine: 'Machine',
+  serial: 'Serial number',
+  customer: 'Customer',
+  by: 'Tested by',
+  at: 'Tested on',
+};
+
+/**
  * A quantity with its tolerance.
  *
  * @param spread Half the width of the tolerance as a fraction; nothing where none is stated.

@@ -27,6 +27,7 @@ const ownKeys = [
   'reportWords',
   'scoreLabels',
   'searchWords',
+  'filingLabels',
   'judgeWords',
   'readingUnitLabels',
   'shelfFieldHints',

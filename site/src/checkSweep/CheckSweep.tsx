@@ -228,7 +228,12 @@ export function CheckSweep(
       {isResultKept && <p class="notice">{judgeWords.resultKept}</p>}
       {shown && !isBusy && <RestsOn rows={shown.restsOn} />}
       {outcome?.kind === 'judged' && worker && (
-        <JudgedPart judged={outcome.judged} worker={worker} />
+        <JudgedPart
+          judged={outcome.judged}
+          worker={worker}
+          sensor={held.sensor}
+          link={isAsked ? link : undefined}
+        />
       )}
       {!isByJob && !isLooking && (
         <details

@@ -1,27 +1,34 @@
-import { checkPageWords, judgeWords, reportWords } from '@truesweep/wording';
+import { judgeWords, reportWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
-import { KeptFile } from '../forms/KeptFile.js';
+import type { ShelfSensor } from '../shelf/shelf.js';
+import { KeepReport } from './KeepReport.js';
 import type { Judged, JudgedRecording } from './protocol.js';
 import { shortName } from './shortName.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
 
 /** Judged recordings, one after the other, and what of them can be kept. */
-export function JudgedPart(props: { readonly judged: Judged; readonly worker: SweepWorker }) {
+export function JudgedPart(props: {
+  readonly judged: Judged;
+  readonly worker: SweepWorker;
+  /** The sensor of the shelf that it is, if it is one. */
+  readonly sensor: ShelfSensor | undefined;
+  /** An address with what was entered. */
+  readonly link: string | undefined;
+}) {
   const { judged, worker } = props;
   return (
     <>
       {judged.recordings.map((recording, i) => (
         <RecordingPart key={recording.name} recording={recording} index={i} worker={worker} />
       ))}
-      <p class="keep">
-        <KeptFile name="sweep-report.html" type="text/html" text={judged.report}>
-          {checkPageWords.download}
-        </KeptFile>
-        <KeptFile name="bench.job.json" type="application/json" text={judged.jobText}>
-          {checkPageWords.saveJob}
-        </KeptFile>
-      </p>
+      <KeepReport
+        judged={judged}
+        worker={worker}
+        serial={props.sensor?.serial}
+        machine={props.sensor?.machine}
+        link={props.link}
+      />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { InputError } from '@truesweep/core';
+import type { FilingRecord } from '@truesweep/report';
 import { checkSweepWords, refusalSentence } from '@truesweep/wording';
 import { judgeFiles } from './judgeFiles.js';
 import type { Answered, Asked } from './protocol.js';
@@ -6,6 +7,7 @@ import { drawPasses, drawTrace, type Trace } from './trace.js';
 
 // Reads, judges and draws away from the page, so that a long recording doesn't hold it up; its samples stay here.
 let traces: readonly Trace[] = [];
+let writeReport: ((record: FilingRecord) => string) | undefined;
 
 const answer = (answered: Answered): void => self.postMessage(answered);
 
@@ -39,6 +41,7 @@ async function judge(asked: Extract<Asked, { files: readonly File[] }>): Promise
       : (await import('./openReport.js')).openReport(files);
   if (result.kind === 'opened') return answer(result);
   traces = result.traces;
+  writeReport = result.report;
   answer({ kind: 'judged', judged: result.judged, job: result.job });
 }
 
@@ -57,15 +60,17 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
       }
       return answer({ kind: 'looked', looks });
     }
+    if (data.kind === 'report')
+      return answer({ kind: 'made', id: data.id, text: writeReport?.(data.record) ?? '' });
     if (data.kind !== 'trace' && data.kind !== 'passes') return await judge(data);
     const trace = traces[data.recording];
     if (!trace) return;
     const name = `${data.kind}-${data.recording + 1}`;
-    const svg =
+    const text =
       data.kind === 'trace'
         ? drawTrace(trace, name, data.window)
         : drawPasses(trace, name, data.width);
-    answer({ kind: 'drawn', id: data.id, svg });
+    answer({ kind: 'made', id: data.id, text });
   } catch (error) {
     if (!(error instanceof InputError)) {
       // A rejected promise is no error of the worker to its page: it is thrown once more, outside.

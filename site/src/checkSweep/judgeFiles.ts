@@ -12,7 +12,7 @@ import {
   readJobRecording,
   writeJob,
 } from '@truesweep/jobs';
-import { type ReportRecording, reportHtml } from '@truesweep/report';
+import { type FilingRecord, type ReportRecording, reportHtml } from '@truesweep/report';
 import { checkSweepWords, howRead } from '@truesweep/wording';
 import { isJobFile } from './chosenFiles.js';
 import type { GivenJob, Judged, Progress, ReadBy } from './protocol.js';
@@ -28,6 +28,8 @@ export type JudgedFiles =
       readonly judged: Judged;
       readonly job: Job;
       readonly traces: readonly Trace[];
+      /** Writes the report, one HTML file, filed by what is said. */
+      readonly report: (record: FilingRecord) => string;
     };
 
 /**
@@ -51,10 +53,16 @@ export async function judgeFiles(
     title: job.title,
     restsOn: restsOn(job, given),
     recordings: read.map(({ recording, trace }, i) => shownRecording(recording, trace, job, i)),
-    report: reportHtml({ job, writtenAt, recordings: read.map(({ recording }) => recording) }),
     jobText: writeJob({ ...job, recordings: listed(job, read) }),
   };
-  return { kind: 'judged', judged, job, traces: read.map(({ trace }) => trace) };
+  const recorded = read.map(({ recording }) => recording);
+  return {
+    kind: 'judged',
+    judged,
+    job,
+    traces: read.map(({ trace }) => trace),
+    report: (record) => reportHtml({ job, writtenAt, record, recordings: recorded }),
+  };
 }
 
 /** The job, which is the one file of JSON, and the others, which are recordings. */

@@ -51,11 +51,12 @@ export function openReport(files: readonly NamedFile[]): Opened {
       // A report's recordings may differ in what was done to the sensor when; each names it among its evidence.
       restsOn: restsOn(job, { stretches: [] }),
       recordings: opened.map(({ shown }) => shown),
-      report: html,
       jobText: writeJob(job),
     },
     job,
     traces: opened.map(({ trace }) => trace),
+    // As it was written: it is not this page's to change.
+    report: () => html,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Score, Seconds, Stretch, UnitThatFits, Verdict, Volts } from '@truesweep/core';
 import type { Job, JobRecording } from '@truesweep/jobs';
+import type { FilingRecord } from '@truesweep/report';
 import type { ViewBounds } from './view.js';
 
 /** A stretch of a recording, s. */
@@ -58,8 +59,6 @@ export interface Judged {
   readonly origin?: string;
   readonly restsOn: readonly RestsOnRow[];
   readonly recordings: readonly JudgedRecording[];
-  /** The report, one HTML file. */
-  readonly report: string;
   /** The job with these recordings, as a file holds it. */
   readonly jobText: string;
 }
@@ -122,6 +121,8 @@ export type Asked =
       readonly recording: number;
       readonly window: TraceWindow;
     }
+  /** To write the report of what was judged. */
+  | { readonly kind: 'report'; readonly id: number; readonly record: FilingRecord }
   | {
       readonly kind: 'passes';
       readonly id: number;
@@ -148,5 +149,5 @@ export type Answered =
   /** What is wrong, and what would be right. */
   | { readonly kind: 'refused'; readonly refusal: string }
   | { readonly kind: 'looked'; readonly looks: readonly Look[] }
-  /** A trace, or passes laid over one another. */
-  | { readonly kind: 'drawn'; readonly id: number; readonly svg: string };
+  /** A trace, or passes laid over one another, as SVG; or the report, as one HTML file. */
+  | { readonly kind: 'made'; readonly id: number; readonly text: string };

@@ -1,3 +1,4 @@
+import type { FilingRecord } from '@truesweep/report';
 import { checkPageWords } from '@truesweep/wording';
 import type { Chosen } from './basis.js';
 import type {
@@ -24,6 +25,8 @@ export interface SweepWorker {
   readonly drawTrace: (recording: number, window: TraceWindow) => Promise<string>;
   /** Draws its passes laid over one another, as SVG. */
   readonly drawPasses: (recording: number, width: number) => Promise<string>;
+  /** Writes the report, one HTML file, filed by what is said. */
+  readonly writeReport: (record: FilingRecord) => Promise<string>;
   readonly end: () => void;
 }
 
@@ -36,11 +39,11 @@ export function sweepWorker(
     type: 'module',
   });
   const ask = (asked: Asked): void => worker.postMessage(asked);
-  const drawn = new Map<number, (svg: string) => void>();
+  const made = new Map<number, (text: string) => void>();
   let nextId = 1;
-  const draw = (asked: (id: number) => Asked): Promise<string> =>
+  const make = (asked: (id: number) => Asked): Promise<string> =>
     new Promise((done) => {
-      drawn.set(nextId, done);
+      made.set(nextId, done);
       ask(asked(nextId++));
     });
   // Such as a recording that is too long for the browser's memory.
@@ -49,18 +52,19 @@ export function sweepWorker(
   worker.onmessage = ({ data }: MessageEvent<Answered>) => {
     if (data.kind === 'alive') void untilEnded(data.lock).then(breakOff);
     else if (data.kind === 'progress') onProgress(data.progress);
-    else if (data.kind !== 'drawn') {
+    else if (data.kind !== 'made') {
       if (data.kind !== 'looked') onOutcome(data);
     } else {
-      drawn.get(data.id)?.(data.svg);
-      drawn.delete(data.id);
+      made.get(data.id)?.(data.text);
+      made.delete(data.id);
     }
   };
   return {
     judge: ({ files, kind }, given) =>
       ask(kind === 'report' ? { kind: 'open-report', files } : { kind: 'judge', files, given }),
-    drawTrace: (recording, window) => draw((id) => ({ kind: 'trace', id, recording, window })),
-    drawPasses: (recording, width) => draw((id) => ({ kind: 'passes', id, recording, width })),
+    drawTrace: (recording, window) => make((id) => ({ kind: 'trace', id, recording, window })),
+    drawPasses: (recording, width) => make((id) => ({ kind: 'passes', id, recording, width })),
+    writeReport: (record) => make((id) => ({ kind: 'report', id, record })),
     end: () => worker.terminate(),
   };
 }

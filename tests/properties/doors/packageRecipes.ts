@@ -85,6 +85,7 @@ const score = scoreSweep(sweep, expectation(expectationCircuit()), jobRecorder(j
 const report = (): Report => ({
   job: job(),
   writtenAt: '2026-05-04',
+  record: { jobNumber: '17', machine: 'Port engine', by: 'A. B.', at: '2026-05-04 10:00' },
   recordings: [
     {
       name: 'a.csv',
