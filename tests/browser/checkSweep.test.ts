@@ -50,20 +50,22 @@ async function kept(page: Page, name: string): Promise<string> {
 test('shows what the demo comes to before any script runs, with the evidence of one recording', async () => {
   const { page } = await openPage(browser, path, { javaScriptEnabled: false });
   expect(await answerOf(page)).toMatch(
-    /sound\.csv: Pass.*worn\.csv: Fail.*too-slow\.csv: Inconclusive/s,
+    /Pass sound\.csv.*Fail worn\.csv.*Inconclusive too-slow\.csv/s,
   );
-  expect(await page.locator('.judged .verdict').textContent()).toMatch(/^Fail/);
-  expect(await page.locator('.judged svg').count()).toBe(2);
+  expect(await page.locator('.first-judged .verdict-card').textContent()).toMatch(/^Fail/);
+  expect(await page.locator('.judged svg').count()).toBe(3);
   expect(await page.locator('.judged tbody tr').count()).toBeGreaterThan(8);
 });
 
 test('judges a job and its recording in the browser, and asks no other host', async () => {
   const { page, asked, complaints } = await openPage(browser, path);
   await page.setInputFiles('input[type=file]', [job, worn]);
-  await expect.poll(() => answerOf(page)).toMatch(/^(?!.*sound\.csv).*worn\.csv: Fail/s);
+  await expect.poll(() => answerOf(page)).toMatch(/^(?!.*sound\.csv).*Fail worn\.csv/s);
   await page.locator('.trace-view svg').first().waitFor();
   const judged = page.locator('.judged').first();
-  expect(await judged.locator('.verdict').textContent()).toMatch(/^Fail/);
+  expect(await page.locator('.answer .verdict-card').textContent()).toMatch(
+    /^Fail worn\.csv.*Why.*Where.*What next/s,
+  );
   await judged.locator('.trace-drawing').waitFor();
   expect(await judged.locator('.travel-map-drawing').count()).toBe(1);
   const html = await kept(page, 'Keep the report');
@@ -83,8 +85,8 @@ test('a recording without a job is judged by what was entered; a wrong entry is 
   await expect.poll(() => answerOf(page)).toContain('Wiper with the throttle open');
   await page.fill('#entry-openPosition', '88 %');
   await page.fill('#entry-jobTitle', 'Port engine');
-  await page.getByRole('checkbox', { name: /^These are my/ }).check();
-  await expect.poll(() => answerOf(page)).toMatch(/Port engine.*worn\.csv: Fail/s);
+  await page.getByRole('button', { name: 'Judge with this sensor' }).click();
+  await expect.poll(() => answerOf(page)).toMatch(/Port engine.*Fail worn\.csv/s);
 });
 
 test.each([
@@ -119,7 +121,7 @@ test('a job among the files goes before what is half entered', async () => {
   await page.getByText('When the deliberate tests were made').click();
   await page.fill('#entry-flexedFrom', '1 s');
   await page.setInputFiles('input[type=file]', [job, worn]);
-  await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/);
+  await expect.poll(() => answerOf(page)).toMatch(/Fail worn\.csv/);
 });
 
 test('where judging breaks off the page says so and waits for the next choice', async () => {
@@ -137,7 +139,7 @@ test('a damaged recording is refused with its place, and the next choice is judg
   await page.setInputFiles('input[type=file]', [jobFile, given('bad.csv', 't,V\n0,1\n1,x\n2,1\n')]);
   await expect.poll(() => answerOf(page)).toMatch(/bad\.csv, line 3, column 3/);
   await page.getByRole('button', { name: /demo/ }).click();
-  await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/);
+  await expect.poll(() => answerOf(page)).toMatch(/Fail worn\.csv/);
 });
 
 test('a job opened alone waits for its recordings, is kept for the next, and can be left', async () => {
@@ -145,7 +147,7 @@ test('a job opened alone waits for its recordings, is kept for the next, and can
   await page.setInputFiles('input[type=file]', [job]);
   await expect.poll(() => answerOf(page)).toMatch(/is open/);
   await page.setInputFiles('input[type=file]', [worn]);
-  await expect.poll(() => answerOf(page)).toMatch(/outboards.*worn\.csv: Fail/s);
+  await expect.poll(() => answerOf(page)).toMatch(/outboards.*Fail worn\.csv/s);
   await page.getByRole('button', { name: /entries instead/ }).click();
   expect(await page.locator('.job-entries').count()).toBe(1);
 });
@@ -168,14 +170,15 @@ test('a job saved here opens in the command line and the other way round, with i
   const { page } = await openPage(browser, path);
   await page.locator('.job-entries summary').first().click();
   await page.fill('#entry-openPosition', '88 %');
+  await page.getByText('The recorder', { exact: true }).click();
   await page.fill('#entry-resolution', '1 mV');
   await page.getByText('When the deliberate tests were made').click();
   await page.fill('#entry-flexedFrom', '12.7 s');
   await page.setInputFiles('input[type=file]', [worn]);
   await expect.poll(() => answerOf(page)).toContain('Harness flexed until');
   await page.fill('#entry-flexedTo', '13 s');
-  await page.getByRole('checkbox', { name: /^These are my/ }).check();
-  await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/s);
+  await page.getByRole('button', { name: 'Judge with this sensor' }).click();
+  await expect.poll(() => answerOf(page)).toMatch(/Fail worn\.csv/s);
   const here = readReport(await kept(page, 'Keep the report')).recordings[0]!.score;
   const saved = join(folder, 'saved.job.json');
   await writeFile(saved, await kept(page, 'Save the job'));
@@ -192,7 +195,7 @@ test('a job saved here opens in the command line and the other way round, with i
 
   const again = await openPage(browser, path);
   await again.page.setInputFiles('input[type=file]', [job, worn]);
-  await expect.poll(() => answerOf(again.page)).toMatch(/worn\.csv: Fail/s);
+  await expect.poll(() => answerOf(again.page)).toMatch(/Fail worn\.csv/s);
   const there = readReport(await kept(again.page, 'Keep the report')).recordings[0]!.score;
   expect(JSON.parse(JSON.stringify(there))).toEqual(
     JSON.parse(JSON.stringify(await scoredByCommand(job, worn))),
@@ -214,7 +217,7 @@ test('the trace is zoomed and moved by keys and buttons, and a finding is shown 
   }
   await page.keyboard.press('Home');
   await expect.poll(drawn).toBe(whole);
-  await page.getByRole('button', { name: 'Finding 1', exact: true }).click();
+  await page.getByRole('button', { name: 'Next finding' }).click();
   await expect.poll(() => place.locator('.finding').count()).toBe(1);
   await place.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   const box = (await place.boundingBox())!;
@@ -255,13 +258,15 @@ test('ten million samples are scored with the page responsive and progress shown
   await page.setInputFiles('input[type=file]', [job, big]);
   await expect
     .poll(() => answerOf(page), { timeout: 120_000 })
-    .toMatch(/long\.csv: (Pass|Marginal|Fail|Inconclusive)/);
+    .toMatch(/(Pass|Marginal|Fail|Inconclusive) long\.csv/);
   const took = performance.now() - begun;
   const place = page.locator('.trace-view .trace-place').first();
   await place.locator('svg').waitFor();
   await place.focus();
   for (let i = 0; i < 24; i++) await page.keyboard.press('+');
-  await expect.poll(() => page.getByRole('button', { name: 'Closer' }).isDisabled()).toBe(true);
+  await expect
+    .poll(() => page.getByRole('button', { name: 'Closer in time' }).isDisabled())
+    .toBe(true);
   const { longest, parts } = await page.evaluate(() => {
     const { longest, parts } = window as unknown as { longest: number; parts: number[] };
     return { longest, parts };

@@ -42,18 +42,18 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
     expect(await violationsOf(page), name).toEqual([]);
   };
   expect(await violationsOf(page)).toEqual([]);
-  await tabTo(page, /^A to B, throttle closed/);
-  await page.keyboard.type('4k7');
-  await tabTo(page, /^A to B, throttle open/);
-  await page.keyboard.type('4k7');
-  await tabTo(page, /^A to C, throttle closed/);
-  await page.keyboard.type('1k3');
-  await tabTo(page, /^A to C, throttle open/);
-  await page.keyboard.type('5k');
-  await tabTo(page, /^B to C, throttle closed/);
-  await page.keyboard.type('5k');
-  await tabTo(page, /^B to C, throttle open/);
-  await page.keyboard.type('1k3');
+  for (const [stop, ab, ac, bc] of [
+    ['closed', '4k7', '1k3', '5k'],
+    ['open', '4k7', '5k', '1k3'],
+  ] as const) {
+    if (stop === 'open') await onward('Find the terminals, open');
+    await tabTo(page, new RegExp(`^A to B, throttle ${stop}`));
+    await page.keyboard.type(ab);
+    await tabTo(page, new RegExp(`^A to C, throttle ${stop}`));
+    await page.keyboard.type(ac);
+    await tabTo(page, new RegExp(`^B to C, throttle ${stop}`));
+    await page.keyboard.type(bc);
+  }
   await expect
     .poll(() => page.locator('.goes-on').textContent())
     .toMatch(/track 4\.7.kΩ, wiper at/);
@@ -71,15 +71,15 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   await page.keyboard.press('Space');
   await onward('Judge it and keep the record');
   await expect.poll(() => page.inputValue('#entry-limiter')).toBe('1k2');
-  await tabTo(page, /^Judge the demo/);
+  await tabTo(page, /^Try it with the demo/);
   await page.keyboard.press('Enter');
-  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/worn\.csv: Fail/);
+  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/Fail worn\.csv/);
   // No key chooses a file in a test; what comes of it is reached by keys again.
   await page.setInputFiles('.drop input[type=file]', 'examples/recordings/worn.csv');
   await expect.poll(() => page.locator('.answer').textContent()).toContain('No verdict yet');
-  await tabTo(page, /^ ?These are my sensor/);
-  await page.keyboard.press('Space');
-  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/worn\.csv: Fail/);
+  await tabTo(page, /^Judge with this sensor/);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('.answer').textContent()).toMatch(/Fail worn\.csv/);
   await onward('After refitting');
   await tabTo(page, /snaps fully shut/);
   await page.keyboard.press('Space');
@@ -104,21 +104,19 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   await expect.poll(() => heading(page)).toBe('After refitting');
   await page.locator('#entry-coldReading').waitFor();
   await expect.poll(() => page.inputValue('#entry-coldReading')).toBe('0,49');
-  await page
-    .getByRole('button', { name: /Judge it/ })
-    .first()
-    .click();
+  await page.getByRole('button', { name: /^Back to: Judge it/ }).click();
   await expect
     .poll(() => page.locator('.answer').textContent())
-    .toMatch(/Judged before.*worn\.csv: Fail/s);
+    .toMatch(/Judged before.*Fail worn\.csv/s);
 
+  await page.getByText('Keep or resume').click();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('link', { name: 'Save all of it as a file' }).click(),
   ]);
   const saved = await text(await download.createReadStream());
   await page.getByRole('button', { name: 'Forget all of it' }).click();
-  await expect.poll(() => heading(page)).toBe('Find the terminals');
+  await expect.poll(() => heading(page)).toBe('Find the terminals, closed');
   await expect.poll(() => page.inputValue('#entry-ABclosed')).toBe('');
   await page.setInputFiles('.way input[type=file]', {
     name: 'sensor.way.json',
@@ -137,12 +135,14 @@ test('a file that is no saved way is refused, and nothing is lost', async () => 
     mimeType: 'application/json',
     buffer: await readFile('examples/outboard-sensor.job.json'),
   });
-  await expect.poll(() => page.locator('.refusal').textContent()).toContain('no saved way');
+  await expect
+    .poll(() => page.locator('.keep-way .refusal').textContent())
+    .toContain('no saved way');
   await expect.poll(() => page.inputValue('#entry-ABclosed')).toBe('4k7');
 });
 
 test('the first step stands there before any script runs', async () => {
   const { page } = await openPage(browser, path, { javaScriptEnabled: false });
-  expect(await heading(page)).toBe('Find the terminals');
+  expect(await heading(page)).toBe('Find the terminals, closed');
   expect(await page.locator('.answer').textContent()).toContain('No reading yet');
 });

@@ -15,7 +15,7 @@ afterAll(() => browser.close());
 const sound = 'examples/recordings/sound.csv';
 
 const answerOf = async (page: Page) => (await page.locator('.answer').textContent()) ?? '';
-const mine = (page: Page) => page.getByRole('checkbox', { name: /^These are my sensor/ });
+const mine = (page: Page) => page.getByRole('button', { name: 'Judge with this sensor' });
 
 async function openWay(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
@@ -25,23 +25,23 @@ async function openWay(context: BrowserContext): Promise<Page> {
 }
 
 async function goTo(page: Page, name: string): Promise<void> {
-  await page.locator('.way nav button', { hasText: name }).click();
+  await page.locator('.way nav summary').click();
+  await page.locator('.way nav button', { hasText: name }).first().click();
   await page.locator('.way .answer').waitFor();
 }
+
+/** Unfolds the entries that the step does not ask for. */
+const others = (page: Page) => page.getByText('The other values').click();
 
 const openStage = async (options = {}) => openWay(await newVisitor(browser, options));
 
 /** Enters the readings of a track of 10 kΩ. */
 async function measure(page: Page): Promise<void> {
-  for (const [name, value] of Object.entries({
-    ABclosed: '10k',
-    ABopen: '10k',
-    ACclosed: '2k',
-    ACopen: '9.6k',
-    BCclosed: '9.6k',
-    BCopen: '2k',
-  }))
-    await page.fill(`#entry-${name}`, value);
+  for (const [name, value] of Object.entries({ AB: '10k', AC: '2k', BC: '9.6k' }))
+    await page.fill(`#entry-${name}closed`, value);
+  await goTo(page, 'Find the terminals, open');
+  for (const [name, value] of Object.entries({ AB: '10k', AC: '9.6k', BC: '2k' }))
+    await page.fill(`#entry-${name}open`, value);
 }
 
 test('before anything was measured the first step says nothing of the sensor; what is measured goes on by itself', async () => {
@@ -59,17 +59,20 @@ test('before anything was measured the first step says nothing of the sensor; wh
   await goTo(page, 'Plan the hook-up');
   await expect.poll(() => page.inputValue('#entry-track')).toMatch(/^10.kΩ$/);
   // What one writes oneself stays until something else is measured.
+  await others(page);
   await page.fill('#entry-track', '9k');
-  await goTo(page, 'Find the terminals');
+  await goTo(page, 'Find the terminals, open');
   await expect.poll(() => page.getByRole('button', { name: /^Take over/ }).count()).toBe(1);
-  await page.fill('#entry-ABclosed', '11k');
   await page.fill('#entry-ABopen', '11k');
   await page.fill('#entry-ACopen', '10.6k');
+  await goTo(page, 'Find the terminals, closed');
+  await page.fill('#entry-ABclosed', '11k');
   await page.fill('#entry-BCclosed', '10.6k');
   await goTo(page, 'Work out the readings');
   await expect.poll(() => page.inputValue('#entry-track')).toMatch(/^11.kΩ$/);
   // What is no longer measured is no longer carried on.
-  await goTo(page, 'Find the terminals');
+  await goTo(page, 'Find the terminals, closed');
+  await page.getByText('The other values').click();
   for (const name of ['ABclosed', 'ABopen', 'ACclosed', 'ACopen', 'BCclosed', 'BCopen'])
     await page.fill(`#entry-${name}`, '');
   await goTo(page, 'Plan the hook-up');
@@ -81,6 +84,7 @@ test('after refitting nothing is met of a window that nobody entered', async () 
   await goTo(page, 'After refitting');
   await page.fill('#entry-coldReading', '0.5 V');
   await page.fill('#entry-coldReference', '5 V');
+  await others(page);
   await page.fill('#entry-warmReading', '0.5 V');
   await page.fill('#entry-warmReference', '5 V');
   await page.getByLabel(/snaps fully shut/).check();
@@ -103,27 +107,29 @@ test('the verdict of the way is one of its entries: judged anew on return, kept 
   await page.locator('.job-entries summary').first().click();
   await page.fill('#entry-openPosition', '88 %');
   await page.setInputFiles('.drop input[type=file]', sound);
-  await mine(page).check();
-  await expect.poll(() => answerOf(page)).toMatch(/sound\.csv: Pass/);
+  await mine(page).click();
+  await expect.poll(() => answerOf(page)).toMatch(/Pass sound\.csv/);
   // Another step, and back: the recording is there, the verdict with all that it rests on too.
   await goTo(page, 'Work out the readings');
   await goTo(page, 'Judge it');
-  await expect.poll(() => answerOf(page)).toMatch(/sound\.csv: Pass/);
+  await expect.poll(() => answerOf(page)).toMatch(/Pass sound\.csv/);
   await page.locator('.trace-view svg').first().waitFor();
   // An entry changed in another step: nobody said of these values that they are theirs.
   await goTo(page, 'Work out the readings');
+  await others(page);
   await page.fill('#entry-closedPosition', '3 %');
   await goTo(page, 'Judge it');
   await expect.poll(() => answerOf(page)).toContain('No verdict yet');
-  await mine(page).check();
-  await expect.poll(() => answerOf(page)).toMatch(/sound\.csv: Fail/);
+  await mine(page).click();
+  await expect.poll(() => answerOf(page)).toMatch(/Fail sound\.csv/);
 
   // After a reload the recording is gone: what it came to is told as kept, with its values.
   await page.reload();
   await scriptsRun(page);
-  await expect.poll(() => answerOf(page)).toMatch(/Judged before.*sound\.csv: Fail/s);
+  await expect.poll(() => answerOf(page)).toMatch(/Judged before.*Fail sound\.csv/s);
   expect(await page.locator('.rests-on').textContent()).toMatch(/throttle closed\s*3.%/);
   await goTo(page, 'Work out the readings');
+  await others(page);
   await page.fill('#entry-closedPosition', '10 %');
   await goTo(page, 'Judge it');
   await expect.poll(() => answerOf(page)).toContain('no longer holds');
@@ -135,7 +141,7 @@ test("the demo's verdicts are not kept as one's own", async () => {
   const page = await openStage();
   await goTo(page, 'Judge it');
   await page.getByRole('button', { name: /demo/ }).click();
-  await expect.poll(() => answerOf(page)).toMatch(/worn\.csv: Fail/);
+  await expect.poll(() => answerOf(page)).toMatch(/Fail worn\.csv/);
   await page.reload();
   await scriptsRun(page);
   await page.locator('.drop').waitFor();
@@ -151,6 +157,7 @@ test('two tabs on the way do not undo what the other entered, and each stays at 
   await one.waitForTimeout(600);
   await goTo(other, 'Work out the readings');
   await expect.poll(() => other.inputValue('#entry-limiter')).toBe('1k2');
+  await others(other);
   await other.fill('#entry-source', '4.9 V');
   await other.waitForTimeout(600);
   await expect.poll(() => one.inputValue('#entry-source')).toBe('4.9 V');
@@ -211,6 +218,7 @@ test('a tab of this version writes nothing over what a newer one keeps meanwhile
   await page.fill('#entry-ABclosed', '4k7');
   await page.waitForTimeout(600);
   await page.evaluate((kept) => localStorage.setItem('truesweep-way', kept), newer);
+  await others(page);
   await page.fill('#entry-ABopen', '4k7');
   await expect.poll(() => page.locator('.way .notice').textContent()).toContain('newer version');
   expect(await page.evaluate(() => localStorage.getItem('truesweep-way'))).toBe(newer);

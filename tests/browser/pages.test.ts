@@ -87,8 +87,8 @@ test('in forced colours verdict, fields and drawings keep their borders and line
   const styles = await page.evaluate(() => {
     const styleOf = (selector: string) => getComputedStyle(document.querySelector(selector)!);
     return {
-      verdict: styleOf('.verdict').borderTopWidth,
-      button: styleOf('.drop button').borderTopWidth,
+      verdict: styleOf('.first-judged .verdict-card').borderTopWidth,
+      button: styleOf('.job-entries button').borderTopWidth,
       line: styleOf('.judged .trace-drawing').color,
       text: styleOf('.judged p').color,
       paper: styleOf('body').backgroundColor,

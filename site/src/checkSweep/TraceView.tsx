@@ -77,6 +77,7 @@ export function TraceView(props: {
     n: () => step(1),
     p: () => step(-1),
   };
+  const isClosest = view.stretch.end - view.stretch.start <= bounds.shortest * 1.001;
   const isWhole = view.stretch === bounds.whole && !view.volts;
   return (
     <div class="trace-view">
@@ -110,7 +111,12 @@ export function TraceView(props: {
           </span>
         )}
         <span class="together">
-          <button type="button" onClick={() => zoom(closer, 1)} aria-label={traceWords.closer}>
+          <button
+            type="button"
+            disabled={isClosest}
+            onClick={() => zoom(closer, 1)}
+            aria-label={traceWords.closer}
+          >
             + {traceWords.time}
           </button>
           <button type="button" onClick={() => zoom(1 / closer, 1)} aria-label={traceWords.farther}>
