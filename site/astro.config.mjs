@@ -2,13 +2,12 @@ import { fileURLToPath } from 'node:url';
 import preact from '@astrojs/preact';
 import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
-import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
 
 import { offline } from './integrations/offline.mjs';
 import { securityPolicy } from './integrations/securityPolicy.mjs';
+import { libraries } from './src/reference/tasks.ts';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'];
 
 export default defineConfig({
   vite: {
@@ -29,27 +28,12 @@ export default defineConfig({
     starlight({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
-      customCss: ['./src/styles/paper.css'],
-      // Long lines wrap: on a phone nothing has to be pushed aside.
-      components: { Search: './src/search/Search.astro' },
-      expressiveCode: { defaultProps: { wrap: true } },
-      plugins: [
-        starlightTypeDoc({
-          entryPoints: packages.map((name) => fromRoot(`packages/${name}`)),
-          tsconfig: fromRoot('tsconfig.json'),
-          output: 'reference',
-          sidebar: { label: 'Library reference', collapsed: true },
-          errorOnEmptyDocumentation: true,
-          typeDoc: {
-            entryPointStrategy: 'packages',
-            // A package's README is for those who meet it by itself.
-            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true, readme: 'none' },
-            // The type check is a step of its own, before this one.
-            skipErrorChecking: true,
-            disableSources: true,
-          },
-        }),
-      ],
+      customCss: ['./src/styles/paper.css', './src/styles/documentation.css'],
+      components: {
+        Search: './src/search/Search.astro',
+        PageTitle: './src/search/PageTitle.astro',
+      },
+      routeMiddleware: './src/navigation/unfoldOwnGroup.ts',
       sidebar: [
         { label: 'The job', link: '/' },
         { slug: 'cautions' },
@@ -57,6 +41,7 @@ export default defineConfig({
         {
           label: 'Calculators',
           items: [
+            { slug: 'calculators', label: 'All calculators' },
             { slug: 'calculators/find-the-terminals', label: 'Find the terminals' },
             { slug: 'calculators/plan-the-hook-up', label: 'Plan the hook-up' },
             { slug: 'calculators/expected-readings', label: 'Expected readings' },
@@ -71,6 +56,7 @@ export default defineConfig({
         {
           label: 'At the bench',
           items: [
+            { slug: 'how-to', label: 'All guides' },
             { slug: 'how-to/test-a-sensor' },
             { slug: 'how-to/record-a-sweep' },
             { slug: 'how-to/read-the-verdict' },
@@ -81,6 +67,7 @@ export default defineConfig({
         {
           label: 'Understand it',
           items: [
+            { slug: 'concepts', label: 'All explanations' },
             { slug: 'concepts/loaded-divider' },
             { slug: 'concepts/what-an-instrument-shows' },
             { slug: 'concepts/evidence-and-verdict' },
@@ -89,6 +76,7 @@ export default defineConfig({
         {
           label: 'Formulas',
           items: [
+            { slug: 'formulas', label: 'All formulas' },
             { slug: 'formulas/circuit', label: 'The bench circuit' },
             { slug: 'formulas/uncertainty', label: 'Windows and uncertainty' },
             { slug: 'formulas/instruments', label: 'Instruments and recordings' },
@@ -98,6 +86,7 @@ export default defineConfig({
         {
           label: 'For developers',
           items: [
+            { slug: 'developers', label: 'Everything for developers' },
             { slug: 'developers/first-steps' },
             { slug: 'developers/many-recordings' },
             { slug: 'developers/browser-and-worker' },
@@ -105,7 +94,18 @@ export default defineConfig({
             { slug: 'developers/stability' },
           ],
         },
-        typeDocSidebarGroup,
+        {
+          label: 'Library reference',
+          items: [
+            { label: 'Packages and entries', link: '/reference/' },
+            ...libraries.flatMap(({ name, entries }) =>
+              entries.map(({ path }) => {
+                const entry = path ? `${name}/${path}` : name;
+                return { label: entry, link: `/reference/${entry}/` };
+              }),
+            ),
+          ],
+        },
         { slug: 'changelog' },
       ],
     }),

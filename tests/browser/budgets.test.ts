@@ -38,7 +38,9 @@ function inlineSize(path: string): number {
   return kilobytes(bodies.join('\n'));
 }
 
-const calculators = readdirSync(join(built, 'calculators')).map((name) => `calculators/${name}/`);
+const calculators = readdirSync(join(built, 'calculators'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => `calculators/${name}/`);
 
 /** Pages with a form and what they may need in all, KB; the guided way holds every calculator, each fetched with its step. */
 const forms: readonly (readonly [path: string, most: number])[] = [

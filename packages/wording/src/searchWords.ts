@@ -9,10 +9,12 @@ import { say } from './say.js';
 export const searchWords = {
   search: 'Search',
   wanted: 'Search the pages for',
+  alsoLibrary: 'Search the library too',
+  inLibrary: 'In the library',
 } as const satisfies Record<string, string>;
 
 /**
- * How many pages were found.
+ * How many pages, or places in them, were found.
  *
  * @example
  * foundSentence(0) // => 'No page has that.'
