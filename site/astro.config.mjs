@@ -16,6 +16,7 @@ export default defineConfig({
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
       alias: [
+        { find: '@preact/signals', replacement: fromRoot('site/integrations/noSignals.mjs') },
         { find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') },
         { find: /^@truesweep\/(\w+)\/(\w+)$/, replacement: fromRoot('packages/$1/src/$2.ts') },
       ],
@@ -32,6 +33,7 @@ export default defineConfig({
       components: {
         Search: './src/search/Search.astro',
         PageTitle: './src/search/PageTitle.astro',
+        MarkdownContent: './src/formulas/MarkdownContent.astro',
       },
       routeMiddleware: './src/navigation/unfoldOwnGroup.ts',
       sidebar: [

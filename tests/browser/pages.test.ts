@@ -80,6 +80,44 @@ test('no link of the site leads nowhere, to a page or to a place in it', () => {
   expect(links).toBeGreaterThan(4000);
 });
 
+test('formulas lead to the calculators and explanations that use them, and those lead back', () => {
+  const linksOf = (path: string) => {
+    const html = readFileSync(join(built, path, 'index.html'), 'utf8');
+    // Of a page of formulas each formula by itself; of another what stands in its content.
+    const sections = [
+      ...html.matchAll(/<section class="formula" id="([^"]*)">([\s\S]*?)<\/section>/g),
+    ];
+    const parts =
+      sections.length > 0
+        ? sections.map(([, id, text]) => [`${path}#${id}`, text!])
+        : [[path, html]];
+    return parts.map(([from, text]) => ({
+      from: from!,
+      to: [...text!.matchAll(/href="\/truesweep\/([^"]*)"/g)].map(([, href]) => href!),
+    }));
+  };
+  const pathsIn = (folder: string) =>
+    files
+      .filter((path) => path.startsWith(`${folder}/`) && path !== `${folder}/index.html`)
+      .map((path) => path.slice(0, -'index.html'.length));
+  const formulas = pathsIn('formulas').flatMap(linksOf);
+  const users = [...pathsIn('calculators'), ...pathsIn('concepts')].flatMap(linksOf);
+  const oneWay: string[] = [];
+  for (const formula of formulas)
+    for (const path of formula.to.filter((to) => /^(calculators|concepts)\/./.test(to)))
+      if (!users.find(({ from }) => from === path)?.to.includes(formula.from))
+        oneWay.push(`${path} has no link to ${formula.from}`);
+  for (const user of users) {
+    const behind = user.to.filter((to) => /^formulas\/\w+\/#/.test(to));
+    expect(behind.length, `${user.from} names its formulas`).toBeGreaterThan(0);
+    for (const formula of behind)
+      if (!formulas.find(({ from }) => from === formula)?.to.includes(user.from))
+        oneWay.push(`${formula} has no link to ${user.from}`);
+  }
+  expect(oneWay).toEqual([]);
+  expect(formulas.length).toBeGreaterThan(25);
+});
+
 test('in forced colours verdict, fields and drawings keep their borders and lines', async () => {
   const { page } = await openPage(browser, 'calculators/check-a-sweep/', {
     forcedColors: 'active',

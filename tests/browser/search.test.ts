@@ -71,7 +71,9 @@ test('the library is searched where that is asked for, by itself, each name in i
   expect(await inLibrary.first().getAttribute('href')).toMatch(
     /reference\/core\/model\/#loadingErrors$/i,
   );
-  const hrefs = await inLibrary.evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+  const hrefs = await inLibrary.evaluateAll((links) =>
+    links.map((link) => link.getAttribute('href')),
+  );
   for (const href of hrefs) expect(href).toContain('/reference/');
   await page.getByRole('checkbox').uncheck();
   await expect.poll(() => inLibrary.count()).toBe(0);
@@ -80,8 +82,13 @@ test('the library is searched where that is asked for, by itself, each name in i
 /** Where a search leads, the best first, below the site's own address. */
 async function addressesFor(page: Page, word: string): Promise<readonly string[]> {
   await page.goto(`${inject('site')}search/?${new URLSearchParams({ q: word })}`);
-  await expect.poll(() => page.locator('p[role=status]').textContent(), { message: word }).not.toBe('');
+  await expect
+    .poll(() => page.locator('p[role=status]').textContent(), { message: word })
+    .not.toBe('');
   return await page
     .locator('.found a')
-    .evaluateAll((links, site) => links.map((link) => (link as HTMLAnchorElement).href.slice(site.length)), inject('site'));
+    .evaluateAll(
+      (links, site) => links.map((link) => (link as HTMLAnchorElement).href.slice(site.length)),
+      inject('site'),
+    );
 }

@@ -11,6 +11,7 @@ export const searchWords = {
   wanted: 'Search the pages for',
   alsoLibrary: 'Search the library too',
   inLibrary: 'In the library',
+  notInLibrary: 'The library has nothing of that.',
 } as const satisfies Record<string, string>;
 
 /**

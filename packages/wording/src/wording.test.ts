@@ -34,6 +34,7 @@ const ownKeys = [
 const madeOfFacts = [
   'carryWords',
   'dirtWords',
+  'dividerWords',
   'dropWords',
   'jobEntries',
   'limiterSentences',

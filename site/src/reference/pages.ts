@@ -1,5 +1,5 @@
-import { fileURLToPath } from 'node:url';
 import { root } from 'astro:config/server';
+import { fileURLToPath } from 'node:url';
 import type { HrefOf } from './prose.js';
 import { type EntryPage, readReference } from './readReference.js';
 

@@ -31,6 +31,6 @@ export function inlineHtml(text: string, hrefOf: HrefOf): string {
 
 /** The first sentence of a doc comment as HTML. */
 export function firstSentenceHtml(text: string, hrefOf: HrefOf): string {
-  const paragraph = text.split(/\n\s*\n/)[0]!.replace(/\s+/g, ' ');
+  const paragraph = text.replace(/\n\s*\n[\s\S]*/, '').replace(/\s+/g, ' ');
   return inlineHtml(/^.*?[.!?](?=\s[A-Z]|$)/.exec(paragraph)?.[0] ?? paragraph, hrefOf);
 }

@@ -1,37 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
+import { type Documented, documentExport } from './documentExport.js';
 import { type Entry, type Library, libraries, type Task } from './tasks.js';
-
-/** A parameter of a function or of a constructor, with what its comment says. */
-export interface Told {
-  readonly name: string;
-  readonly text: string;
-}
-
-/** A member of a type, with those of the type that is written in it. */
-export interface Member {
-  /** Its name and its type; of a type that is written in it the members follow. */
-  readonly code: string;
-  readonly text: string;
-  readonly members: readonly Member[];
-}
-
-/** What is documented of an export. */
-export interface Documented {
-  readonly name: string;
-  readonly kind: 'function' | 'class' | 'type' | 'constant';
-  /** As it is declared; an interface without its members. */
-  readonly code: string;
-  readonly text: string;
-  readonly members: readonly Member[];
-  readonly parameters: readonly Told[];
-  readonly returns?: string;
-  readonly throws: readonly string[];
-  readonly example?: string;
-  /** The address of its place, below that of the reference. */
-  readonly place: string;
-}
 
 /** The exports of an entry that belong to one task. */
 export interface TaskExports {
@@ -85,25 +56,20 @@ export function readReference(root: string): readonly EntryPage[] {
   const used = new Set<Task>();
   const unsorted: string[] = [];
   const exportsOf = entries.map(({ library, file }) =>
-    checker
-      .getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(file)!)!)
-      .flatMap((symbol) => {
-        const target =
-          symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
-        const declaration = target.declarations![0]!;
-        const source = declaration
-          .getSourceFile()
-          .fileName.slice(join(root, 'packages', library.name, 'src').length + 1)
-          .replace(/\.tsx?$/, '');
-        const home = homeOf(library, source);
-        if (!home) {
-          unsorted.push(`${symbol.name} of ${library.name}/src/${source}`);
-          return [];
-        }
-        used.add(home.task);
-        const place = `${pathOf(library, home.entry)}/#${symbol.name}`;
-        return [{ ...home, documented: document(symbol.name, declaration, checker, place) }];
-      }),
+    exportsIn(program, file).flatMap(({ name, declaration }) => {
+      const source = declaration
+        .getSourceFile()
+        .fileName.slice(join(root, 'packages', library.name, 'src').length + 1)
+        .replace(/\.tsx?$/, '');
+      const home = homeOf(library, source);
+      if (!home) {
+        unsorted.push(`${name} of ${library.name}/src/${source}`);
+        return [];
+      }
+      used.add(home.task);
+      const place = `${pathOf(library, home.entry)}/#${name}`;
+      return [{ ...home, documented: documentExport(name, declaration, checker, place) }];
+    }),
   );
   if (unsorted.length > 0)
     throw new Error(
@@ -115,9 +81,9 @@ export function readReference(root: string): readonly EntryPage[] {
       `Nothing is exported for “${empty.map(({ title }) => title).join('”, “')}”: take it out of site/src/reference/tasks.ts.`,
     );
   return entries.map(({ library, entry }, i) => {
-    const exportsIn = (home: Entry): readonly TaskExports[] =>
+    const byTask = (home: Entry): readonly TaskExports[] =>
       home.tasks.flatMap((task) => {
-        const found = exportsOf[i]!.filter((one) => one.task === task);
+        const found = (exportsOf[i] ?? []).filter((one) => one.task === task);
         return found.length > 0
           ? [{ title: task.title, exports: found.map((one) => one.documented).sort(byKind) }]
           : [];
@@ -127,13 +93,13 @@ export function readReference(root: string): readonly EntryPage[] {
       entry,
       name: `@truesweep/${pathOf(library, entry)}`,
       path: pathOf(library, entry),
-      own: exportsIn(entry),
+      own: byTask(entry),
       elsewhere: library.entries
         .filter((other) => other !== entry)
         .map((other) => ({
           entry: other,
           path: pathOf(library, other),
-          tasks: exportsIn(other),
+          tasks: byTask(other),
         }))
         .filter(({ tasks }) => tasks.length > 0),
     };
@@ -143,6 +109,22 @@ export function readReference(root: string): readonly EntryPage[] {
 /** The address of an entry's page below that of the reference, without slashes around it. */
 export function pathOf(library: Library, entry: Entry): string {
   return entry.path ? `${library.name}/${entry.path}` : library.name;
+}
+
+/** What a module exports, each with where it is declared. */
+function exportsIn(
+  program: ts.Program,
+  file: string,
+): readonly { readonly name: string; readonly declaration: ts.Declaration }[] {
+  const checker = program.getTypeChecker();
+  const source = program.getSourceFile(file);
+  const module = source && checker.getSymbolAtLocation(source);
+  if (!module) throw new Error(`The entry ${file} is no module.`);
+  return checker.getExportsOfModule(module).flatMap((symbol) => {
+    const target = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+    const declaration = target.declarations?.[0];
+    return declaration ? [{ name: symbol.name, declaration }] : [];
+  });
 }
 
 /** The entries of a package are those of its manifest. */
@@ -179,129 +161,4 @@ const kinds = ['class', 'function', 'constant', 'type'];
 /** What is called stands before what it takes and gives. */
 function byKind(a: Documented, b: Documented): number {
   return kinds.indexOf(a.kind) - kinds.indexOf(b.kind) || a.name.localeCompare(b.name);
-}
-
-function document(
-  name: string,
-  declaration: ts.Declaration,
-  checker: ts.TypeChecker,
-  place: string,
-): Documented {
-  const tags = ts.getJSDocTags(declaration);
-  const textsOf = (tag: string) =>
-    tags.filter(({ tagName }) => tagName.text === tag).map(({ comment }) => textOf(comment));
-  const text = commentOf(declaration);
-  if (text === '')
-    throw new Error(`${name} in ${declaration.getSourceFile().fileName} has no doc comment.`);
-  const [returns] = textsOf('returns');
-  const [example] = textsOf('example');
-  return {
-    name,
-    text,
-    place,
-    ...codeOf(name, declaration, checker),
-    parameters: tags.filter(ts.isJSDocParameterTag).map((tag) => ({
-      name: tag.name.getText(),
-      text: textOf(tag.comment),
-    })),
-    throws: textsOf('throws'),
-    ...(returns !== undefined && { returns }),
-    ...(example !== undefined && { example: example.replace(/^```\w*\n|\n```$/g, '') }),
-  };
-}
-
-function codeOf(
-  name: string,
-  declaration: ts.Declaration,
-  checker: ts.TypeChecker,
-): Pick<Documented, 'kind' | 'code' | 'members'> {
-  if (ts.isFunctionDeclaration(declaration)) {
-    const { body } = declaration;
-    const file = declaration.getSourceFile();
-    const head = file.text.slice(declaration.getStart(), body?.pos ?? declaration.end);
-    const plain = head.replace(/^(export |async )+/, '').trim();
-    const returned = declaration.type
-      ? ''
-      : `: ${checker.typeToString(checker.getSignatureFromDeclaration(declaration)!.getReturnType())}`;
-    return { kind: 'function', code: plain + returned, members: [] };
-  }
-  if (ts.isInterfaceDeclaration(declaration)) {
-    const [parameters, heritage] = [declaration.typeParameters, declaration.heritageClauses];
-    const head = `interface ${name}${parameters ? `<${parameters.map((one) => one.getText()).join(', ')}>` : ''}`;
-    const code = [head, ...(heritage ?? []).map((one) => one.getText())].join(' ');
-    return { kind: 'type', code, members: declaration.members.map(memberOf) };
-  }
-  if (ts.isClassDeclaration(declaration)) {
-    const own = declaration.members.filter(
-      (member) => ts.isPropertyDeclaration(member) && member.type !== undefined,
-    );
-    const built = declaration.members.find(ts.isConstructorDeclaration);
-    const lines = [
-      `class ${name} ${(declaration.heritageClauses ?? []).map((one) => one.getText()).join(' ')} {`,
-      ...own.map((member) => `  ${member.getText()}`),
-      ...(built
-        ? [`  constructor(${built.parameters.map((one) => one.getText()).join(', ')});`]
-        : []),
-      '}',
-    ];
-    return { kind: 'class', code: lines.join('\n'), members: [] };
-  }
-  if (ts.isVariableDeclaration(declaration)) {
-    const type = checker.typeToString(
-      checker.getTypeAtLocation(declaration),
-      undefined,
-      // Long types of schemas are cut: what they read is told in words.
-      ts.TypeFormatFlags.None,
-    );
-    return {
-      kind: 'constant',
-      code: `const ${name}: ${declaration.type?.getText() ?? type}`,
-      members: [],
-    };
-  }
-  return {
-    kind: 'type',
-    code: declaration.getText().replace(/^export /, ''),
-    members: [],
-  };
-}
-
-/** A member of an interface; where its type is written out in it, so are that type's members. */
-function memberOf(member: ts.TypeElement): Member {
-  const text = commentOf(member);
-  const plain = member
-    .getText()
-    .replace(/^readonly /, '')
-    .replace(/;$/, '');
-  const literal = ts.isPropertySignature(member) && member.type && literalIn(member.type);
-  if (!literal || !literal.members.some((inner) => commentOf(inner) !== ''))
-    return { code: plain, text, members: [] };
-  const [before, after] = [
-    plain.slice(0, plain.indexOf('{')).trimEnd(),
-    plain.slice(plain.lastIndexOf('}') + 1),
-  ];
-  return { code: `${before} { … }${after}`, text, members: literal.members.map(memberOf) };
-}
-
-/** The type that is written out in another, where it is the only one. */
-function literalIn(type: ts.TypeNode): ts.TypeLiteralNode | undefined {
-  const found: ts.TypeLiteralNode[] = [];
-  const visit = (node: ts.Node) => {
-    if (ts.isTypeLiteralNode(node)) found.push(node);
-    else ts.forEachChild(node, visit);
-  };
-  visit(type);
-  return found.length === 1 ? found[0] : undefined;
-}
-
-function commentOf(node: ts.Node): string {
-  return ts
-    .getJSDocCommentsAndTags(node)
-    .filter(ts.isJSDoc)
-    .map(({ comment }) => textOf(comment))
-    .join('\n\n');
-}
-
-function textOf(comment: ts.JSDocTag['comment']): string {
-  return ts.getTextOfJSDocComment(comment) ?? '';
 }

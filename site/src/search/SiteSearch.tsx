@@ -65,7 +65,11 @@ export function SiteSearch() {
       {found?.library && (
         <>
           <h2>{searchWords.inLibrary}</h2>
-          <FoundList pages={found.library} />
+          {found.library.length > 0 ? (
+            <FoundList pages={found.library} />
+          ) : (
+            <p>{searchWords.notInLibrary}</p>
+          )}
         </>
       )}
     </div>
@@ -75,10 +79,10 @@ export function SiteSearch() {
 function FoundList({ pages }: { readonly pages: readonly FoundPage[] }) {
   return (
     <ul class="found">
-      {pages.map(({ url, title, excerpt }) => (
+      {pages.map(({ url, title, about }) => (
         <li key={url}>
           <a href={url}>{title}</a>
-          <p>{excerpt}</p>
+          <p>{about}</p>
         </li>
       ))}
     </ul>

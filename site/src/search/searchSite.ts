@@ -2,7 +2,8 @@
 export interface FoundPage {
   readonly url: string;
   readonly title: string;
-  readonly excerpt: string;
+  /** What the page is for, or what stands at the place. */
+  readonly about: string;
 }
 
 /** Which pages are searched: those for the bench, with guides, calculators and formulas, or the library's reference. */
@@ -11,7 +12,7 @@ export type Part = 'bench' | 'library';
 interface Found {
   readonly url: string;
   readonly excerpt: string;
-  readonly meta: { readonly title?: string };
+  readonly meta: { readonly title?: string; readonly about?: string };
   /** Headings of the page with what was found below them. */
   readonly sub_results: readonly {
     readonly url: string;
@@ -44,7 +45,7 @@ export async function searchSite(
 }
 
 function asPage({ url, meta, excerpt }: Found): FoundPage {
-  return { url, title: meta.title ?? url, excerpt: textOf(excerpt) };
+  return { url, title: meta.title ?? url, about: meta.about ?? textOf(excerpt) };
 }
 
 /** A page of the reference holds many names: each that was found leads to its own place. */
@@ -53,7 +54,7 @@ function asPlaces(found: Found): readonly FoundPage[] {
   return found.sub_results.map(({ url, title, excerpt }) => ({
     url,
     title: title === page.title ? title : `${title} (${page.title})`,
-    excerpt: textOf(excerpt),
+    about: textOf(excerpt),
   }));
 }
 
