@@ -75,7 +75,13 @@ test('the library is searched where that is asked for, by itself, each name in i
     links.map((link) => link.getAttribute('href')),
   );
   for (const href of hrefs) expect(href).toContain('/reference/');
+  // A name that no page for the bench has is found there unasked.
   await page.getByRole('checkbox').uncheck();
+  await page.fill('#wanted', 'drawingEnvelope');
+  await expect
+    .poll(() => inLibrary.allTextContents())
+    .toContain('drawingEnvelope (@truesweep/core/envelope)');
+  await page.fill('#wanted', 'stumble');
   await expect.poll(() => inLibrary.count()).toBe(0);
 });
 

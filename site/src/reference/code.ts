@@ -13,11 +13,19 @@ export function declarationHtml(code: string, hrefOf: HrefOf): string {
   return code
     .split(pieces)
     .map((piece) => {
-      if (/^\/[*/]/.test(piece)) return `<i>${escaped(piece)}</i>`;
+      if (/^\/[*/]/.test(piece)) return `<i>${escaped(remark(piece))}</i>`;
       const href = /^[A-Z]/.test(piece) ? hrefOf(piece) : undefined;
       return href ? `<a href="${href}">${piece}</a>` : escaped(piece);
     })
     .join('');
+}
+
+/** A comment in one line, without the signs of a doc comment. */
+function remark(comment: string): string {
+  return comment
+    .replace(/^\/\*+\s*|\s*\*\/$/g, '// ')
+    .replace(/\s*\n\s*\*?\s*/g, ' ')
+    .replace(/\s*\/\/ $/, '');
 }
 
 /** An example as HTML, its comments set apart. */

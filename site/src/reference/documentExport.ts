@@ -30,10 +30,13 @@ export interface Documented {
   readonly place: string;
 }
 
+/** The tags of a doc comment that the reference shows. */
+const shown = ['param', 'returns', 'throws', 'example'];
+
 /**
  * What the reference says of an export.
  *
- * @throws Error where it has no doc comment.
+ * @throws Error where it has no doc comment, or one with a tag that would be lost.
  */
 export function documentExport(
   name: string,
@@ -42,6 +45,11 @@ export function documentExport(
   place: string,
 ): Documented {
   const tags = ts.getJSDocTags(declaration);
+  const unknown = tags.find(({ tagName }) => !shown.includes(tagName.text));
+  if (unknown)
+    throw new Error(
+      `${name} has the tag @${unknown.tagName.text}; the reference shows ${shown.join(', ')} only.`,
+    );
   const textsOf = (tag: string) =>
     tags.filter(({ tagName }) => tagName.text === tag).map(({ comment }) => textOf(comment));
   const text = commentOf(declaration);

@@ -92,7 +92,10 @@ function FoundList({ pages }: { readonly pages: readonly FoundPage[] }) {
 async function searchParts({ text, inLibrary }: Wanted): Promise<FoundPages> {
   const base = import.meta.env.BASE_URL.replace(/\/$/, '');
   const bench = await searchSite(text, 'bench', base);
-  return inLibrary ? { bench, library: await searchSite(text, 'library', base) } : { bench };
+  if (!inLibrary && bench.length > 0) return { bench };
+  const library = await searchSite(text, 'library', base);
+  // What the bench's pages have nothing of is told by the library unasked, if it has.
+  return inLibrary || library.length > 0 ? { bench, library } : { bench };
 }
 
 function fromAddress(): Wanted {
