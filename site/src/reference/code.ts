@@ -22,10 +22,8 @@ export function declarationHtml(code: string, hrefOf: HrefOf): string {
 
 /** A comment in one line, without the signs of a doc comment. */
 function remark(comment: string): string {
-  return comment
-    .replace(/^\/\*+\s*|\s*\*\/$/g, '// ')
-    .replace(/\s*\n\s*\*?\s*/g, ' ')
-    .replace(/\s*\/\/ $/, '');
+  const doc = /^\/\*[\s*]*([\s\S]*?)[\s*]*\*\/$/.exec(comment)?.[1];
+  return doc === undefined ? comment : `// ${doc.replace(/\s*\n[\s*]*/g, ' ')}`;
 }
 
 /** An example as HTML, its comments set apart. */
