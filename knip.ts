@@ -31,7 +31,12 @@ const config: KnipConfig = {
     // The build puts `plainElements.ts` in place of Preact's runtime.
     'packages/drawings': { entry: [...entriesOf('drawings'), 'src/plainElements.ts'] },
     site: {
-      entry: ['src/content/docs/**/*.mdx', 'src/offline/serviceWorker.ts', 'integrations/*.mjs'],
+      entry: [
+        'src/content/docs/**/*.mdx',
+        'src/offline/serviceWorker.ts',
+        'src/navigation/unfoldOwnGroup.ts',
+        'integrations/*.mjs',
+      ],
       project: ['src/**', 'integrations/**'],
     },
   },

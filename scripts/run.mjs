@@ -100,7 +100,7 @@ async function install() {
   );
 }
 
-const notInputs = new Set(['node_modules', 'dist', '.astro', 'reference']);
+const notInputs = new Set(['node_modules', 'dist', '.astro']);
 
 function addFiles(hash, path) {
   if (statSync(path).isDirectory()) {

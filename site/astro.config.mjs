@@ -2,13 +2,12 @@ import { fileURLToPath } from 'node:url';
 import preact from '@astrojs/preact';
 import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
-import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
 
 import { offline } from './integrations/offline.mjs';
 import { securityPolicy } from './integrations/securityPolicy.mjs';
+import { libraries } from './src/reference/tasks.ts';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const packages = ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'];
 
 export default defineConfig({
   vite: {
@@ -17,6 +16,7 @@ export default defineConfig({
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
       alias: [
+        { find: '@preact/signals', replacement: fromRoot('site/integrations/noSignals.mjs') },
         { find: /^@truesweep\/(\w+)$/, replacement: fromRoot('packages/$1/src/index.ts') },
         { find: /^@truesweep\/(\w+)\/(\w+)$/, replacement: fromRoot('packages/$1/src/$2.ts') },
       ],
@@ -29,29 +29,15 @@ export default defineConfig({
     starlight({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
-      customCss: ['theme', 'forms', 'judging', 'way', 'shelf', 'print'].map(
+      customCss: ['theme', 'forms', 'judging', 'way', 'shelf', 'documentation', 'print'].map(
         (name) => `./src/styles/${name}.css`,
       ),
-      // Long lines wrap: on a phone nothing has to be pushed aside.
-      components: { Search: './src/search/Search.astro' },
-      expressiveCode: { defaultProps: { wrap: true } },
-      plugins: [
-        starlightTypeDoc({
-          entryPoints: packages.map((name) => fromRoot(`packages/${name}`)),
-          tsconfig: fromRoot('tsconfig.json'),
-          output: 'reference',
-          sidebar: { label: 'Library reference', collapsed: true },
-          errorOnEmptyDocumentation: true,
-          typeDoc: {
-            entryPointStrategy: 'packages',
-            // A package's README is for those who meet it by itself.
-            packageOptions: { entryPoints: ['src/index.ts'], disableSources: true, readme: 'none' },
-            // The type check is a step of its own, before this one.
-            skipErrorChecking: true,
-            disableSources: true,
-          },
-        }),
-      ],
+      components: {
+        Search: './src/search/Search.astro',
+        PageTitle: './src/search/PageTitle.astro',
+        MarkdownContent: './src/formulas/MarkdownContent.astro',
+      },
+      routeMiddleware: './src/navigation/unfoldOwnGroup.ts',
       sidebar: [
         { label: 'The job', link: '/' },
         { slug: 'cautions' },
@@ -61,6 +47,7 @@ export default defineConfig({
         {
           label: 'Calculators',
           items: [
+            { slug: 'calculators', label: 'All calculators' },
             { slug: 'calculators/find-the-terminals', label: 'Find the terminals' },
             { slug: 'calculators/plan-the-hook-up', label: 'Plan the hook-up' },
             { slug: 'calculators/expected-readings', label: 'Expected readings' },
@@ -75,6 +62,7 @@ export default defineConfig({
         {
           label: 'At the bench',
           items: [
+            { slug: 'how-to', label: 'All guides' },
             { slug: 'how-to/test-a-sensor' },
             { slug: 'how-to/record-a-sweep' },
             { slug: 'how-to/read-the-verdict' },
@@ -85,6 +73,7 @@ export default defineConfig({
         {
           label: 'Understand it',
           items: [
+            { slug: 'concepts', label: 'All explanations' },
             { slug: 'concepts/loaded-divider' },
             { slug: 'concepts/what-an-instrument-shows' },
             { slug: 'concepts/evidence-and-verdict' },
@@ -93,6 +82,7 @@ export default defineConfig({
         {
           label: 'Formulas',
           items: [
+            { slug: 'formulas', label: 'All formulas' },
             { slug: 'formulas/circuit', label: 'The bench circuit' },
             { slug: 'formulas/uncertainty', label: 'Windows and uncertainty' },
             { slug: 'formulas/instruments', label: 'Instruments and recordings' },
@@ -102,6 +92,7 @@ export default defineConfig({
         {
           label: 'For developers',
           items: [
+            { slug: 'developers', label: 'Everything for developers' },
             { slug: 'developers/first-steps' },
             { slug: 'developers/many-recordings' },
             { slug: 'developers/browser-and-worker' },
@@ -109,7 +100,18 @@ export default defineConfig({
             { slug: 'developers/stability' },
           ],
         },
-        typeDocSidebarGroup,
+        {
+          label: 'Library reference',
+          items: [
+            { label: 'Packages and entries', link: '/reference/' },
+            ...libraries.flatMap(({ name, entries }) =>
+              entries.map(({ path }) => {
+                const entry = path ? `${name}/${path}` : name;
+                return { label: entry, link: `/reference/${entry}/` };
+              }),
+            ),
+          ],
+        },
         { slug: 'changelog' },
       ],
     }),

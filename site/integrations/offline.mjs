@@ -20,17 +20,13 @@ export function offline() {
       },
       'astro:build:done': async ({ dir, logger }) => {
         const kept = (await builtFiles(dir)).filter((path) => isKept(pathBelow(dir, path)));
-        const entries = await Promise.all(
-          kept.map(async (path) => ({
-            url: base + pathBelow(dir, path).replace(/(^|\/)index\.html$/, '$1'),
-            revision: await revisionOf(dir, path),
-          })),
-        );
+        const lines = await Promise.all(kept.map((path) => lineOf(dir, path)));
         await build({
           configFile: false,
           logLevel: 'warn',
           define: {
-            precacheEntries: JSON.stringify(entries),
+            keptBelow: JSON.stringify(base),
+            keptFiles: JSON.stringify(lines.join('\n')),
             'process.env.NODE_ENV': '"production"',
           },
           build: {
@@ -46,17 +42,18 @@ export function offline() {
             },
           },
         });
-        logger.info(`${entries.length} files are kept for use without a connection`);
+        logger.info(`${lines.length} files are kept for use without a connection`);
       },
     },
   };
 }
 
-/** What changes with a file: its name where the build gives it a hash, else one of what it contains. */
-async function revisionOf(dir, path) {
-  if (pathBelow(dir, path).startsWith('_astro/')) return null;
+/** The address of a file below the site's and, where the build gives its name no hash, one of what it contains, of 48 bits. */
+async function lineOf(dir, path) {
+  const below = pathBelow(dir, path);
+  if (below.startsWith('_astro/')) return below;
   const hash = createHash('sha256').update(await readFile(path));
-  return hash.digest('hex').slice(0, 16);
+  return `${below.replace(/(^|\/)index\.html$/, '$1')} ${hash.digest('base64url').slice(0, 8)}`;
 }
 
 /**

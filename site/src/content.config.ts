@@ -1,14 +1,14 @@
 import { defineCollection } from 'astro:content';
+import { docsLoader } from '@astrojs/starlight/loaders';
 import { docsSchema } from '@astrojs/starlight/schema';
-import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
 
 export const collections = {
   docs: defineCollection({
-    // The reference's own list of packages leads nowhere: the sidebar lists them.
-    loader: glob({
-      base: 'src/content/docs',
-      pattern: ['**/[^_]*.{md,mdx}', '!reference/README.md'],
+    loader: docsLoader(),
+    schema: docsSchema({
+      // Words of the trade that the page answers and doesn't contain: the search finds it by them.
+      extend: z.object({ searchedAs: z.array(z.string()).default([]) }),
     }),
-    schema: docsSchema(),
   }),
 };

@@ -38,14 +38,17 @@ function inlineSize(path: string): number {
   return kilobytes(bodies.join('\n'));
 }
 
-const calculators = readdirSync(join(built, 'calculators')).map((name) => `calculators/${name}/`);
+const calculators = readdirSync(join(built, 'calculators'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => `calculators/${name}/`);
 
-/** Pages with a form and what they may need in all, KB; the guided way holds every calculator, each fetched with its step. */
+/** Pages with a form or sliders and what they may need in all, KB; the guided way holds every calculator, each fetched with its step. */
 const forms: readonly (readonly [path: string, most: number])[] = [
   ...calculators
     .filter((path) => !path.endsWith('check-a-sweep/'))
     .map((path) => [path, 80] as const),
   ['guided-way/', 120],
+  ['concepts/loaded-divider/', 50],
 ];
 
 /** Changes each entry once, unfolds everything and presses what can be pressed. */
@@ -55,6 +58,9 @@ async function useAll(page: Page): Promise<void> {
     const text = await input.inputValue();
     await input.fill(`${text} `);
   }
+  for (const slider of await page.locator('input[type=range]:visible').all())
+    await slider.press('End');
+  for (const choice of await page.locator('input[type=radio]:visible').all()) await choice.check();
   // On the guided way the steps are gone through; what else can be pressed changes with them.
   const steps = page.locator('.way nav button');
   const buttons = (await steps.count()) > 0 ? steps : page.locator('.readings button:visible');
@@ -107,12 +113,18 @@ test('all scripts of the site are no more than they hold', () => {
     .filter((name) => name.endsWith('.js'))
     .filter((name) => !/^(sound|worn|too-slow|outboard-sensor)\./.test(name));
   const size = sizeOf([...names.map((name) => `_astro/${name}`), 'service-worker.js']);
-  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 217, goal: at most 200)`);
-  expect(size).toBeLessThanOrEqual(217);
+  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 219, goal: at most 200)`);
+  expect(size).toBeLessThanOrEqual(219);
 });
 
 test('a page of the documentation runs no script of ours', async () => {
-  for (const path of ['', 'cautions/', 'concepts/loaded-divider/', 'formulas/circuit/']) {
+  for (const path of [
+    '',
+    'cautions/',
+    'concepts/evidence-and-verdict/',
+    'formulas/circuit/',
+    'reference/core/',
+  ]) {
     const html = readFileSync(join(built, path, 'index.html'), 'utf8');
     expect(html, path).not.toContain('astro-island');
   }

@@ -18,10 +18,10 @@ const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
   .filter((path) => path.endsWith('index.html'));
 
-/** Every page but the library's reference, which a program writes. */
+/** Every page, but of the library's reference, whose pages one component writes, only its front, its longest and one of each further kind. */
 const mainPages = files
-  .filter((path) => !path.startsWith('reference/'))
   .map((path) => path.slice(0, -'index.html'.length))
+  .filter((path) => !/^reference\/(?!$|core\/$|core\/score\/$|wording\/$)/.test(path))
   .sort();
 
 test.each(mainPages)(
@@ -76,8 +76,46 @@ test('no link of the site leads nowhere, to a page or to a place in it', () => {
     }
   }
   expect([...new Set(broken)]).toEqual([]);
-  expect(pages.size).toBeGreaterThan(400);
-  expect(links).toBeGreaterThan(10_000);
+  expect(pages.size).toBeGreaterThan(60);
+  expect(links).toBeGreaterThan(4000);
+});
+
+test('formulas lead to the calculators and explanations that use them, and those lead back', () => {
+  const linksOf = (path: string) => {
+    const html = readFileSync(join(built, path, 'index.html'), 'utf8');
+    // Of a page of formulas each formula by itself; of another what stands in its content.
+    const sections = [
+      ...html.matchAll(/<section class="formula" id="([^"]*)">([\s\S]*?)<\/section>/g),
+    ];
+    const parts =
+      sections.length > 0
+        ? sections.map(([, id, text]) => [`${path}#${id}`, text!])
+        : [[path, html]];
+    return parts.map(([from, text]) => ({
+      from: from!,
+      to: [...text!.matchAll(/href="\/truesweep\/([^"]*)"/g)].map(([, href]) => href!),
+    }));
+  };
+  const pathsIn = (folder: string) =>
+    files
+      .filter((path) => path.startsWith(`${folder}/`) && path !== `${folder}/index.html`)
+      .map((path) => path.slice(0, -'index.html'.length));
+  const formulas = pathsIn('formulas').flatMap(linksOf);
+  const users = [...pathsIn('calculators'), ...pathsIn('concepts')].flatMap(linksOf);
+  const oneWay: string[] = [];
+  for (const formula of formulas)
+    for (const path of formula.to.filter((to) => /^(calculators|concepts)\/./.test(to)))
+      if (!users.find(({ from }) => from === path)?.to.includes(formula.from))
+        oneWay.push(`${path} has no link to ${formula.from}`);
+  for (const user of users) {
+    const behind = user.to.filter((to) => /^formulas\/\w+\/#/.test(to));
+    expect(behind.length, `${user.from} names its formulas`).toBeGreaterThan(0);
+    for (const formula of behind)
+      if (!formulas.find(({ from }) => from === formula)?.to.includes(user.from))
+        oneWay.push(`${formula} has no link to ${user.from}`);
+  }
+  expect(oneWay).toEqual([]);
+  expect(formulas.length).toBeGreaterThan(25);
 });
 
 test('in forced colours verdict, fields and drawings keep their borders and lines', async () => {
@@ -100,7 +138,27 @@ test('in forced colours verdict, fields and drawings keep their borders and line
   expect(styles.line).not.toBe(styles.paper);
 });
 
-test('the reference has a page for what entries beside the main ones offer', () => {
-  for (const name of ['drawings/svg/functions/curvesvg', 'jobs/node/functions/loadjob'])
-    expect(files).toContain(`reference/truesweep/${name}/index.html`);
+test('each export of each entry is documented in one place at length, and the entry’s page leads there', () => {
+  const lists = new URL('../package/exports/', import.meta.url);
+  const astray: string[] = [];
+  for (const list of readdirSync(lists)) {
+    const entry = list.replace(/\.txt$/, '').replace('.', '/');
+    const path = `reference/${entry}/index.html`;
+    const html = readFileSync(join(built, path), 'utf8');
+    for (const line of readFileSync(new URL(list, lists), 'utf8').trim().split('\n')) {
+      const name = line.replace(/^type /, '');
+      const places = placesOf(name, entry.split('/')[0]!);
+      const isHere = places.includes(path);
+      const leads = new RegExp(`href="[^"]*#${name}"`).test(html);
+      if (places.length !== 1 || !(isHere || leads)) astray.push(`${entry}: ${name}`);
+    }
+  }
+  expect(astray).toEqual([]);
 });
+
+/** The pages of a package's reference that document a name. */
+function placesOf(name: string, library: string): readonly string[] {
+  return files
+    .filter((path) => path.startsWith(`reference/${library}/`))
+    .filter((path) => readFileSync(join(built, path), 'utf8').includes(` id="${name}"`));
+}

@@ -1,4 +1,4 @@
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { openPage, scriptsRun } from './openPage.js';
 
@@ -23,3 +23,78 @@ test('what is searched for from any page is found, in the browser', async () => 
   await expect.poll(() => page.getByRole('status').textContent()).toBe('No page has that.');
   expect(complaints).toEqual([]);
 });
+
+/** What people at a bench search for, each with a page that answers it. */
+const searches = [
+  ['stumble', 'how-to/test-a-sensor/'],
+  ['hesitation', 'how-to/test-a-sensor/'],
+  ['flat spot', 'calculators/make-dirt-visible/'],
+  ['idle', 'calculators/set-the-closed-position/'],
+  ['adjustment', 'calculators/set-the-closed-position/'],
+  ['multimeter', 'calculators/which-instrument/'],
+  ['oscilloscope', 'calculators/which-instrument/'],
+  ['TPS', 'how-to/test-a-sensor/'],
+  ['throttle position sensor', 'how-to/test-a-sensor/'],
+  ['limp', 'how-to/test-a-sensor/'],
+  ['trouble code', 'how-to/read-the-verdict/'],
+  ['dead spot', 'calculators/check-a-sweep/'],
+  ['glitch', 'calculators/check-a-sweep/'],
+  ['intermittent', 'how-to/read-the-verdict/'],
+  ['pinout', 'calculators/find-the-terminals/'],
+  ['ohmmeter', 'calculators/find-the-terminals/'],
+  ['bad ground', 'calculators/supply-and-ground-drop/'],
+  ['voltage drop', 'calculators/supply-and-ground-drop/'],
+  ['scan tool', 'calculators/bench-to-vehicle/'],
+  ['reference voltage', 'calculators/expected-readings/'],
+  ['resistor', 'calculators/plan-the-hook-up/'],
+  ['potentiometer', 'concepts/loaded-divider/'],
+  ['sample rate', 'how-to/record-a-sweep/'],
+  ['offline', 'how-to/work-without-a-connection/'],
+  ['safety', 'cautions/'],
+] as const;
+
+test('words of the bench lead to guides, calculators and concepts first, never to the library', async () => {
+  const { page } = await openPage(browser, 'search/');
+  const astray: string[] = [];
+  for (const [word, wanted] of searches) {
+    const found = await addressesFor(page, word);
+    if (!found.slice(0, 3).includes(wanted)) astray.push(`${word}: ${found.slice(0, 5).join(' ')}`);
+    expect(found.filter((path) => path.startsWith('reference/'))).toEqual([]);
+  }
+  expect(astray).toEqual([]);
+});
+
+test('the library is searched where that is asked for, by itself, each name in its place', async () => {
+  const { page } = await openPage(browser, 'search/?q=loadingErrors&library=');
+  const inLibrary = page.locator('h2 + .found a');
+  await expect.poll(() => inLibrary.count()).toBeGreaterThan(0);
+  expect(await inLibrary.first().getAttribute('href')).toMatch(
+    /reference\/core\/model\/#loadingErrors$/i,
+  );
+  const hrefs = await inLibrary.evaluateAll((links) =>
+    links.map((link) => link.getAttribute('href')),
+  );
+  for (const href of hrefs) expect(href).toContain('/reference/');
+  // A name that no page for the bench has is found there unasked.
+  await page.getByRole('checkbox').uncheck();
+  await page.fill('#wanted', 'drawingEnvelope');
+  await expect
+    .poll(() => inLibrary.allTextContents())
+    .toContain('drawingEnvelope (@truesweep/core/envelope)');
+  await page.fill('#wanted', 'stumble');
+  await expect.poll(() => inLibrary.count()).toBe(0);
+});
+
+/** Where a search leads, the best first, below the site's own address. */
+async function addressesFor(page: Page, word: string): Promise<readonly string[]> {
+  await page.goto(`${inject('site')}search/?${new URLSearchParams({ q: word })}`);
+  await expect
+    .poll(() => page.locator('p[role=status]').textContent(), { message: word })
+    .not.toBe('');
+  return await page
+    .locator('.found a')
+    .evaluateAll(
+      (links, site) => links.map((link) => (link as HTMLAnchorElement).href.slice(site.length)),
+      inject('site'),
+    );
+}

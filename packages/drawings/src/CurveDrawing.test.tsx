@@ -27,6 +27,26 @@ test('without windows the curve stands alone', () => {
   expect(svg).not.toContain('The window is');
 });
 
+test('a curve to compare with is dashed, and the difference stands below with its unit', () => {
+  const unloaded = expectedCurve({ ...circuit, load: {} });
+  const loaded = expectedCurve({ ...circuit, load: { pullDown: 5000 } });
+  const svg = renderToString(<CurveDrawing id="line" curve={loaded} compared={unloaded} />);
+  expect(svg.match(/class="compared"/g)).toHaveLength(1);
+  expect(svg).toContain('>Lower by, mV</text>');
+  const most = loaded.volts.reduce((sum, volts, i) => Math.max(sum, unloaded.volts[i]! - volts), 0);
+  expect(svg).toContain(`at most ${Math.round(most * 1000)}\u00a0mV off the dashed line`);
+  expect(svg).not.toMatch(/NaN|undefined/);
+});
+
+test('two curves in one have no difference, and curves of other points are refused', () => {
+  const svg = renderToString(<CurveDrawing id="line" curve={curve} compared={curve} />);
+  expect(svg).toContain('at most 0\u00a0V off');
+  const fewer = expectedCurve(circuit, 5);
+  expect(() => renderToString(<CurveDrawing id="line" curve={curve} compared={fewer} />)).toThrow(
+    expect.objectContaining({ code: 'length-mismatch', path: 'props.compared.travel' }),
+  );
+});
+
 test('markers are drawn with their words', () => {
   const markers = [{ travel: 0.3, volts: 1.4, label: '1.4 V at 30 %' }];
   const svg = renderToString(<CurveDrawing id="line" curve={curve} markers={markers} />);

@@ -1,4 +1,4 @@
-import { checkText, listOf } from '@truesweep/core';
+import { type Curve, checkText, InputError, listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import { curve as aCurve, checkProps, number, windows as someWindows } from './checkProps.js';
@@ -12,7 +12,7 @@ import { Words } from './Words.js';
 
 /**
  * The expected reading over travel as a diagram: axes with their units, the curve, and the windows as
- * bars at the closed and the open stop.
+ * bars at the closed and the open stop; where it is compared with another, that one dashed and the difference below.
  *
  * It is SVG with presentation attributes only, in the colour of the text around it, and renders in
  * Node as in a page.
@@ -32,9 +32,12 @@ export function CurveDrawing(props: CurveDrawingProps) {
     curve: aCurve,
     'windows?': someWindows,
     'markers?': listOf({ travel: number, volts: number, label: checkText }),
+    'compared?': aCurve,
   });
-  const { id, curve, windows, markers } = props;
-  const layout = curveLayout(curve, windows, markers);
+  const { id, curve, windows, markers, compared } = props;
+  checkAlike(curve, compared);
+  const layout = curveLayout(curve, windows, markers, compared);
+  const difference = layout.compared?.difference;
   const range = (stop: 'closed' | 'open') =>
     windows && {
       low: quantityText(windows[stop].low, 'V'),
@@ -51,9 +54,10 @@ export function CurveDrawing(props: CurveDrawingProps) {
         last: quantityText(curve.volts.at(-1), 'V'),
         ...(closed && { closed }),
         ...(open && { open }),
+        ...(difference && { difference: quantityText(difference.largest, 'V') }),
       })}
       width={layout.width}
-      height={layout.height}
+      height={layout.height + (difference?.height ?? 0)}
     >
       <Axes
         plot={layout.plot}
@@ -66,6 +70,9 @@ export function CurveDrawing(props: CurveDrawingProps) {
       {layout.windows.map((window) => (
         <WindowMark key={window.stop} {...window} labelY={layout.plot.top - 34} />
       ))}
+      {layout.compared && (
+        <path class="compared" d={polyline(layout.compared.line)} stroke-dasharray="6 4" />
+      )}
       <path class="curve" d={polyline(layout.line)} stroke-width="2" />
       {layout.markers.map(({ x, y, label, onLeft }) => (
         <g key={label} class="marker">
@@ -79,6 +86,31 @@ export function CurveDrawing(props: CurveDrawingProps) {
           </Words>
         </g>
       ))}
+      {difference && (
+        <g class="difference" transform={`translate(0,${layout.height})`}>
+          <Axes
+            plot={difference.plot}
+            height={difference.height}
+            upTicks={difference.voltTicks}
+            acrossTicks={layout.travelTicks}
+            up={`${drawingWords.difference}, ${difference.voltUnit}`}
+            across={`${drawingWords.travel}, %`}
+          />
+          <path d={polyline(difference.line)} stroke-width="2" />
+        </g>
+      )}
     </Figure>
+  );
+}
+
+/** Refuses a curve to compare with that is not at the travels of the drawn one. */
+function checkAlike({ travel }: Curve, compared: Curve | undefined): void {
+  if (!compared) return;
+  const others = compared.travel;
+  if (others.length === travel.length && travel.every((at, i) => at === others[i])) return;
+  throw new InputError(
+    'length-mismatch',
+    'props.compared.travel',
+    `props.compared has ${others.length} points; it must have the ${travel.length} travels of props.curve.`,
   );
 }

@@ -17,7 +17,7 @@ import { plainNumber } from './plainNumber.js';
 import { polyline } from './polyline.js';
 import { toHundredths } from './toHundredths.js';
 import { tracePlot } from './tracePlot.js';
-import { voltAxis } from './voltAxis.js';
+import { voltEnds } from './voltEnds.js';
 import { Words } from './Words.js';
 
 /** Numbers closer than this would cover each other. */
@@ -50,7 +50,7 @@ export function PassesDrawing(props: PassesDrawingProps) {
   });
   const { id, curve, passes, findings, width } = props;
   const plot = tracePlot(width);
-  const volts = voltAxis(curve.volts, ...passes.flatMap(({ low, high }) => [low, high]));
+  const volts = voltEnds(curve.volts, ...passes.flatMap(({ low, high }) => [low, high]));
   const across = linearScale([0, 1], [plot.left, plot.right]);
   const up = linearScale(volts, [plot.bottom, plot.top]);
   const x = (travel: number) => toHundredths(across(Math.min(1.02, Math.max(-0.02, travel))));

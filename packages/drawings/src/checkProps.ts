@@ -66,16 +66,22 @@ const eachOf =
     checkFields(value, path, Object.fromEntries(known.map((name) => [`${name}?`, rule])));
   };
 
-export const circuit: FieldRule = (value, path) => {
-  try {
-    operatingPoint(value as Circuit, 0);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    const at = error.path.replace(/^circuit/, path);
-    const { code, place, cause } = error;
-    throw new InputError(code, at, error.message.replace(/^circuit/, path), place, { cause });
-  }
-};
+/** A rule by a check of core, whose refusals are told of the property instead of what the check calls it. */
+const by =
+  (named: string, check: (value: unknown) => void): FieldRule =>
+  (value, path) => {
+    try {
+      check(value);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const told = (text: string) =>
+        text.startsWith(named) ? path + text.slice(named.length) : text;
+      const { code, place, cause } = error;
+      throw new InputError(code, told(error.path), told(error.message), place, { cause });
+    }
+  };
+
+export const circuit = by('circuit', (value) => operatingPoint(value as Circuit, 0));
 
 export const point: FieldRules = {
   position: number,
@@ -86,8 +92,7 @@ export const point: FieldRules = {
   trackHeat: { above: determined, below: determined },
 };
 
-export const curve: FieldRule = (value, path) =>
-  checkExpectation({ curve: value }, path.replace(/\.curve$/, ''), ['curve']);
+export const curve = by('it.curve', (value) => checkExpectation({ curve: value }, 'it', ['curve']));
 
 export const windows: FieldRule = (value, path) =>
   checkExpectation({ windows: value }, path.replace(/\.windows$/, ''), ['windows']);

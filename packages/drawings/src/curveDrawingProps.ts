@@ -11,4 +11,9 @@ export interface CurveDrawingProps {
   readonly windows?: ExpectedWindows;
   /** Places that are pointed out; none when left out. */
   readonly markers?: readonly CurveMarker[];
+  /**
+   * A curve to compare with, V over the same travels: drawn dashed, and below, in a strip of its own, by how much `curve` is lower. None
+   * when left out.
+   */
+  readonly compared?: Curve;
 }

@@ -1,12 +1,12 @@
 import type { Curve, ExpectedWindows, ReadingWindow } from '@truesweep/core';
-import { nice, ticks } from 'd3-array';
-import { axisUnit } from './axisUnit.js';
+import { ticks } from 'd3-array';
 import type { Point } from './circuitLayout.js';
+import { type DifferenceLayout, differenceLayout } from './differenceLayout.js';
 import { linearScale } from './linearScale.js';
-import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
 import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
+import { voltAxis } from './voltAxis.js';
 
 /** A window of readings: the bar at its stop. */
 export interface PlacedWindow {
@@ -38,6 +38,8 @@ export interface CurveLayout {
   readonly line: readonly Point[];
   readonly windows: readonly PlacedWindow[];
   readonly markers: readonly (Point & { readonly label: string; readonly onLeft: boolean })[];
+  /** The curve that is compared with, and the strip below; left out where none is. */
+  readonly compared?: { readonly line: readonly Point[]; readonly difference: DifferenceLayout };
 }
 
 const size = { width: 384, height: 340 };
@@ -51,38 +53,48 @@ const besideStops = 12;
  * @param curve The output over travel.
  * @param windows The windows at both stops; left out where none are drawn.
  * @param markers Places pointed out.
+ * @param compared A curve at the same travels to compare with; left out where none is drawn.
  */
 export function curveLayout(
   curve: Curve,
   windows?: ExpectedWindows,
   markers: readonly CurveMarker[] = [],
+  compared?: Curve,
 ): CurveLayout {
   const both = windows ? [windows.closed, windows.open] : [];
   const volts = [
     ...curve.volts,
+    ...(compared?.volts ?? []),
     ...both.flatMap(({ low, high }) => [low, high]),
     ...markers.map((marker) => marker.volts),
   ];
   const largest = volts.reduce((most, value) => Math.max(most, value), 0);
   const travelScale = linearScale([0, 1], [plot.left + besideStops, plot.right - besideStops]);
-  const axis = nice(0, largest || 1, 5);
-  const voltScale = linearScale(axis, [plot.bottom, plot.top]);
+  const { y, voltTicks, voltUnit } = voltAxis(0, largest, 5, plot);
   const x = (at: number) => toHundredths(travelScale(at));
-  const y = (at: number) => toHundredths(voltScale(at));
-  const unit = axisUnit(axis[1], 'V');
+  const lineOf = ({ travel, volts: at }: Curve): readonly Point[] =>
+    Array.from(travel, (place, i) => ({ x: x(place), y: y(at[i] ?? 0) }));
+  const line = lineOf(curve);
   return {
     ...size,
     plot,
     travelTicks: ticks(0, 1, 5).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
-    voltTicks: ticks(...axis, 5).map((at) => ({ at: y(at), text: plainNumber(at / unit.divisor) })),
-    voltUnit: unit.name,
-    line: Array.from(curve.travel, (at, i) => ({ x: x(at), y: y(curve.volts[i] ?? 0) })),
+    voltTicks,
+    voltUnit,
+    line,
+    ...(compared && {
+      compared: {
+        line: lineOf(compared),
+        difference: differenceLayout(curve, compared, line, plot),
+      },
+    }),
     windows: windows ? (['closed', 'open'] as const).map((stop) => place(stop)) : [],
     markers: markers.map(({ travel, volts: at, label }) => ({
       x: x(travel),
       y: y(at),
       label,
-      onLeft: travel > 0.5,
+      // Beside the dashed line, which lies above, there is room below on the right, but for the edge.
+      onLeft: travel > (compared ? 0.8 : 0.5),
     })),
   };
 

@@ -9,7 +9,7 @@ import type { Tick } from './tick.js';
 import { toHundredths } from './toHundredths.js';
 import type { TraceDrawingProps } from './traceDrawingProps.js';
 import { hasRoomBeside, tracePlot } from './tracePlot.js';
-import { voltAxis } from './voltAxis.js';
+import { voltEnds } from './voltEnds.js';
 
 /** The whole sweep, where a stretch of it is drawn. */
 export interface WholeSweep {
@@ -79,7 +79,7 @@ export function traceLayout({
   const timeScale = linearScale([start, end], [plot.left, plot.right]);
   const volts = shown
     ? ([shown.low, shown.high] as const)
-    : voltAxis(
+    : voltEnds(
         drawn.low,
         drawn.high,
         behind?.high ?? [],

@@ -23,6 +23,7 @@ export const drawingWords = {
   closed: 'closed',
   open: 'open',
   curve: 'Expected reading over travel',
+  difference: 'Lower by',
   travel: 'Travel',
   time: 'Time',
   trace: 'The recorded sweep',
@@ -92,6 +93,8 @@ export interface CurveFacts {
   readonly closed?: { readonly low: string; readonly high: string };
   /** The window of the open stop; left out where none is drawn. */
   readonly open?: { readonly low: string; readonly high: string };
+  /** How far it is at most from the curve that it is compared with; left out where it is compared with none. */
+  readonly difference?: string;
 }
 
 /**
@@ -102,12 +105,14 @@ export interface CurveFacts {
  */
 export function curveSentence(facts: CurveFacts): string {
   return whole(facts, 'facts', () => {
-    const { first, last, closed, open } = facts;
+    const { first, last, closed, open, difference } = facts;
     const windows =
       closed && open
         ? say` The window is ${closed.low} to ${closed.high} closed and ${open.low} to ${open.high} open.`
         : '';
-    return say`The reading goes from ${first} closed to ${last} open.${windows}`;
+    const compared =
+      difference === undefined ? '' : say` It is at most ${difference} off the dashed line.`;
+    return say`The reading goes from ${first} closed to ${last} open.${windows}${compared}`;
   });
 }
 

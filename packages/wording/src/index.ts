@@ -76,6 +76,12 @@ export {
   noBenchLoadLabels,
 } from './dirtEntries.js';
 export {
+  type DividerFacts,
+  type DividerSentences,
+  dividerSentences,
+  dividerWords,
+} from './dividerWords.js';
+export {
   type CircuitFacts,
   type CurveFacts,
   circuitSentence,

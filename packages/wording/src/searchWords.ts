@@ -9,10 +9,13 @@ import { say } from './say.js';
 export const searchWords = {
   search: 'Search',
   wanted: 'Search the pages for',
+  alsoLibrary: 'Search the library too',
+  inLibrary: 'In the library',
+  notInLibrary: 'The library has nothing of that.',
 } as const satisfies Record<string, string>;
 
 /**
- * How many pages were found.
+ * How many pages, or places in them, were found.
  *
  * @example
  * foundSentence(0) // => 'No page has that.'

@@ -42,6 +42,7 @@ const madeOfFacts = [
   'wayWords',
   'carryWords',
   'dirtWords',
+  'dividerWords',
   'dropWords',
   'jobEntries',
   'limiterSentences',

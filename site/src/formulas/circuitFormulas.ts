@@ -3,6 +3,7 @@ import {
   chooseLimiter,
   derated,
   dirtEffect,
+  findPins,
   loadingErrors,
   operatingPoint,
   positionAt,
@@ -24,8 +25,51 @@ const largestLoading = () => loadingErrors(bench(0, { pullDown: 5000 })).fromUnl
 
 /** The bench circuit and its parts. */
 export const circuitFormulas: FormulaGroup = {
+  path: 'formulas/circuit',
   title: 'The bench circuit',
   formulas: [
+    {
+      id: 'contact-resistance',
+      title: 'What lies between track and wiper’s terminal',
+      tex: 'R_\\mathrm{c} = \\tfrac{1}{2}\\,(R_\\mathrm{aw}+R_\\mathrm{wb}-R_\\mathrm{ab})',
+      where: [
+        ['R_\\mathrm{ab}', 'ohmmeter’s reading between the ends of the track, Ω'],
+        [
+          'R_\\mathrm{aw},\\;R_\\mathrm{wb}',
+          'its readings from each end to the wiper, the throttle unmoved, Ω',
+        ],
+      ],
+      says: 'The pair whose reading stays while the throttle moves is the track; the third terminal is the wiper. The two readings to it make up the track, and go through the contact twice.',
+      source: 'Kirchhoff’s laws; own derivation.',
+      functions: ['findPins'],
+      usedBy: ['calculators/find-the-terminals'],
+      worked: {
+        given: '5 kΩ between the ends, 1 kΩ and 4.6 kΩ to the wiper',
+        steps: ['(1 kΩ + 4.6 kΩ − 5 kΩ) / 2', '600 Ω / 2'],
+        byLibrary: () => {
+          const reading = (a: string, b: string, at: 'closed' | 'open', ohms: number) => ({
+            between: [a, b] as const,
+            at,
+            ohms,
+          });
+          const found = findPins(
+            ['A', 'B', 'C'],
+            [
+              reading('A', 'B', 'closed', 5000),
+              reading('A', 'B', 'open', 5000),
+              reading('A', 'C', 'closed', 1000),
+              reading('A', 'C', 'open', 4600),
+              reading('B', 'C', 'closed', 4600),
+              reading('B', 'C', 'open', 1000),
+            ],
+            { fraction: 0.01, ohms: 1 },
+          );
+          const track = found.kind === 'potentiometer' ? found.tracks[0] : undefined;
+          return track?.series?.value ?? Number.NaN;
+        },
+        unit: 'Ω',
+      },
+    },
     {
       id: 'wiper-position',
       title: "The wiper's place on the track",
@@ -41,9 +85,10 @@ export const circuitFormulas: FormulaGroup = {
       says: 'A straight line, as for a track whose resistance grows evenly with the angle.',
       source: 'Common practice, no source.',
       functions: ['positionAt'],
+      usedBy: ['calculators/expected-readings', 'calculators/bench-to-vehicle'],
       worked: {
         given: 'stops at 10 % and 90 % of the track, throttle a quarter open',
-        byFormula: () => 0.1 * 0.75 + 0.9 * 0.25,
+        steps: ['10 % · (1 − 0.25) + 90 % · 0.25', '7.5 % + 22.5 %'],
         byLibrary: () => positionAt({ track: 5000, closedPosition: 0.1, openPosition: 0.9 }, 0.25),
         unit: '%',
       },
@@ -62,9 +107,14 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'Voltage divider; T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 6 (chapter from memory).',
       functions: ['operatingPoint', 'expectedCurve'],
+      usedBy: [
+        'calculators/expected-readings',
+        'calculators/plan-the-hook-up',
+        'concepts/loaded-divider',
+      ],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 90 %',
-        byFormula: () => (5 * 0.9 * 5000) / 6000,
+        steps: ['5 V · 0.9 · 5 kΩ / (1 kΩ + 5 kΩ)', '5 V · 4.5 kΩ / 6 kΩ'],
         byLibrary: () => outputAt(bench(1000, {}), 0.9),
         unit: 'V',
       },
@@ -81,9 +131,18 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'L. Rosen, "A new network theorem", Journal of the IEE 62, 1924; Millman’s theorem is its one-node case.',
       functions: ['operatingPoint', 'expectedCurve', 'expectedWindows'],
+      usedBy: [
+        'calculators/expected-readings',
+        'calculators/plan-the-hook-up',
+        'calculators/make-dirt-visible',
+        'concepts/loaded-divider',
+      ],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 50 %, load of 10 kΩ to common',
-        byFormula: () => 5 / 3500 / (1 / 3500 + 1 / 2500 + 1 / 10e3),
+        steps: [
+          '(5 V / 3.5 kΩ + 0 V / 2.5 kΩ + 0 V / 10 kΩ) / (1 / 3.5 kΩ + 1 / 2.5 kΩ + 1 / 10 kΩ)',
+          '1.429 mA / 0.7857 mS',
+        ],
         byLibrary: () => outputAt(bench(1000, { pullDown: 10e3 }), 0.5),
         unit: 'V',
       },
@@ -99,12 +158,10 @@ export const circuitFormulas: FormulaGroup = {
       says: 'For a light load it is largest at two thirds of the travel, about 15 % of m. With a limiting resistor the ends move too: then the whole circuit is computed.',
       source: 'I. E. Irodov, Problems in General Physics, problem 3.180.',
       functions: ['loadingErrors'],
+      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider'],
       worked: {
         given: 'm = 1, at 68.9 % of the track, where it is largest',
-        byFormula: () => {
-          const x = largestLoading().position;
-          return (x ** 2 * (1 - x)) / (1 + x * (1 - x));
-        },
+        steps: ['1 · 0.689² · (1 − 0.689) / (1 + 1 · 0.689 · (1 − 0.689))', '0.1476 / 1.214'],
         byLibrary: () => largestLoading().volts / 5,
         unit: '%',
       },
@@ -118,11 +175,37 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'Thévenin’s theorem; T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10.',
       functions: ['sourceResistance'],
+      usedBy: ['calculators/which-instrument', 'concepts/loaded-divider'],
       worked: {
         given: '1 kΩ, 5 kΩ, wiper at 50 %',
-        byFormula: () => (2500 * 3500) / 6000,
+        steps: ['0.5 · 5 kΩ · ((1 − 0.5) · 5 kΩ + 1 kΩ) / (5 kΩ + 1 kΩ)', '2.5 kΩ · 3.5 kΩ / 6 kΩ'],
         byLibrary: () => sourceResistance(bench(1000, {}), 0.5),
         unit: 'Ω',
+      },
+    },
+    {
+      id: 'loaded-output',
+      title: 'Reading with a load, and what the load takes',
+      tex: 'V = V_0\\,\\frac{R_\\mathrm{L}}{R_\\mathrm{w}+R_\\mathrm{L}},\\qquad \\Delta V = V_0\\,\\frac{R_\\mathrm{w}}{R_\\mathrm{w}+R_\\mathrm{L}}',
+      where: [
+        ['V_0', 'reading without the load, V'],
+        ['R_\\mathrm{w}', 'resistance that the load sees, Ω'],
+        ['R_\\mathrm{L}', 'load from the wiper to common, Ω'],
+        ['\\Delta V', 'by how much the load lowers the reading, V'],
+      ],
+      says: 'The whole hook-up is one source behind one resistance, and the load divides with it. It gives what Millman’s theorem gives.',
+      source:
+        'Thévenin’s theorem; T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10.',
+      functions: ['operatingPoint', 'sourceResistance'],
+      usedBy: ['calculators/expected-readings', 'concepts/loaded-divider'],
+      worked: {
+        given: '5 V, 1 kΩ, 5 kΩ, wiper at 50 %, load of 10 kΩ to common: the reading',
+        steps: [
+          '(5 V · 0.5 · 5 kΩ / 6 kΩ) · 10 kΩ / (2.5 kΩ · 3.5 kΩ / 6 kΩ + 10 kΩ)',
+          '2.083 V · 10 kΩ / (1.458 kΩ + 10 kΩ)',
+        ],
+        byLibrary: () => outputAt(bench(1000, { pullDown: 10e3 }), 0.5),
+        unit: 'V',
       },
     },
     {
@@ -137,13 +220,13 @@ export const circuitFormulas: FormulaGroup = {
       says: 'With an input of 10 MΩ dirt of 10 kΩ moves the reading by a thousandth only: a heavier load makes it show. A wiper that lifts lets the reading go where the load pulls it.',
       source: 'Voltage divider of dirt and load; no further source.',
       functions: ['dirtEffect', 'chooseBenchLoad'],
+      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider'],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 50 %, load of 10 MΩ, dirt of 10 kΩ',
-        byFormula: () => {
-          const behind = (2500 * 3500) / 6000;
-          const clean = ((5 * 2500) / 6000) * (10e6 / (behind + 10e6));
-          return (-clean * 10e3) / (behind + 10e3 + 10e6);
-        },
+        steps: [
+          '−(5 V · 2.5 kΩ / 6 kΩ) · 10 MΩ / (2.5 kΩ · 3.5 kΩ / 6 kΩ + 10 MΩ) · 10 kΩ / (2.5 kΩ · 3.5 kΩ / 6 kΩ + 10 kΩ + 10 MΩ)',
+          '−2.083 V · 10 kΩ / (1.458 kΩ + 10 kΩ + 10 MΩ)',
+        ],
         byLibrary: () => {
           const { dirty } = dirtEffect(bench(1000, { pullDown: 10e6 }), 0.5, 10e3);
           return dirty.kind === 'change' ? dirty.volts : Number.NaN;
@@ -159,9 +242,10 @@ export const circuitFormulas: FormulaGroup = {
       says: 'The worst mistake feeds the wiper’s terminal while the wiper stands at the grounded end: then nothing but the limiting resistor limits. The library goes through all mistakes, places and ratings.',
       source: 'Ohm’s law; the list of mistakes is common practice, no source.',
       functions: ['chooseLimiter', 'wrongConnections'],
+      usedBy: ['calculators/plan-the-hook-up'],
       worked: {
         given: '5 V, 5 mA',
-        byFormula: () => 5 / 0.005,
+        steps: ['5 V / 5 mA'],
         byLibrary: () => {
           const rated = { amps: 0.005, shortTerm: 0.005 };
           const choice = chooseLimiter(bench(0, {}), { wiper: rated });
@@ -178,9 +262,10 @@ export const circuitFormulas: FormulaGroup = {
       says: 'Three figures; the standard’s one exception is 920, which the formula makes 919. E3 to E24 are a table of their own.',
       source: 'IEC 60063.',
       functions: ['preferredValues', 'preferredValue'],
+      usedBy: ['calculators/plan-the-hook-up', 'calculators/make-dirt-visible'],
       worked: {
         given: 'E96, the value next above 1.01 kΩ (i = 1)',
-        byFormula: () => 10 * Math.round(100 * 10 ** (1 / 96)),
+        steps: ['10 Ω · round(100 · 10^(1 / 96))', '10 Ω · 102'],
         byLibrary: () => preferredValue(1010, 'E96', 'up'),
         unit: 'Ω',
       },
@@ -198,9 +283,10 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'Straight-line derating as data sheets state it; the library’s tests compare published ones.',
       functions: ['derated'],
+      usedBy: [],
       worked: {
         given: '1 W up to 40 °C, nothing left at 135 °C, at 70 °C',
-        byFormula: () => (135 - 70) / (135 - 40),
+        steps: ['1 W · (135 °C − 70 °C) / (135 °C − 40 °C)', '1 W · 65 °C / 95 °C'],
         byLibrary: () => derated({ watts: 1, fullTo: 40, zeroAt: 135 }, 70),
         unit: 'W',
       },

@@ -14,11 +14,14 @@ export interface Formula {
   readonly source: string;
   /** Functions of the library that it stands in. */
   readonly functions: readonly string[];
+  /** Addresses of the calculators and explanations that it stands behind, without slashes around them; they lead back to it. */
+  readonly usedBy: readonly string[];
   readonly worked: {
     /** With which numbers. */
     readonly given: string;
-    /** What the formula, written out, gives with them, and what the library gives. */
-    readonly byFormula: () => number;
+    /** The formula with the numbers put in, and what that comes to bit by bit; each line has the value of the one before, within its rounding. */
+    readonly steps: readonly string[];
+    /** What the library gives with them. */
     readonly byLibrary: () => number;
     readonly unit?: QuantityUnit;
     /** Digits that are shown; 3 when left out. */
@@ -26,8 +29,10 @@ export interface Formula {
   };
 }
 
-/** Formulas that belong together. */
+/** Formulas that belong together, on a page of their own. */
 export interface FormulaGroup {
+  /** The page's address, without slashes around it. */
+  readonly path: string;
   readonly title: string;
   readonly formulas: readonly Formula[];
 }

@@ -14,6 +14,7 @@ import type { FormulaGroup } from './formula.js';
 
 /** What an instrument shows, and what a recording can show. */
 export const instrumentFormulas: FormulaGroup = {
+  path: 'formulas/instruments',
   title: 'Instruments and recordings',
   formulas: [
     {
@@ -27,9 +28,15 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'The dropout begins at any moment of an interval. A recording whose interval is longer than the dropout shows it by luck only.',
       source: 'Geometry of a uniformly placed stretch; no further source.',
       functions: ['chanceOfSamples', 'chanceOfReading'],
+      usedBy: [
+        'calculators/which-instrument',
+        'calculators/check-a-sweep',
+        'concepts/what-an-instrument-shows',
+        'concepts/evidence-and-verdict',
+      ],
       worked: {
         given: '2 ms of dropout, a sample every 5 ms',
-        byFormula: () => 2 / 5,
+        steps: ['min(1, 2 ms / 5 ms)'],
         byLibrary: () =>
           chanceOfSamples(
             Float64Array.from({ length: 101 }, (_, i) => i / 200),
@@ -49,9 +56,15 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'For passes that are independent of each other.',
       source: 'Elementary probability.',
       functions: ['chanceInPasses', 'shortestShown'],
+      usedBy: [
+        'calculators/which-instrument',
+        'calculators/check-a-sweep',
+        'concepts/what-an-instrument-shows',
+        'concepts/evidence-and-verdict',
+      ],
       worked: {
         given: '40 % in each of 3 passes',
-        byFormula: () => 1 - 0.6 ** 3,
+        steps: ['1 − (1 − 0.4)³', '1 − 0.216'],
         byLibrary: () => chanceInPasses(0.4, 3),
         unit: '%',
       },
@@ -67,9 +80,10 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'From a uniform prior for the chance of a pass; for one pass more it is Laplace’s rule of succession. It says whether a spot that vanished after cleaning may only have been missed.',
       source: 'P.-S. Laplace, 1774 (from memory).',
       functions: ['chanceAllMissed', 'compareSweeps'],
+      usedBy: ['concepts/evidence-and-verdict'],
       worked: {
         given: 'seen on 6 of 6 passes, 6 passes more',
-        byFormula: () => [1, 2, 3, 4, 5, 6].reduce((chance, j) => (chance * j) / (7 + j), 1),
+        steps: ['1 / 8 · 2 / 9 · 3 / 10 · 4 / 11 · 5 / 12 · 6 / 13', '720 / 1235520'],
         byLibrary: () => chanceAllMissed(6, 6, 6),
         unit: '%',
       },
@@ -86,9 +100,10 @@ export const instrumentFormulas: FormulaGroup = {
       source:
         'Fourier transform of a rectangular window; the 60 dB of data sheets is this at ± 0.1 % of line frequency.',
       functions: ['integratorRejection', 'digitalDisplay'],
+      usedBy: ['calculators/which-instrument', 'concepts/what-an-instrument-shows'],
       worked: {
         given: '60 Hz over 20 ms',
-        byFormula: () => Math.abs(Math.sin(Math.PI * 1.2) / (Math.PI * 1.2)),
+        steps: ['|sin(π · 60 Hz · 20 ms) / (π · 60 Hz · 20 ms)|', '|sin(3.77) / 3.77|'],
         byLibrary: () => integratorRejection(60, 0.02).passed,
         unit: '%',
       },
@@ -107,15 +122,13 @@ export const instrumentFormulas: FormulaGroup = {
       source:
         'Second-order movement; IEC 60268-17 states such a movement by 99 % in 300 ms and an overshoot of 1 % to 1.5 %.',
       functions: ['moveNeedle', 'movementOf', 'needleDisplay'],
+      usedBy: ['calculators/which-instrument', 'concepts/what-an-instrument-shows'],
       worked: {
         given: 'a step, 300 ms after it, for 99 % in 300 ms and 1.25 % of overshoot',
-        byFormula: () => {
-          const [w, z] = [13.511912562533, 0.8127169864287];
-          const wd = w * Math.sqrt(1 - z * z);
-          const t = 0.3;
-          const decay = Math.exp(-z * w * t);
-          return 1 - decay * (Math.cos(wd * t) + ((z * w) / wd) * Math.sin(wd * t));
-        },
+        steps: [
+          '1 − exp(−3.2944083) · (cos(2.3618498) + 1.3948424 · sin(2.3618498))',
+          '1 − 0.03709 · (−0.7109 + 0.981)',
+        ],
         byLibrary: () =>
           moveNeedle(movementOf(0.3, 0.0125), { deflection: 0, speed: 0 }, [1, 1], 0.3).deflection,
         unit: '%',
@@ -132,9 +145,10 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'Above it the input no longer follows.',
       source: 'First-order low-pass; the library’s tests compare a published instrument manual.',
       functions: ['inputCorner', 'probedInput'],
+      usedBy: ['concepts/what-an-instrument-shows'],
       worked: {
         given: '500 kΩ, 150 pF',
-        byFormula: () => 1 / (2 * Math.PI * 500e3 * 150e-12),
+        steps: ['1 / (2 · π · 500 kΩ · 150 pF)', '1 / 471.2 µs'],
         byLibrary: () => inputCorner(500e3, 150e-12),
         unit: 'Hz',
       },
@@ -147,9 +161,10 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'From 10 % to 90 % of a step, for one pole.',
       source: 'Step response of one pole; the rule 0.35/B is from memory.',
       functions: ['riseTime'],
+      usedBy: [],
       worked: {
         given: '20 MHz',
-        byFormula: () => Math.log(9) / (2 * Math.PI * 20e6),
+        steps: ['ln(9) / (2 · π · 20 MHz)', '2.197 / 125.7 MHz'],
         byLibrary: () => riseTime(20e6),
         unit: 's',
       },
@@ -166,9 +181,10 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'Until the capacitor is within half a step of the final value.',
       source: 'Charging of a capacitor; half a step as usual in data sheets.',
       functions: ['settlingTime', 'settlingError'],
+      usedBy: [],
       worked: {
         given: '10 kΩ, 14 pF, 10 bit',
-        byFormula: () => 10e3 * 14e-12 * Math.log(2 ** 11),
+        steps: ['10 kΩ · 14 pF · ln(2¹¹)', '140 ns · 7.625'],
         byLibrary: () => settlingTime(10e3, 14e-12, 10),
         unit: 's',
       },
@@ -184,9 +200,10 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'Two conventions: steps between the codes, or full scale at the highest code. Data says which; half a step lies between them.',
       source: 'Both from memory.',
       functions: ['adcCount', 'adcRatio'],
+      usedBy: [],
       worked: {
         given: 'half of the reference, 10 bit, counted in steps',
-        byFormula: () => Math.floor(2 ** 10 * 0.5),
+        steps: ['⌊2¹⁰ · 0.5⌋'],
         byLibrary: () => adcCount(0.5, 10, 'steps').count,
       },
     },

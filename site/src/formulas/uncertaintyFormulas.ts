@@ -5,6 +5,7 @@ const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, loa
 
 /** Tolerances, windows and uncertainty. */
 export const uncertaintyFormulas: FormulaGroup = {
+  path: 'formulas/uncertainty',
   title: 'Windows and uncertainty',
   formulas: [
     {
@@ -18,9 +19,14 @@ export const uncertaintyFormulas: FormulaGroup = {
       says: 'A resistive network’s output is a quotient of two straight lines in each resistance, so the extremes lie at the corners: all corners are computed, nothing is approximated.',
       source: 'Own derivation; checked against random draws within the tolerances.',
       functions: ['expectedWindows', 'expectedBand'],
+      usedBy: [
+        'calculators/expected-readings',
+        'calculators/check-a-sweep',
+        'concepts/evidence-and-verdict',
+      ],
       worked: {
         given: '5 V ± 2 %, nothing else in doubt: highest open reading',
-        byFormula: () => 5 * 1.02,
+        steps: ['5 V · (1 + 2 %)'],
         byLibrary: () => expectedWindows(circuit, { source: 0.02 }).open.high,
         unit: 'V',
       },
@@ -37,9 +43,10 @@ export const uncertaintyFormulas: FormulaGroup = {
       says: 'For parts that are independent of each other.',
       source: 'JCGM 100:2008 (GUM), equation 10.',
       functions: ['outputUncertainty', 'combineUncertainties'],
+      usedBy: ['calculators/expected-readings'],
       worked: {
         given: 'two parts that move the reading by 30 mV and 40 mV',
-        byFormula: () => Math.sqrt(0.03 ** 2 + 0.04 ** 2),
+        steps: ['√((30 mV)² + (40 mV)²)'],
         byLibrary: () =>
           combineUncertainties([
             { name: 'one', sensitivity: 1, uncertainty: 0.03 },
@@ -56,9 +63,10 @@ export const uncertaintyFormulas: FormulaGroup = {
       says: 'Where nothing is known but the limits, every value within them is taken as equally likely.',
       source: 'JCGM 100:2008 (GUM), 4.3.7.',
       functions: ['outputUncertainty'],
+      usedBy: ['calculators/expected-readings'],
       worked: {
         given: '5 V ± 2 % at the open stop, straight from the source',
-        byFormula: () => (5 * 0.02) / Math.sqrt(3),
+        steps: ['5 V · 2 % / √(3)', '100 mV / 1.732'],
         byLibrary: () => outputUncertainty(circuit, { source: 0.02 }, 1).uncertainty,
         unit: 'V',
       },
@@ -74,9 +82,10 @@ export const uncertaintyFormulas: FormulaGroup = {
       says: 'Few readings make a wider interval: Student’s distribution with these degrees of freedom.',
       source: 'Welch–Satterthwaite; JCGM 100:2008 (GUM), equation G.2b.',
       functions: ['combineUncertainties'],
+      usedBy: [],
       worked: {
         given: 'two inputs of the same size, each from five readings',
-        byFormula: () => 2 ** 2 / (1 / 4 + 1 / 4),
+        steps: ['(√(2) · 10 mV)⁴ / ((10 mV)⁴ / 4 + (10 mV)⁴ / 4)', '4 / (1 / 4 + 1 / 4)'],
         byLibrary: () =>
           combineUncertainties([
             { name: 'one', sensitivity: 1, uncertainty: 0.01, degreesOfFreedom: 4 },

@@ -10,6 +10,7 @@ import type { FormulaGroup } from './formula.js';
 
 /** From the bench to the vehicle, and the shape of the curve. */
 export const vehicleFormulas: FormulaGroup = {
+  path: 'formulas/vehicle',
   title: 'Vehicle and shape',
   formulas: [
     {
@@ -23,9 +24,10 @@ export const vehicleFormulas: FormulaGroup = {
       says: 'What stays the same is the wiper’s place, not the voltage: a ratio of the two feeds alone forgets the limiting resistor and the loads.',
       source: 'Own derivation from the circuit.',
       functions: ['carryToVehicle', 'carryToBench', 'positionAtOutput'],
+      usedBy: ['calculators/bench-to-vehicle'],
       worked: {
         given: 'bench of 6 V, 1 kΩ, 5 kΩ that shows 1 V; vehicle of 5 V, no loads',
-        byFormula: () => 5 * (1 / ((6 * 5000) / 6000)),
+        steps: ['5 V · (1 V / (6 V · 5 kΩ / (1 kΩ + 5 kΩ)))', '5 V · 1 V / 5 V'],
         byLibrary: () => {
           const carried = carryToVehicle(
             { volts: 1 },
@@ -49,9 +51,10 @@ export const vehicleFormulas: FormulaGroup = {
       says: 'Right to one count, 0.4 %. The closed throttle does not show 0 %.',
       source: 'SAE J1979, parameter 0x11 (scaling; the complement is from memory).',
       functions: ['absoluteThrottlePercent', 'throttlePercentRatio'],
+      usedBy: ['calculators/bench-to-vehicle'],
       worked: {
         given: '0.8 V of a reference of 5 V',
-        byFormula: () => Math.round(255 * (0.8 / 5)) / 255,
+        steps: ['round(255 · 0.8 V / 5 V) / 255', '41 / 255'],
         byLibrary: () => absoluteThrottlePercent(0.8 / 5).percent / 100,
         unit: '%',
       },
@@ -64,9 +67,10 @@ export const vehicleFormulas: FormulaGroup = {
       says: 'The closed throttle shows 0 %, the open one therefore less than 100 %.',
       source: 'SAE J1979, parameter 0x45 (from memory).',
       functions: ['relativeThrottlePercent'],
+      usedBy: ['calculators/bench-to-vehicle'],
       worked: {
         given: 'half of the reference, a tenth of it learned as closed',
-        byFormula: () => Math.round(255 * 0.4) / 255,
+        steps: ['round(255 · (0.5 − 0.1)) / 255', '102 / 255'],
         byLibrary: () => relativeThrottlePercent(0.5, 0.1).percent / 100,
         unit: '%',
       },
@@ -83,9 +87,10 @@ export const vehicleFormulas: FormulaGroup = {
       says: 'The ground drop lifts the bottom of the track, the supply drop lowers its top; between them it is a straight line. The unit does not see what lies between its own ground and the battery.',
       source: 'Kirchhoff’s voltage law.',
       functions: ['supplyAndGroundDrop'],
+      usedBy: ['calculators/supply-and-ground-drop'],
       worked: {
         given: '5 V, 4.86 V at the sensor, 95 mV of ground drop: error at the bottom',
-        byFormula: () => 0.095 / 5,
+        steps: ['95 mV / 5 V'],
         byLibrary: () =>
           supplyAndGroundDrop({ reference: 5, referenceAtSensor: 4.86, sensorGround: 0.095 })
             .bottomError,
@@ -105,9 +110,10 @@ export const vehicleFormulas: FormulaGroup = {
       says: 'A straight line through two readings; read again and repeat.',
       source: 'Linear interpolation.',
       functions: ['closedSetting'],
+      usedBy: ['calculators/set-the-closed-position'],
       worked: {
         given: '620 mV, after 2° 700 mV, wanted 500 mV',
-        byFormula: () => (2 * (0.5 - 0.62)) / (0.7 - 0.62),
+        steps: ['2° · (500 mV − 620 mV) / (700 mV − 620 mV)', '2° · (−120 mV) / 80 mV'],
         byLibrary: () => {
           const turn = closedSetting(0.62, 0.5, { kind: 'second-reading', degrees: 2, volts: 0.7 });
           return turn.kind === 'turn' ? turn.degrees : Number.NaN;
@@ -127,10 +133,11 @@ export const vehicleFormulas: FormulaGroup = {
       source:
         'Standard term of potentiometer data sheets; the source is named at `independentLinearity` in the library reference.',
       functions: ['independentLinearity', 'shapeOf'],
+      usedBy: [],
       worked: {
         given: 'readings of 0, 0.4, 0.2, 0.6 at four even places: between the outermost parallels',
         // The best parallels have the slope 0.1 and pass through the 2nd and 3rd reading: half of 0.3.
-        byFormula: () => (0.4 - 0.1 - (0.2 - 0.2)) / 2,
+        steps: ['((0.4 − 0.1 · 1) − (0.2 − 0.1 · 2)) / 2', '0.3 / 2'],
         byLibrary: () => {
           const found = independentLinearity({
             shaft: Float64Array.of(0, 1, 2, 3),

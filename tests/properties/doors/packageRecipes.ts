@@ -278,7 +278,7 @@ export const drawingsRecipes: Recipes = {
     args: () => {
       const { curve, windows } = expected();
       const markers = [{ travel: 0.5, volts: 2, label: 'here' }];
-      return [{ id: 'curve', curve, windows, markers }];
+      return [{ id: 'curve', curve, windows, markers, compared: curve }];
     },
     call: drawn('CurveDrawing'),
   },

@@ -63,6 +63,20 @@ const window = { low: '330 mV', high: '505 mV' };
 const stop = { position: '10 %', reading: '417 mV' };
 const limiter = { smallest: '1 kΩ', preferred: '1 kΩ', spanLost: '17 %', power: '0.25 W' };
 const ends = ['A', 'B'];
+const divider = {
+  source: '5 V',
+  limiter: '1 kΩ',
+  track: '5 kΩ',
+  load: '10 kΩ',
+  position: '67 %',
+  above: '33 %',
+  unloaded: '2.79 V',
+  seen: '1.48 kΩ',
+  loaded: '2.43 V',
+  off: '360 mV',
+  part: '7.2 %',
+  most: { position: '81.7 %', off: '393 mV' },
+};
 
 /** Every function of wording, those that stand in its maps by the map's name and their key. */
 export const wordingRecipes: Recipes = {
@@ -115,6 +129,8 @@ export const wordingRecipes: Recipes = {
   'dirtWords.noneNeeded': ofTexts('4 mV'),
   'dirtWords.chosen': ofTexts('180 kΩ', 'from the signal to common'),
   'dirtWords.not': ofTexts('shows less than you can see'),
+  'dividerWords.off': ofTexts('10 kΩ', '360 mV'),
+  dividerSentences: of(divider),
   'dropWords.matters': of({ worst: '2 %', criterion: '1 %' }),
   'dropWords.small': of({ worst: '0.4 %', criterion: '1 %' }),
   'dropWords.fromBattery': ofTexts('1 %'),

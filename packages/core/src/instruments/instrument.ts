@@ -136,6 +136,7 @@ export interface ControlUnit {
   readonly debounce: Seconds;
 }
 
+/** Whatever the wiper’s signal is looked at with; its `kind` tells which. */
 export type Instrument = DigitalMeter | NeedleMeter | Oscilloscope | Logger | ControlUnit;
 
 /** What a result rests on that nobody told. */

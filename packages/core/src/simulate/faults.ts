@@ -60,6 +60,7 @@ export interface RoughTrack {
   readonly volts: Volts;
 }
 
+/** What can be wrong with a simulated sensor, its leads or its surroundings; its `kind` tells which. */
 export type SimulatedFault =
   | WornSpot
   | LooseConnection

@@ -28,6 +28,7 @@ export interface Snap {
   readonly restitution: Fraction;
 }
 
+/** What the throttle of a simulated sweep does; its `kind` tells which. */
 export type SimulatedMovement = Hold | Turn | Snap;
 
 /** Travel over time: a piece of a movement of known length. */
