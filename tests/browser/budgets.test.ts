@@ -51,20 +51,29 @@ const forms: readonly (readonly [path: string, most: number])[] = [
   ['concepts/loaded-divider/', 50],
 ];
 
-/** Changes each entry once, unfolds everything and presses what can be pressed. */
+/** Unfolds everything, changes each entry once and presses what can be pressed. */
 async function useAll(page: Page): Promise<void> {
-  for (const summary of await page.locator('.readings summary').all()) await summary.click();
-  for (const input of await page.locator('.readings .entry input').all()) {
+  const unfold = () =>
+    page.locator('.readings details').evaluateAll((folded) => {
+      for (const one of folded) (one as HTMLDetailsElement).open = true;
+    });
+  await unfold();
+  for (const input of await page.locator('.readings .entry input:visible').all()) {
     const text = await input.inputValue();
     await input.fill(`${text} `);
   }
-  for (const slider of await page.locator('input[type=range]:visible').all())
-    await slider.press('End');
-  for (const choice of await page.locator('input[type=radio]:visible').all()) await choice.check();
   // On the guided way the steps are gone through; what else can be pressed changes with them.
-  const steps = page.locator('.way nav button');
-  const buttons = (await steps.count()) > 0 ? steps : page.locator('.readings button:visible');
-  for (const button of await buttons.all()) await button.click();
+  const onward = page.locator('.way .onward .main');
+  if ((await page.locator('.way').count()) > 0)
+    while ((await onward.count()) > 0) {
+      await onward.click();
+      await page.waitForTimeout(300);
+      await unfold();
+    }
+  // The last one first: one that makes room for something else changes what follows it.
+  else
+    for (const button of (await page.locator('.readings button:visible').all()).reverse())
+      if (await button.isVisible()) await button.click();
   await page.waitForTimeout(500);
 }
 
@@ -101,10 +110,10 @@ test('check-a-sweep needs no more script with its worker than it holds', async (
   );
   const size = inlineSize(path) + sizeOf(scripts);
   console.log(
-    `${path} ${size.toFixed(1)} KB with its worker (holds: at most 138, goal: at most 120), layout shift ${shift.sum.toFixed(4)}`,
+    `${path} ${size.toFixed(1)} KB with its worker (holds: at most 136, goal: at most 130), layout shift ${shift.sum.toFixed(4)}`,
   );
   expect(scripts.some((name) => name.includes('worker'))).toBe(true);
-  expect(size).toBeLessThanOrEqual(138);
+  expect(size).toBeLessThanOrEqual(136);
   expect(shift.sum, shift.shifted.join('\n')).toBeLessThan(0.02);
 });
 
@@ -113,8 +122,8 @@ test('all scripts of the site are no more than they hold', () => {
     .filter((name) => name.endsWith('.js'))
     .filter((name) => !/^(sound|worn|too-slow|outboard-sensor)\./.test(name));
   const size = sizeOf([...names.map((name) => `_astro/${name}`), 'service-worker.js']);
-  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 219, goal: at most 200)`);
-  expect(size).toBeLessThanOrEqual(219);
+  console.log(`all scripts: ${size.toFixed(1)} KB (holds: at most 261, goal: at most 200)`);
+  expect(size).toBeLessThanOrEqual(261);
 });
 
 test('a page of the documentation runs no script of ours', async () => {

@@ -38,7 +38,7 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
     await expect.poll(() => heading(page)).toBe(name);
     // The heading has the focus, so that reading goes on from there.
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H2');
-    await page.locator('.way .answer, .way .ticks').first().waitFor();
+    await page.locator('.way :is(.answer, .ticks, .drop)').first().waitFor();
     expect(await violationsOf(page), name).toEqual([]);
   };
   expect(await violationsOf(page)).toEqual([]);

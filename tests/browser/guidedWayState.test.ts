@@ -27,7 +27,7 @@ async function openWay(context: BrowserContext): Promise<Page> {
 async function goTo(page: Page, name: string): Promise<void> {
   await page.locator('.way nav summary').click();
   await page.locator('.way nav button', { hasText: name }).first().click();
-  await page.locator('.way .answer').waitFor();
+  await page.locator('.way :is(.answer, .drop, .ticks)').first().waitFor();
 }
 
 /** Unfolds the entries that the step does not ask for. */

@@ -66,6 +66,7 @@ test('no link of the site leads nowhere, to a page or to a place in it', () => {
       const link = new URL(href!.replaceAll('&amp;', '&'), address);
       const place = decodeURIComponent(link.hash.slice(1));
       link.hash = '';
+      link.search = '';
       const page = pages.get(link.href);
       const file = join(built, decodeURIComponent(link.href.slice(base.length)));
       const leads = page

@@ -1,12 +1,9 @@
-import { line } from 'd3-shape';
 import type { Point } from './circuitLayout.js';
 
-const through = line<Point>(
-  ({ x }) => x,
-  ({ y }) => y,
-).digits(1);
+/** To a tenth: finer than a screen's pixel. */
+const tenths = (value: number): number => Math.round(value * 10) / 10;
 
 /** The path data of straight pieces from point to point. */
 export function polyline(points: readonly Point[]): string {
-  return through([...points]) ?? '';
+  return points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${tenths(x)},${tenths(y)}`).join('');
 }

@@ -17,7 +17,8 @@ import {
 import { carryHints, carryLabels, carryWords, entryHints, entryLabels } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { atStops, benchCircuit, benchEntries, benchNames } from './hookUp.js';
+import { atStops, benchCircuit } from './hookUp.js';
+import { benchEntries, benchNames } from './hookUpEntries.js';
 
 const entries = {
   benchReading: { unit: 'V', low: 0, high: 60, initial: '420 mV' },

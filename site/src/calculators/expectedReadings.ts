@@ -12,7 +12,8 @@ import {
 } from '@truesweep/core';
 import { entryHints, entryLabels, readingsWords } from '@truesweep/wording';
 import type { Form, Values } from '../forms/form.js';
-import { atStops, benchNames, hookUpEntries, tolerancesOf, wholeCircuit } from './hookUp.js';
+import { atStops, tolerancesOf, wholeCircuit } from './hookUp.js';
+import { benchNames, hookUpEntries } from './hookUpEntries.js';
 
 const tolerances = [
   'sourceTolerance',

@@ -22,7 +22,8 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { atStops, benchCircuit, benchEntries, benchNames } from './hookUp.js';
+import { atStops, benchCircuit } from './hookUp.js';
+import { benchEntries, benchNames } from './hookUpEntries.js';
 
 const entries = {
   ...benchEntries,

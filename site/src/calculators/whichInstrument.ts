@@ -16,7 +16,7 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
-import { hookUpEntries } from './hookUp.js';
+import { hookUpEntries } from './hookUpEntries.js';
 
 const { source, limiter, track, closedPosition, openPosition } = hookUpEntries;
 

@@ -11,7 +11,7 @@ import type { CalculatorProps } from '../forms/Calculator.js';
 import { EntryFields } from '../forms/EntryFields.js';
 import { namesOf, readForm } from '../forms/form.js';
 import { KeepEntries } from '../forms/KeepEntries.js';
-import { changesOf, useEntries } from '../forms/useEntries.js';
+import { useEntries } from '../forms/useEntries.js';
 import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { KeepOnShelf } from '../shelf/KeepOnShelf.js';
@@ -235,9 +235,10 @@ export function CheckSweep(
           link={isAsked ? link : undefined}
         />
       )}
-      {!isByJob && !isLooking && (
+      {!isByJob && (
         <details
           class="job-entries"
+          hidden={isLooking}
           open={isUnfolded}
           onToggle={(event) => setUnfolded(event.currentTarget.open)}
         >
@@ -252,10 +253,7 @@ export function CheckSweep(
               if (isMine) hold({ mine: JSON.stringify({ ...texts, [name]: text }) });
             }}
           />
-          <KeepOnShelf
-            texts={changesOf(jobForm, texts)}
-            onKept={(sensor) => hold({ sensor, mine: standing })}
-          />
+          <KeepOnShelf texts={texts} onKept={(sensor) => hold({ sensor, mine: standing })} />
           <KeepEntries
             link={link}
             onAgain={() => {

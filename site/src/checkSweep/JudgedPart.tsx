@@ -1,5 +1,5 @@
-import { judgeWords, reportWords } from '@truesweep/wording';
-import { useMemo } from 'preact/hooks';
+import { checkPageWords, judgeWords, reportWords } from '@truesweep/wording';
+import { useMemo, useState } from 'preact/hooks';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { KeepReport } from './KeepReport.js';
 import type { Judged, JudgedRecording } from './protocol.js';
@@ -39,7 +39,11 @@ function RecordingPart(props: {
   readonly worker: SweepWorker;
 }) {
   const { recording, index, worker } = props;
-  const { name, evidence, bounds, findings, hasPasses } = recording;
+  const { name, bounds, findings, hasPasses } = recording;
+  const [evidence, setEvidence] = useState<string>();
+  const unfold = () => {
+    if (evidence === undefined) void worker.writeEvidence(index).then(setEvidence);
+  };
   const [draw, drawPasses] = useMemo(
     () =>
       [
@@ -58,9 +62,13 @@ function RecordingPart(props: {
         draw={draw}
         drawPasses={hasPasses ? drawPasses : undefined}
       />
-      <details class="evidence">
+      <details class="evidence" onToggle={unfold}>
         <summary>{judgeWords.evidence}</summary>
-        <div dangerouslySetInnerHTML={{ __html: evidence }} />
+        {evidence === undefined ? (
+          <p role="status">{checkPageWords.looks}</p>
+        ) : (
+          <div dangerouslySetInnerHTML={{ __html: evidence }} />
+        )}
       </details>
     </section>
   );

@@ -1,7 +1,8 @@
 import type { FilingRecord } from '@truesweep/report';
 import { filingLabels, judgeWords } from '@truesweep/wording';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { KeptFile } from '../forms/KeptFile.js';
+import { keepFile } from '../forms/keepFile.js';
 import { fileName } from './fileName.js';
 import { LabelSheet } from './LabelSheet.js';
 import { localTime } from './localTime.js';
@@ -11,8 +12,6 @@ import type { SweepWorker } from './sweepWorker.js';
 const names = Object.keys(filingLabels) as readonly (keyof FilingRecord)[];
 /** A line of the record is no longer. */
 const longest = 120;
-/** The report waits for a short rest of the hand, ms. */
-const settleAfter = 300;
 
 /** What a judgement is filed by, and what is kept of it: the report, the job, a label; shared where the machine shares files. */
 export function KeepReport(props: {
@@ -28,16 +27,17 @@ export function KeepReport(props: {
     ...(props.serial && { serial: props.serial }),
     ...(props.machine && { machine: props.machine }),
   }));
-  const [report, setReport] = useState('');
-  useEffect(() => {
-    const timer = setTimeout(() => void worker.writeReport(record).then(setReport), settleAfter);
-    return () => clearTimeout(timer);
-  }, [worker, record]);
   const [first] = judged.recordings;
   if (!first) return null;
   const named = fileName(judged.title, first.verdict, record.at);
-  const file = () => new File([report], `${named}.report.html`, { type: 'text/html' });
-  const canShare = report !== '' && navigator.canShare?.({ files: [file()] }) === true;
+  const written = async () =>
+    new File([await worker.writeReport(record)], `${named}.report.html`, { type: 'text/html' });
+  const keep = async () => keepFile(await written());
+  const share = async () => {
+    const files = [await written()];
+    if (navigator.canShare?.({ files })) await navigator.share({ files, title: named });
+    else keepFile(files[0] as File);
+  };
   return (
     <section class="filing" aria-label={judgeWords.record}>
       <h2>{judgeWords.record}</h2>
@@ -56,16 +56,12 @@ export function KeepReport(props: {
         ))}
       </div>
       <p class="keep">
-        {report !== '' && (
-          <KeptFile name={`${named}.report.html`} type="text/html" text={report}>
-            {judgeWords.keepReport}
-          </KeptFile>
-        )}
-        {canShare && (
-          <button
-            type="button"
-            onClick={() => void navigator.share({ files: [file()], title: named }).catch(() => {})}
-          >
+        <button type="button" onClick={keep}>
+          {judgeWords.keepReport}
+        </button>
+        {'share' in navigator && (
+          // Who closes the sheet without sharing has decided.
+          <button type="button" onClick={() => void share().catch(() => {})}>
             {judgeWords.shareReport}
           </button>
         )}

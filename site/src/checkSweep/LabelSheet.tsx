@@ -17,7 +17,9 @@ export function LabelSheet(props: {
   const { title, recording, record, link } = props;
   const [code, setCode] = useState<string>();
   const address = new URL(link ?? '', location.href.replace(/[#?].*$/, '')).href;
+  const [isOpen, setOpen] = useState(false);
   useEffect(() => {
+    if (!isOpen) return;
     let isOver = false;
     void import('./squareCode.js').then(({ squareCode }) => {
       if (!isOver) setCode(squareCode(address));
@@ -25,7 +27,7 @@ export function LabelSheet(props: {
     return () => {
       isOver = true;
     };
-  }, [address]);
+  }, [address, isOpen]);
   const print = () => {
     const { classList } = document.documentElement;
     classList.add(printsLabel);
@@ -34,7 +36,7 @@ export function LabelSheet(props: {
   };
   const told = (['jobNumber', 'machine', 'serial', 'at'] as const).filter((name) => record[name]);
   return (
-    <details class="label">
+    <details class="label" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{judgeWords.label}</summary>
       <div class={`label-sheet ${recording.verdict}`}>
         <div>

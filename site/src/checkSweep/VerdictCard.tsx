@@ -9,10 +9,10 @@ export function VerdictCard({ recording }: { readonly recording: FirstRecording 
   const isTold = next.length > 0;
   return (
     <article class={`verdict-card ${verdict}`}>
-      <h3>
+      <h2>
         <VerdictSign verdict={verdict} />
         <strong>{verdictLabels[verdict]}</strong> <span class="of">{shortName(name)}</span>
-      </h3>
+      </h2>
       <p>
         {said} {recheck}
       </p>

@@ -1,13 +1,11 @@
 import { InputError } from '@truesweep/core';
-import type { FilingRecord } from '@truesweep/report';
 import { checkSweepWords, refusalSentence } from '@truesweep/wording';
-import { judgeFiles } from './judgeFiles.js';
+import { type JudgedFiles, judgeFiles } from './judgeFiles.js';
 import type { Answered, Asked } from './protocol.js';
-import { drawPasses, drawTrace, type Trace } from './trace.js';
+import { drawPasses, drawTrace } from './trace.js';
 
 // Reads, judges and draws away from the page, so that a long recording doesn't hold it up; its samples stay here.
-let traces: readonly Trace[] = [];
-let writeReport: ((record: FilingRecord) => string) | undefined;
+let judged: Extract<JudgedFiles, { kind: 'judged' }> | undefined;
 
 const answer = (answered: Answered): void => self.postMessage(answered);
 
@@ -40,8 +38,7 @@ async function judge(asked: Extract<Asked, { files: readonly File[] }>): Promise
         )
       : (await import('./openReport.js')).openReport(files);
   if (result.kind === 'opened') return answer(result);
-  traces = result.traces;
-  writeReport = result.report;
+  judged = result;
   answer({ kind: 'judged', judged: result.judged, job: result.job });
 }
 
@@ -60,10 +57,13 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
       }
       return answer({ kind: 'looked', looks });
     }
+    if (data.kind === 'judge' || data.kind === 'open-report') return await judge(data);
+    if (!judged) return;
     if (data.kind === 'report')
-      return answer({ kind: 'made', id: data.id, text: writeReport?.(data.record) ?? '' });
-    if (data.kind !== 'trace' && data.kind !== 'passes') return await judge(data);
-    const trace = traces[data.recording];
+      return answer({ kind: 'made', id: data.id, text: await judged.report(data.record) });
+    if (data.kind === 'evidence')
+      return answer({ kind: 'made', id: data.id, text: await judged.evidence(data.recording) });
+    const trace = judged.traces[data.recording];
     if (!trace) return;
     const name = `${data.kind}-${data.recording + 1}`;
     const text =

@@ -14,7 +14,7 @@ import {
   testTimeHint,
   testTimeLabels,
 } from '@truesweep/wording';
-import { benchNames, hookUpEntries } from '../calculators/hookUp.js';
+import { benchNames, hookUpEntries } from '../calculators/hookUpEntries.js';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
 import { momentEntries } from './momentEntries.js';

@@ -12,7 +12,7 @@ import {
   readJobRecording,
   writeJob,
 } from '@truesweep/jobs';
-import { type FilingRecord, type ReportRecording, reportHtml } from '@truesweep/report';
+import type { FilingRecord, ReportRecording } from '@truesweep/report';
 import { checkSweepWords, howRead } from '@truesweep/wording';
 import { isJobFile } from './chosenFiles.js';
 import type { GivenJob, Judged, Progress, ReadBy } from './protocol.js';
@@ -29,7 +29,9 @@ export type JudgedFiles =
       readonly job: Job;
       readonly traces: readonly Trace[];
       /** Writes the report, one HTML file, filed by what is said. */
-      readonly report: (record: FilingRecord) => string;
+      readonly report: (record: FilingRecord) => Promise<string>;
+      /** Writes what the judgement of a recording rests on, as HTML. */
+      readonly evidence: (index: number) => Promise<string>;
     };
 
 /**
@@ -52,7 +54,7 @@ export async function judgeFiles(
   const judged: Judged = {
     title: job.title,
     restsOn: restsOn(job, given),
-    recordings: read.map(({ recording, trace }, i) => shownRecording(recording, trace, job, i)),
+    recordings: read.map(({ recording, trace }) => shownRecording(recording, trace, job)),
     jobText: writeJob({ ...job, recordings: listed(job, read) }),
   };
   const recorded = read.map(({ recording }) => recording);
@@ -61,8 +63,23 @@ export async function judgeFiles(
     judged,
     job,
     traces: read.map(({ trace }) => trace),
-    report: (record) => reportHtml({ job, writtenAt, record, recordings: recorded }),
+    report: async (record) => {
+      const { writtenReport } = await import('./writtenReport.js');
+      return writtenReport(job, writtenAt, record, recorded);
+    },
+    evidence: async (index) => await evidenceOf(recorded, job, index),
   };
+}
+
+/** What the judgement of one of these recordings rests on; nothing where there is none. */
+export async function evidenceOf(
+  recordings: readonly Omit<ReportRecording, 'sweep'>[],
+  job: Job,
+  index: number,
+): Promise<string> {
+  const { drawnEvidence } = await import('./drawnEvidence.js');
+  const recording = recordings[index];
+  return recording ? drawnEvidence(recording, job, index) : '';
 }
 
 /** The job, which is the one file of JSON, and the others, which are recordings. */

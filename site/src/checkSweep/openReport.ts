@@ -13,7 +13,7 @@ import {
   reportOpenedSentence,
   verdictLabels,
 } from '@truesweep/wording';
-import type { JudgedFiles } from './judgeFiles.js';
+import { evidenceOf, type JudgedFiles } from './judgeFiles.js';
 import { restsOn } from './restsOn.js';
 import { shownRecording } from './shownRecording.js';
 import { traceOf } from './trace.js';
@@ -32,7 +32,7 @@ export function openReport(files: readonly NamedFile[]): Opened {
   const html = new TextDecoder().decode(file.bytes);
   const { job, writtenAt, recordings } = readReport(html, file.name);
   const expected = jobExpectation(job);
-  const opened = recordings.map((stored, i) => {
+  const opened = recordings.map((stored) => {
     const sweep = keptSweep(stored);
     const recorder = stored.recorder ?? jobRecorder(job);
     const score = sweep ? scoreSweep(sweep, expected, recorder, jobCriteria(job)) : stored.score;
@@ -41,7 +41,7 @@ export function openReport(files: readonly NamedFile[]): Opened {
     const trace = traceOf({ ...recording, sweep: sweep ?? drawnSweep(stored) }, expected);
     const again = sweep && verdictLabels[score.verdict];
     const recheck = recheckSentence(verdictLabels[stored.score.verdict], again);
-    return { trace, shown: { ...shownRecording(recording, trace, job, i), recheck } };
+    return { trace, recording, shown: { ...shownRecording(recording, trace, job), recheck } };
   });
   return {
     kind: 'judged',
@@ -56,7 +56,13 @@ export function openReport(files: readonly NamedFile[]): Opened {
     job,
     traces: opened.map(({ trace }) => trace),
     // As it was written: it is not this page's to change.
-    report: () => html,
+    report: async () => html,
+    evidence: async (index) =>
+      await evidenceOf(
+        opened.map(({ recording }) => recording),
+        job,
+        index,
+      ),
   };
 }
 

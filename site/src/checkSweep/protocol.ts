@@ -39,8 +39,6 @@ export interface JudgedRecording {
   readonly units: readonly UnitThatFits[];
   /** What became of it, where it comes from a report: whether it could be judged again, and how that compares. */
   readonly recheck?: string;
-  /** What that rests on, as HTML that was made from data of the core alone. */
-  readonly evidence: string;
   /** What of it can be seen. */
   readonly bounds: ViewBounds;
   /** Whether its passes can be laid over one another. */
@@ -121,6 +119,8 @@ export type Asked =
       readonly recording: number;
       readonly window: TraceWindow;
     }
+  /** To write what the judgement of a recording rests on. */
+  | { readonly kind: 'evidence'; readonly id: number; readonly recording: number }
   /** To write the report of what was judged. */
   | { readonly kind: 'report'; readonly id: number; readonly record: FilingRecord }
   | {
@@ -149,5 +149,5 @@ export type Answered =
   /** What is wrong, and what would be right. */
   | { readonly kind: 'refused'; readonly refusal: string }
   | { readonly kind: 'looked'; readonly looks: readonly Look[] }
-  /** A trace, or passes laid over one another, as SVG; or the report, as one HTML file. */
+  /** A trace, or passes laid over one another, as SVG; evidence, as HTML; or the report, as one HTML file. */
   | { readonly kind: 'made'; readonly id: number; readonly text: string };

@@ -1,9 +1,7 @@
 import { formatQuantity, type Score } from '@truesweep/core';
 import { type Job, jobCriteria } from '@truesweep/jobs';
-import { RecordingEvidence, type ReportRecording } from '@truesweep/report';
+import type { ReportRecording } from '@truesweep/report';
 import { findingPlaceSentence, scoreSentences } from '@truesweep/wording';
-import { h } from 'preact';
-import { renderToString } from 'preact-render-to-string';
 import type { JudgedRecording } from './protocol.js';
 import type { Trace } from './trace.js';
 
@@ -12,11 +10,9 @@ export function shownRecording(
   recording: Omit<ReportRecording, 'sweep'>,
   trace: Trace,
   job: Job,
-  index: number,
 ): JudgedRecording {
   const { name, score, sha256 } = recording;
   const criteria = jobCriteria(job);
-  const id = `recording-${index + 1}`;
   const said = scoreSentences(score, criteria);
   return {
     name,
@@ -29,7 +25,6 @@ export function shownRecording(
     score,
     sha256,
     units: score.unitsThatFit ?? [],
-    evidence: renderToString(h(RecordingEvidence, { id, recording, criteria })),
     bounds: { whole: trace.stretch, shortest: trace.shortest, volts: voltsOf(trace) },
     hasPasses: score.strokes.length > 0 && !score.abrupt,
     findings: score.findings.map(({ start, end }) => ({ start, end })),

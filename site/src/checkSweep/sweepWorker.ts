@@ -25,6 +25,8 @@ export interface SweepWorker {
   readonly drawTrace: (recording: number, window: TraceWindow) => Promise<string>;
   /** Draws its passes laid over one another, as SVG. */
   readonly drawPasses: (recording: number, width: number) => Promise<string>;
+  /** Writes what the judgement of a recording rests on, as HTML. */
+  readonly writeEvidence: (recording: number) => Promise<string>;
   /** Writes the report, one HTML file, filed by what is said. */
   readonly writeReport: (record: FilingRecord) => Promise<string>;
   readonly end: () => void;
@@ -64,6 +66,7 @@ export function sweepWorker(
       ask(kind === 'report' ? { kind: 'open-report', files } : { kind: 'judge', files, given }),
     drawTrace: (recording, window) => make((id) => ({ kind: 'trace', id, recording, window })),
     drawPasses: (recording, width) => make((id) => ({ kind: 'passes', id, recording, width })),
+    writeEvidence: (recording) => make((id) => ({ kind: 'evidence', id, recording })),
     writeReport: (record) => make((id) => ({ kind: 'report', id, record })),
     end: () => worker.terminate(),
   };

@@ -1,5 +1,6 @@
 import { exampleSentence, formWords } from '@truesweep/wording';
 import { useRef } from 'preact/hooks';
+import { FromShelf } from '../shelf/FromShelf.js';
 import { Answer } from './Answer.js';
 import type { ShownResult } from './Calculator.js';
 import { EntryFields } from './EntryFields.js';
@@ -19,9 +20,11 @@ export function BriefCalculator<Given extends Entries>(props: {
   /** Labels of entries that still stand as in the example. */
   readonly unread: readonly string[];
   readonly onText: (name: NameIn<Given>, text: string) => void;
+  /** Takes texts by their names; left out where the form has no parts of a sensor. */
+  readonly onTake?: ((texts: Readonly<Record<string, string>>) => void) | undefined;
   readonly onAgain: () => void;
 }) {
-  const { form, asks, texts, refusals, result, unread, onText, onAgain } = props;
+  const { form, asks, texts, refusals, result, unread, onText, onTake, onAgain } = props;
   const isAsked = (name: string) => asks.includes(name);
   const unfolded = groupsOf(form, isAsked).map(({ title, names }) => ({ title, names }));
   const asked = { ...form, groups: unfolded };
@@ -47,6 +50,7 @@ export function BriefCalculator<Given extends Entries>(props: {
       >
         <summary>{formWords.others}</summary>
         <EntryFields form={others} texts={texts} refusals={refusals} onText={onText} />
+        {onTake && <FromShelf onTexts={onTake} />}
         <KeepEntries link={undefined} onAgain={onAgain} />
       </details>
       {(more.length > 0 || result.drawing || result.below) && (

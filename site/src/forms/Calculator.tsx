@@ -3,6 +3,7 @@ import { exampleSentence, mendEntriesSentence, noAnswerSentence } from '@trueswe
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
+import { FromShelf } from '../shelf/FromShelf.js';
 import { Answer } from './Answer.js';
 import { inAddress } from './address.js';
 import { BenchSheet } from './BenchSheet.js';
@@ -47,7 +48,7 @@ export function Calculator<Given extends Entries>(
 ) {
   const { form, show } = props;
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
-  const { texts, settled, notice, link, setText, startAgain } = useEntries(form, keeping);
+  const { texts, settled, notice, link, setText, take, startAgain } = useEntries(form, keeping);
   const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
   const unread = (form.readings ?? [])
     .filter(
@@ -67,6 +68,7 @@ export function Calculator<Given extends Entries>(
         result={result}
         unread={unread}
         onText={setText}
+        onTake={hasParts(form) ? take : undefined}
         onAgain={startAgain}
       />
     );
@@ -84,9 +86,15 @@ export function Calculator<Given extends Entries>(
       </div>
       {result.below}
       {result.sheet && <BenchSheet rows={result.sheet} />}
+      {hasParts(form) && <FromShelf onTexts={take} />}
       <KeepEntries link={link} onAgain={startAgain} />
     </div>
   );
+}
+
+/** Whether a form asks for parts that a sensor on the shelf has. */
+function hasParts({ entries }: { readonly entries: Entries }): boolean {
+  return 'track' in entries;
 }
 
 const noRefusals = Object.freeze({});

@@ -70,10 +70,10 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
     notice,
     link: keeping.link?.(changed(initial, texts)),
     setText: (name: NameIn<Given>, text: string) => type({ ...typed.current, [name]: text }),
-    /** Takes these texts, and for all others what stands first; returns what stands then. */
+    /** Takes those of these texts that the form has; returns what stands then. */
     take: (given: Readonly<Record<string, string>>) => {
       const known = Object.entries(given).filter(([name]) => Object.hasOwn(initial, name));
-      const taken = { ...initial, ...Object.fromEntries(known) };
+      const taken = { ...typed.current, ...Object.fromEntries(known) };
       type(taken);
       return taken;
     },
@@ -86,14 +86,6 @@ export function useEntries<Given extends Entries>(form: Form<Given>, keeping: Ke
 
 function isSame<Given extends Entries>(one: Texts<Given>, other: Texts<Given>): boolean {
   return Object.entries(one).every(([name, text]) => other[name as NameIn<Given>] === text);
-}
-
-/** The texts that differ from what stands in a form first. */
-export function changesOf<Given extends Entries>(
-  form: Form<Given>,
-  texts: Texts<Given>,
-): Readonly<Record<string, string>> {
-  return changed(initialTexts(form), texts);
 }
 
 function changed<Given extends Entries>(

@@ -17,6 +17,7 @@ export function KeepOnShelf(props: {
     note: '',
   });
   const [trouble, setTrouble] = useState<ShelfTrouble>();
+  const [isKept, setKept] = useState(false);
   const keep = async () => {
     const { changeSensor } = await import('./shelfStore.js');
     const sensor: ShelfSensor = {
@@ -29,6 +30,7 @@ export function KeepOnShelf(props: {
     };
     const tried = await changeSensor(sensor.id, () => sensor);
     setTrouble('trouble' in tried ? tried.trouble : undefined);
+    setKept('value' in tried);
     if ('value' in tried) props.onKept(tried.value);
   };
   return (
@@ -40,6 +42,7 @@ export function KeepOnShelf(props: {
           {judgeWords.keep}
         </button>
       </p>
+      <p role="status">{isKept && judgeWords.keptNow}</p>
       {trouble && <p class="refusal">{shelfTroubleSentences[trouble]}</p>}
     </details>
   );

@@ -4,67 +4,57 @@ import {
   shelfTroubleSentences,
   shelfWords,
 } from '@truesweep/wording';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { KeptFile } from '../forms/KeptFile.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { ShelfSensorPart } from './ShelfSensorPart.js';
 import { readShelf, type ShelfSensor, writeShelf } from './shelf.js';
-import type { ShelfContent, ShelfTrouble } from './shelfStore.js';
-
-type Store = typeof import('./shelfStore.js');
+import {
+  addSensors,
+  changeSensor,
+  followShelf,
+  readAll,
+  removeEntry,
+  type ShelfContent,
+  type ShelfTrouble,
+  type Tried,
+} from './shelfStore.js';
 
 /** The sensors that are kept in this browser, with their results; saved as a file and opened from one. */
 export function Shelf() {
   const [content, setContent] = useState<ShelfContent>();
   const [trouble, setTrouble] = useState<ShelfTrouble>();
   const [said, setSaid] = useState<string>();
-  const store = useRef<Store>();
 
   const read = async () => {
-    const tried = await store.current?.readAll();
-    if (!tried) return;
+    const tried = await readAll();
     if ('value' in tried) setContent(tried.value);
     else setTrouble(tried.trouble);
   };
-  /** Does something to the shelf, says why it could not be done, and shows the shelf as it is then. */
-  const act = async <Value,>(
-    what: (
-      opened: Store,
-    ) => Promise<{ readonly value: Value } | { readonly trouble: ShelfTrouble }>,
-  ): Promise<boolean> => {
-    if (!store.current) return false;
-    const tried = await what(store.current);
+  /** Takes what came of a change: why it could not be made, and the shelf as it is then. */
+  const changed = async (tried: Tried<unknown>): Promise<boolean> => {
     setTrouble('trouble' in tried ? tried.trouble : undefined);
     await read();
     return 'value' in tried;
   };
   useEffect(() => {
-    let stop = () => {};
-    let isOver = false;
-    void import('./shelfStore.js').then((opened) => {
-      if (isOver) return;
-      store.current = opened;
-      stop = opened.followShelf(() => {
-        setSaid(shelfWords.changedElsewhere);
-        void read();
-      });
+    void read();
+    return followShelf(() => {
+      setSaid(shelfWords.changedElsewhere);
       void read();
     });
-    return () => {
-      isOver = true;
-      stop();
-    };
   }, []);
 
   const open = async (file: File | undefined) => {
     if (!file) return;
     const given = readShelf(await file.text());
     if ('refusal' in given) return setSaid(shelfRefusals[given.refusal]);
-    const isDone = await act(({ addSensors }) => addSensors(given.sensors));
+    const isDone = await changed(await addSensors(given.sensors));
     setSaid(isDone ? shelfOpenedSentence(given.sensors.length, given.damaged) : undefined);
   };
-  const change = (sensor: ShelfSensor, next: (before: ShelfSensor) => ShelfSensor) =>
-    act(({ changeSensor }) => changeSensor(sensor.id, (before) => next(before ?? sensor)));
+  const change = async (sensor: ShelfSensor, next: (before: ShelfSensor) => ShelfSensor) =>
+    await changed(await changeSensor(sensor.id, (before) => next(before ?? sensor)));
+  const remove = async (key: string) => await changed(await removeEntry(key));
   const { sensors = [], damaged = [] } = content ?? {};
   return (
     <div class="readings shelf not-content">
@@ -81,7 +71,7 @@ export function Shelf() {
           key={sensor.id}
           sensor={sensor}
           onChange={(next) => change(sensor, next)}
-          onRemove={() => act(({ removeEntry }) => removeEntry(sensor.id))}
+          onRemove={() => remove(sensor.id)}
         />
       ))}
       {damaged.map(({ key, stored }) => (
@@ -95,7 +85,7 @@ export function Shelf() {
             >
               {shelfWords.saveDamaged}
             </KeptFile>
-            <button type="button" onClick={() => act(({ removeEntry }) => removeEntry(key))}>
+            <button type="button" onClick={() => remove(key)}>
               {shelfWords.remove}
             </button>
           </p>

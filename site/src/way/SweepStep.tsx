@@ -1,7 +1,7 @@
 import { HookUpPicture } from '@truesweep/drawings';
 import { type SweepTask, sweepTaskLabels, wayWords } from '@truesweep/wording';
 import { useMemo } from 'preact/hooks';
-import { hookUpEntries } from '../calculators/hookUp.js';
+import { hookUpEntries } from '../calculators/hookUpEntries.js';
 import { testTimes } from '../checkSweep/testTimes.js';
 import { EntryField } from '../forms/EntryField.js';
 import { readEntry } from '../forms/entry.js';
