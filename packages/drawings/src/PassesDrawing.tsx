@@ -6,6 +6,7 @@ import { axisUnit } from './axisUnit.js';
 import {
   curve as aCurve,
   checkProps,
+  drawingWidth,
   number,
   numbers,
   findings as someFindings,
@@ -46,7 +47,7 @@ export function PassesDrawing(props: PassesDrawingProps) {
     curve: aCurve,
     passes: listOf(aPass),
     findings: someFindings,
-    'width?': number,
+    'width?': drawingWidth,
   });
   const { id, curve, passes, findings, width } = props;
   const plot = tracePlot(width);

@@ -3,6 +3,7 @@ import { drawingWords, traceSentence } from '@truesweep/wording';
 import { Axes } from './Axes.js';
 import {
   checkProps,
+  drawingWidth,
   number,
   columns as someColumns,
   findings as someFindings,
@@ -44,7 +45,7 @@ export function TraceDrawing(props: TraceDrawingProps) {
     'windows?': someWindows,
     'whole?': { low: number, high: number, interval: number },
     'behind?': someColumns,
-    'width?': number,
+    'width?': drawingWidth,
     'volts?': voltRange,
   });
   const { id, columns } = props;

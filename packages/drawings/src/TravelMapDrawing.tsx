@@ -1,15 +1,12 @@
-import { checkScore, checkText, type Finding, type Score } from '@truesweep/core';
+import { checkScore, checkText, type Score } from '@truesweep/core';
 import { drawingWords, duringLabels, findingLabels, travelMapSentence } from '@truesweep/wording';
 import { AcrossAxis } from './AcrossAxis.js';
-import { checkProps } from './checkProps.js';
+import { checkProps, drawingWidth } from './checkProps.js';
 import { Figure } from './Figure.js';
 import { FindingSymbol } from './FindingSymbol.js';
 import type { TravelMapDrawingProps } from './travelMapDrawingProps.js';
 import { travelMapLayout } from './travelMapLayout.js';
 import { Words } from './Words.js';
-
-/** Room for one entry of the legend. */
-const legendStep = 96;
 
 /**
  * The findings over the travel, pass by pass: what stands at one travel on every pass is the track's, what is scattered is not. Below, how
@@ -27,11 +24,11 @@ export function TravelMapDrawing(props: TravelMapDrawingProps) {
     id: checkText,
     score: (value, path) =>
       checkScore(value as Score, path, ['strokes', 'findings', 'spots', 'coverage']),
+    'width?': drawingWidth,
   });
-  const { id, score } = props;
-  const { width, height, plot, ticks, rows, marks, rowsEnd, strips, spots } =
-    travelMapLayout(score);
-  const kinds = [...new Set(score.findings.map(({ kind }) => kind))];
+  const { id, score, width: drawnWidth } = props;
+  const { width, height, plot, ticks, rows, marks, rowsEnd, strips, spots, legend } =
+    travelMapLayout(score, drawnWidth);
   return (
     <Figure
       id={id}
@@ -46,7 +43,16 @@ export function TravelMapDrawing(props: TravelMapDrawingProps) {
       width={width}
       height={height}
     >
-      <Legend kinds={kinds} x={plot.left} />
+      <g class="legend">
+        {legend.map(({ kind, x, y }) => (
+          <g key={kind}>
+            <FindingSymbol kind={kind} x={x} y={y} />
+            <Words x={x + 12} y={y + 4}>
+              {findingLabels[kind]}
+            </Words>
+          </g>
+        ))}
+      </g>
       {spots.map(({ x }) => (
         <path key={x} class="spot" d={`M${x},${plot.top}V${rowsEnd}`} stroke-dasharray="4 3" />
       ))}
@@ -91,20 +97,4 @@ export function TravelMapDrawing(props: TravelMapDrawingProps) {
 /** How many tenths of the travel had a look. */
 function seenOf(looks: readonly number[]): number {
   return looks.filter((count) => count > 0).length;
-}
-
-/** The signs of the kinds that occur, each with its name. */
-function Legend({ kinds, x }: { readonly kinds: readonly Finding['kind'][]; readonly x: number }) {
-  return (
-    <g class="legend">
-      {kinds.map((kind, i) => (
-        <g key={kind}>
-          <FindingSymbol kind={kind} x={x + 6 + i * legendStep} y={10} />
-          <Words x={x + 18 + i * legendStep} y={14}>
-            {findingLabels[kind]}
-          </Words>
-        </g>
-      ))}
-    </g>
-  );
 }

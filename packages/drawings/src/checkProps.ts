@@ -39,6 +39,13 @@ export const number: FieldRule = (value, path) => {
   }
 };
 
+/** How wide a drawing is. */
+export const drawingWidth: FieldRule = (value, path) => {
+  if (typeof value !== 'number' || !(value >= 240 && value <= 4000)) {
+    refuse(value, path, 'a number from 240 to 4000');
+  }
+};
+
 /** A range of readings, from low to high. */
 export const voltRange: FieldRule = (value, path) => {
   checkFields(value, path, { low: number, high: number });

@@ -6,4 +6,6 @@ export interface TravelMapDrawingProps {
   readonly id: string;
   /** The score that is drawn, or these parts of it. */
   readonly score: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>;
+  /** The drawing's width, 240 to 4000; 760 when left out. */
+  readonly width?: number | undefined;
 }

@@ -52,12 +52,16 @@ export interface TravelMapLayout {
   readonly strips: readonly LookStrip[];
   /** Places that several passes showed. */
   readonly spots: readonly { readonly x: number; readonly travel: number }[];
+  /** The signs of the kinds that occur, where each stands. */
+  readonly legend: readonly (Point & { readonly kind: Finding['kind'] })[];
 }
 
-const width = 760;
+const usualWidth = 760;
 const left = 110;
-const right = 740;
-const top = 30;
+const besideRight = 20;
+const legendHeight = 18;
+/** Room for one entry of the legend. */
+const legendStep = 96;
 const rowHeight = 20;
 const stripHeight = 16;
 /** A stroke may end this long before what belongs to it, s. */
@@ -67,14 +71,21 @@ const slack = 0.05;
  * Places the findings over the travel, a row for each pass in the order of time and one for the rests: what stands in one column on
  * every pass belongs to the track, what is scattered does not. Below them a strip for each direction tells how often each tenth was seen.
  *
- * @param score Strokes, findings, spots and coverage of one recording.
+ * @param score Strokes, findings, spots and coverage of one recording, and the drawing's `width`.
  */
-export function travelMapLayout({
-  strokes,
-  findings,
-  spots,
-  coverage,
-}: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>): TravelMapLayout {
+export function travelMapLayout(
+  {
+    strokes,
+    findings,
+    spots,
+    coverage,
+  }: Pick<Score, 'strokes' | 'findings' | 'spots' | 'coverage'>,
+  width = usualWidth,
+): TravelMapLayout {
+  const right = width - besideRight;
+  const kinds = [...new Set(findings.map(({ kind }) => kind))];
+  const inRow = Math.max(1, Math.floor(width / legendStep));
+  const top = 12 + Math.max(1, Math.ceil(kinds.length / inRow)) * legendHeight;
   const scale = linearScale([0, 1], [left, right]);
   const x = (travel: number) => toHundredths(scale(Math.min(1.02, Math.max(-0.02, travel))));
   const counts = { opening: 0, closing: 0 };
@@ -106,7 +117,10 @@ export function travelMapLayout({
     width,
     height: bottom + 44,
     plot: { left, right, top, bottom },
-    ticks: ticks(0, 1, 10).map((at) => ({ at: x(at), text: String(Math.round(at * 100)) })),
+    ticks: ticks(0, 1, width < usualWidth ? 5 : 10).map((at) => ({
+      at: x(at),
+      text: String(Math.round(at * 100)),
+    })),
     rows: [...passes, atRest],
     marks: findings.flatMap((finding, i) =>
       finding.unplaced
@@ -115,6 +129,11 @@ export function travelMapLayout({
     ),
     rowsEnd,
     strips,
+    legend: kinds.map((kind, i) => ({
+      kind,
+      x: 6 + (i % inRow) * legendStep,
+      y: 10 + Math.floor(i / inRow) * legendHeight,
+    })),
     spots: spots.filter(({ seen }) => seen > 1).map(({ travel }) => ({ x: x(travel), travel })),
   };
 }

@@ -109,14 +109,17 @@ export function RecordingEvidence(props: {
   readonly id: string;
   readonly recording: Omit<ReportRecording, 'sweep'>;
   readonly criteria: Criteria;
+  /** How wide the map is drawn, 240 to 4000; 760 when left out. */
+  readonly width?: number;
 }) {
   checkFields(props, 'props', {
     id: checkText,
     recording: recordingRules,
     criteria: any,
+    'width?': any,
     ...ofFramework,
   });
-  const { id, recording, criteria } = props;
+  const { id, recording, criteria, width } = props;
   const { bytes, sha256, howRead, score } = recording;
   const { findings } = score;
   const { places, tests, codes, movement, seen, couldShow, stamps, assumed } = scoreSentences(
@@ -144,7 +147,7 @@ export function RecordingEvidence(props: {
             ))}
           </ul>
           <h3>{reportWords.map}</h3>
-          <TravelMapDrawing id={`${id}-map`} score={score} />
+          <TravelMapDrawing id={`${id}-map`} score={score} width={width} />
         </>
       )}
       <Table head={checkHead} rows={checks} />

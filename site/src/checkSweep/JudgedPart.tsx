@@ -6,6 +6,7 @@ import type { Judged, JudgedRecording } from './protocol.js';
 import { shortName } from './shortName.js';
 import type { SweepWorker } from './sweepWorker.js';
 import { TraceView } from './TraceView.js';
+import { widthWithin } from './usePlaceWidth.js';
 
 /** Judged recordings, one after the other, and what of them can be kept. */
 export function JudgedPart(props: {
@@ -33,6 +34,9 @@ export function JudgedPart(props: {
   );
 }
 
+/** What the frame around the evidence takes, px. */
+const besideEvidence = 30;
+
 function RecordingPart(props: {
   readonly recording: JudgedRecording;
   readonly index: number;
@@ -41,8 +45,9 @@ function RecordingPart(props: {
   const { recording, index, worker } = props;
   const { name, bounds, findings, hasPasses } = recording;
   const [evidence, setEvidence] = useState<string>();
-  const unfold = () => {
-    if (evidence === undefined) void worker.writeEvidence(index).then(setEvidence);
+  const unfold = (event: { readonly currentTarget: HTMLElement }) => {
+    const width = widthWithin(event.currentTarget.clientWidth - besideEvidence);
+    if (evidence === undefined) void worker.writeEvidence(index, width).then(setEvidence);
   };
   const [draw, drawPasses] = useMemo(
     () =>

@@ -62,7 +62,11 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
     if (data.kind === 'report')
       return answer({ kind: 'made', id: data.id, text: await judged.report(data.record) });
     if (data.kind === 'evidence')
-      return answer({ kind: 'made', id: data.id, text: await judged.evidence(data.recording) });
+      return answer({
+        kind: 'made',
+        id: data.id,
+        text: await judged.evidence(data.recording, data.width),
+      });
     const trace = judged.traces[data.recording];
     if (!trace) return;
     const name = `${data.kind}-${data.recording + 1}`;

@@ -8,9 +8,10 @@ export function drawnEvidence(
   recording: Omit<ReportRecording, 'sweep'>,
   job: Job,
   index: number,
+  width: number,
 ): string {
   const criteria = jobCriteria(job);
   return renderToString(
-    h(RecordingEvidence, { id: `recording-${index + 1}`, recording, criteria }),
+    h(RecordingEvidence, { id: `recording-${index + 1}`, recording, criteria, width }),
   );
 }

@@ -30,8 +30,8 @@ export type JudgedFiles =
       readonly traces: readonly Trace[];
       /** Writes the report, one HTML file, filed by what is said. */
       readonly report: (record: FilingRecord) => Promise<string>;
-      /** Writes what the judgement of a recording rests on, as HTML. */
-      readonly evidence: (index: number) => Promise<string>;
+      /** Writes what the judgement of a recording rests on, as HTML with a map as wide as its place. */
+      readonly evidence: (index: number, width: number) => Promise<string>;
     };
 
 /**
@@ -67,7 +67,7 @@ export async function judgeFiles(
       const { writtenReport } = await import('./writtenReport.js');
       return writtenReport(job, writtenAt, record, recorded);
     },
-    evidence: async (index) => await evidenceOf(recorded, job, index),
+    evidence: async (index, width) => await evidenceOf(recorded, job, index, width),
   };
 }
 
@@ -76,10 +76,11 @@ export async function evidenceOf(
   recordings: readonly Omit<ReportRecording, 'sweep'>[],
   job: Job,
   index: number,
+  width: number,
 ): Promise<string> {
   const { drawnEvidence } = await import('./drawnEvidence.js');
   const recording = recordings[index];
-  return recording ? drawnEvidence(recording, job, index) : '';
+  return recording ? drawnEvidence(recording, job, index, width) : '';
 }
 
 /** The job, which is the one file of JSON, and the others, which are recordings. */

@@ -57,11 +57,12 @@ export function openReport(files: readonly NamedFile[]): Opened {
     traces: opened.map(({ trace }) => trace),
     // As it was written: it is not this page's to change.
     report: async () => html,
-    evidence: async (index) =>
+    evidence: async (index, width) =>
       await evidenceOf(
         opened.map(({ recording }) => recording),
         job,
         index,
+        width,
       ),
   };
 }

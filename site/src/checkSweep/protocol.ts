@@ -120,7 +120,12 @@ export type Asked =
       readonly window: TraceWindow;
     }
   /** To write what the judgement of a recording rests on. */
-  | { readonly kind: 'evidence'; readonly id: number; readonly recording: number }
+  | {
+      readonly kind: 'evidence';
+      readonly id: number;
+      readonly recording: number;
+      readonly width: number;
+    }
   /** To write the report of what was judged. */
   | { readonly kind: 'report'; readonly id: number; readonly record: FilingRecord }
   | {

@@ -26,7 +26,7 @@ export interface SweepWorker {
   /** Draws its passes laid over one another, as SVG. */
   readonly drawPasses: (recording: number, width: number) => Promise<string>;
   /** Writes what the judgement of a recording rests on, as HTML. */
-  readonly writeEvidence: (recording: number) => Promise<string>;
+  readonly writeEvidence: (recording: number, width: number) => Promise<string>;
   /** Writes the report, one HTML file, filed by what is said. */
   readonly writeReport: (record: FilingRecord) => Promise<string>;
   readonly end: () => void;
@@ -66,7 +66,7 @@ export function sweepWorker(
       ask(kind === 'report' ? { kind: 'open-report', files } : { kind: 'judge', files, given }),
     drawTrace: (recording, window) => make((id) => ({ kind: 'trace', id, recording, window })),
     drawPasses: (recording, width) => make((id) => ({ kind: 'passes', id, recording, width })),
-    writeEvidence: (recording) => make((id) => ({ kind: 'evidence', id, recording })),
+    writeEvidence: (recording, width) => make((id) => ({ kind: 'evidence', id, recording, width })),
     writeReport: (record) => make((id) => ({ kind: 'report', id, record })),
     end: () => worker.terminate(),
   };

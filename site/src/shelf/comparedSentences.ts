@@ -22,7 +22,7 @@ export function comparedSentences(before: Score, after: Score): readonly string[
   try {
     const { verdict, spots, closed, open } = compareSweeps(before, after);
     return [
-      `${comparisonWords.verdict}: ${verdictLabels[verdict.before]} → ${verdictLabels[verdict.after]}.`,
+      `${comparisonWords.verdict}: ${verdictLabels[verdict.before]}, then ${verdictLabels[verdict.after]}.`,
       ...(spots.length === 0 ? [comparisonWords.noSpots] : spots.map(spotSentence)),
       ...endSentences(checkLabels['closed-end'], closed),
       ...endSentences(checkLabels['open-end'], open),
@@ -42,7 +42,9 @@ function spotSentence({
   missedByChance,
 }: SpotChange): string {
   const travel = percent((after ?? before)?.travel ?? 0);
-  const depth = [before, after].map((state) => (state ? percent(state.depth) : '–')).join(' → ');
+  const depth = [before, after]
+    .map((state) => (state ? percent(state.depth) : '–'))
+    .join(', then ');
   return [
     `${travel}: ${findingLabels[kind]} ${spotOutcomeLabels[outcome]} (${comparisonWords.depth} ${depth}).`,
     because === undefined ? '' : cannotShowSentences[because],

@@ -300,7 +300,7 @@ export const drawingsRecipes: Recipes = {
   TravelMapDrawing: {
     args: () => {
       const { strokes, findings, spots, coverage } = structuredClone(score);
-      return [{ id: 'map', score: { strokes, findings, spots, coverage } }];
+      return [{ id: 'map', score: { strokes, findings, spots, coverage }, width: 400 }];
     },
     call: drawn('TravelMapDrawing'),
   },
