@@ -54,7 +54,7 @@ export interface CaptureQuality extends SampleTimes {
   readonly samples: number;
   /** From the first sample to the last, s, 0 or more. */
   readonly duration: Seconds;
-  /** How the recorder formed its samples, as told, or `picked`. */
+  /** How the recorder formed its samples, as told; `interpolated` where lines were found between readings, else `picked`. */
   readonly sampling: Sampling;
   /** The interval of the samples that it took, s, 0 or more; longer than that of the recording where it was drawn between them. */
   readonly sampledEvery: Seconds;

@@ -11,7 +11,7 @@ describe('clipLevels', () => {
   ).map((volts) => Math.round(volts / step) * step);
 
   test('finds the end of the range at which samples pile up', () => {
-    const clipped = resting.map((volts) => Math.min(4, volts));
+    const clipped = resting.map((volts) => Math.min(4, volts + 0.03));
     expect(clipLevels(clipped, 0.02, step)).toEqual({ high: 4 });
     expect(
       clipLevels(
@@ -20,6 +20,11 @@ describe('clipLevels', () => {
         step,
       ),
     ).toEqual({ low: -4 });
+  });
+
+  test('a level that noise takes there and back again reads right to within the noise', () => {
+    const touching = resting.map((volts) => Math.min(4, volts + 0.01));
+    expect(clipLevels(touching, 0.02, step)).toEqual({});
   });
 
   test('with noise below half a step most of the samples must lie there', () => {

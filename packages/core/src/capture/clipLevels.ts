@@ -17,9 +17,8 @@ const fewestClipped = 10;
 const mostSamples = 200_000;
 /** Noise below this part of a step leaves a resting signal at one value as well. */
 const leastNoise = 0.2;
-/** From this part of a step on noise shows a value beyond the one that holds this part of the samples. */
-const spreadingNoise = 0.5;
-const mostAtOneValue = 0.5;
+/** A level that lies beyond the range by the noise's deviation leaves this part of the samples at its end: 1 − Φ(−1). */
+const mostAtOneValue = 0.84;
 /** Less noise than this part of the signal's range is none. */
 const leastOfRange = 1e-6;
 
@@ -54,7 +53,7 @@ function equalElsewhere(
 
 /**
  * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
- * outermost of them rare; at the end of the range most of the nearby samples have the very outermost value. Noise below
+ * outermost of them rare; at the end of the range nearly all nearby samples have the very outermost value. Noise below
  * half a step can leave many of a resting signal's samples at one value, at most 2Φ(step/2σ) − 1 of them: then more must be there.
  * Below a fifth of a step the two look alike, and nothing is found.
  */
@@ -83,7 +82,7 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
     }
   }
   const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
-  const share = noise < spreadingNoise * resolution ? (1 + byChance) / 2 : mostAtOneValue;
+  const share = Math.max(mostAtOneValue, (1 + byChance) / 2);
   const isOne = (at: number, around: number): boolean => at >= fewestClipped && at > share * around;
   const isQuiet = (from: Volts, to: Volts): boolean =>
     equalElsewhere(signal, stride, from, to, near) > mostEqualElsewhere;

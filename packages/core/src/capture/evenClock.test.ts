@@ -44,6 +44,39 @@ describe('evenClock', () => {
     expect(evenClock(stamps, stamps.map(wave)).clock).toBe('even');
   });
 
+  /** Stamps up to 4 ms late, each no earlier than the one before. */
+  const late = (interval: number, rows: number, from = 0): Float64Array => {
+    const random = randomNumbers(4);
+    let last = 0;
+    return Float64Array.from({ length: rows }, (_, i) => {
+      const by = Math.min(4e-3, -1e-3 * Math.log(1 - random.uniform()));
+      last = Math.max(last, from + i * interval + by);
+      return last;
+    });
+  };
+
+  test('spaces stamps evenly that came so late that nine of ten rows bear the stamp before', () => {
+    const stamps = late(1e-4, 20_000);
+    const { time, clock } = evenClock(stamps, stamps.map(wave));
+    expect(clock).toBe('even');
+    expect(time[10_000]! - time[9000]!).toBeCloseTo(0.1, 4);
+  });
+
+  test('lets the clock tick on from anywhere after a pause', () => {
+    const stamps = Float64Array.from([...late(2e-4, 5000), ...late(2e-4, 5000, 1.5)]);
+    const { time, clock } = evenClock(stamps, stamps.map(wave));
+    expect(clock).toBe('even');
+    expect(time[1000]! - time[0]!).toBeCloseTo(0.2, 4);
+    expect(time[5000]! - time[4999]!).toBeCloseTo(0.5, 2);
+  });
+
+  test('keeps the stamps where a stretch of them lies aside', () => {
+    const stamps = Float64Array.from({ length: 4000 }, (_, i) =>
+      i < 1024 || i >= 1077 ? i * 1e-3 : Math.min(1.0765, i * 1e-3 + 8e-3),
+    );
+    expect(evenClock(stamps, stamps.map(wave)).clock).toBe('stamped');
+  });
+
   test('keeps the stamps of samples that were taken unevenly', () => {
     const stamps = even.map((at, i) => at + (i % 3 === 0 ? 0.8e-4 : 0));
     expect(

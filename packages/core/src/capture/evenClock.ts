@@ -1,12 +1,13 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
+import { asked, stretchesOf } from './stretches.js';
 import type { TakenStamps } from './takenStamps.js';
 
-/** Stamps of an even clock lie within so many intervals, or this time, of it. */
+/** Stamps of an even clock lie within so many intervals, or half the time between a host's questions, of it. */
 const mostIntervalsOff = 6;
-const mostOff: Seconds = 0.03;
-/** The middle of so many stamps together strays less, unless a sample is missing between them. */
+/** The middle of so many stamps over so long strays less, unless a sample is missing between them: one that is written late holds up those behind it. */
 const block = 32;
+const blockLength: Seconds = 0.05;
 const blockIntervals = 1.2;
 const blockSeconds: Seconds = 1.2e-3;
 /**
@@ -26,36 +27,49 @@ const leastChange = 0.02;
  *
  * @param time Never decreasing.
  */
-export function evenClock(
-  time: Float64Array,
-  signal: Float64Array,
-): { readonly time: Float64Array } & Pick<TakenStamps, 'clock' | 'moved'> {
+export function evenClock(time: Float64Array, signal: Float64Array): TakenClock {
   const { least, most, repeated } = gapsOf(time);
   const asStamped =
     repeated > manyRepeated * time.length
       ? spreadClock(time)
       : { time, clock: 'stamped' as const, moved: 0 };
-  // The even line's interval is one between them.
   if (time.length < 2 * neighbours || most - least < asGoodAsEven * least) return asStamped;
+  const pieces = stretchesOf(time).map(([from, to]) =>
+    evenPiece(time.subarray(from, to), signal.subarray(from, to)),
+  );
+  if (pieces.some((piece) => piece === undefined)) return asStamped;
+  const even = new Float64Array(time.length);
+  let [done, moved] = [0, 0];
+  for (const piece of pieces as Float64Array[])
+    for (const at of piece) {
+      moved = Math.max(moved, Math.abs(at - time[done]!));
+      even[done++] = at;
+    }
+  return { time: even, clock: 'even', moved };
+}
+
+type TakenClock = { readonly time: Float64Array } & Pick<TakenStamps, 'clock' | 'moved'>;
+
+/** The even clock's own times of samples without a pause; undefined where they may lie on none. */
+function evenPiece(time: Float64Array, signal: Float64Array): Float64Array | undefined {
+  if (time.length < 2 * neighbours) return undefined;
+  // The even line's interval is one between them.
+  const { least, most } = gapsOf(time);
   const { start, interval } = evenLine(time);
-  if (most - least < asGoodAsEven * interval) return asStamped;
+  if (most - least < asGoodAsEven * interval) return undefined;
   let farthest = 0;
   for (let i = 0; i < time.length; i++)
     farthest = Math.max(farthest, Math.abs(time[i]! - start - i * interval));
-  if (farthest > Math.max(mostIntervalsOff * interval, mostOff)) return asStamped;
+  if (farthest > Math.max(mostIntervalsOff * interval, asked / 2)) return undefined;
   const blocks = blocksOff(time, start, interval);
   const mostOfBlocks = Math.max(
     blockIntervals * interval,
     blockSeconds,
     blockScatters * blocks.scatter,
   );
-  if (blocks.stray > mostOfBlocks) return asStamped;
-  if (least > 0 && !isSmootherEven(time, signal)) return asStamped;
-  return {
-    time: Float64Array.from(time, (_, i) => start + i * interval),
-    clock: 'even',
-    moved: farthest,
-  };
+  if (blocks.stray > mostOfBlocks) return undefined;
+  if (least > 0 && !isSmootherEven(time, signal)) return undefined;
+  return Float64Array.from(time, (_, i) => start + i * interval);
 }
 
 /** From this part of all rows on, those that bear the stamp of the one before are no accident. */
@@ -128,10 +142,11 @@ function blocksOff(
 ): { readonly stray: Seconds; readonly scatter: Seconds } {
   let [low, high] = [Infinity, -Infinity];
   const scatters: number[] = [];
-  const stride = block * Math.max(1, Math.floor(time.length / block / 400));
-  for (let from = 0; from + block <= time.length; from += stride) {
+  const apart = Math.max(1, Math.ceil(blockLength / block / interval));
+  const stride = block * apart * Math.max(1, Math.floor(time.length / (block * apart) / 400));
+  for (let from = 0; from + block * apart <= time.length; from += stride) {
     const off = Float64Array.from({ length: block }, (_, k) => {
-      const i = from + k;
+      const i = from + k * apart;
       return time[i]! - start - i * interval;
     });
     const middle = median(off);

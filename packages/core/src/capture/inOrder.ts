@@ -1,4 +1,5 @@
 import { InputError } from '../errors.js';
+import { keptRows } from './keptRows.js';
 import { mendedStamps } from './mendedStamps.js';
 import type { Sweep } from './sweep.js';
 import type { TakenStamps } from './takenStamps.js';
@@ -47,14 +48,9 @@ function farBack(time: Float64Array): number {
 }
 
 function sorted(sweep: Sweep): Sweep {
-  const { time, signal, supply } = sweep;
-  const order = Uint32Array.from(time.keys()).sort((a, b) => time[a]! - time[b]! || a - b);
-  const inTime = (values: Float64Array): Float64Array =>
-    Float64Array.from(order, (i) => values[i]!);
-  return {
-    ...sweep,
-    time: inTime(time),
-    signal: inTime(signal),
-    ...(supply && { supply: inTime(supply) }),
-  };
+  const { time } = sweep;
+  return keptRows(
+    sweep,
+    Uint32Array.from(time.keys()).sort((a, b) => time[a]! - time[b]! || a - b),
+  );
 }

@@ -28,3 +28,10 @@ test('leaves two recordings in one alone', () => {
   const jumps = even.map((_, i) => (i < 250 ? i : 0));
   expect(mendedStamps(anew, jumps)).toMatchObject({ restarts: 0, strayed: 0 });
 });
+
+test('goes on where a counter began anew that gives its stamp to two rows', () => {
+  const pairs = even.map((_, i) => (Math.floor(i / 2) / 50) % 2.5);
+  const { time, restarts } = mendedStamps(pairs, signal);
+  expect(restarts).toBe(1);
+  expect(time[399]).toBeCloseTo(even[398]!, 1);
+});

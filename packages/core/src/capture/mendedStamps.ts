@@ -40,7 +40,7 @@ export function mendedStamps(time: Float64Array, signal: Float64Array): MendedSt
       strayed++;
     } else if (
       time[i]! - time[0]! <= intervalsFromStart * usual &&
-      after > mended[i]! &&
+      after >= mended[i]! &&
       signalGoesOn(signal, i)
     ) {
       offset = mended[i - 1]! + usual - time[i]!;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { randomNumbers } from '../statistics/randomNumbers.js';
 import { orderedPairs, pairTimes } from './orderedPairs.js';
 
 /** Intervals of ten samples, of which the lowest and the highest are written, the lower first, under the interval's stamp. */
@@ -21,6 +22,18 @@ describe('orderedPairs', () => {
     const drops = [...pairs.signal].slice(2).map((volts, i) => pairs.signal[i + 1]! - volts);
     expect(Math.min(...drops)).toBeGreaterThan(0);
     expect(pairs.apart).toBeCloseTo(0.9, 6);
+  });
+
+  test('tells how far apart they are by what moves fast: noise widens what moves slowly', () => {
+    const { normal } = randomNumbers(6);
+    const slowThenFall = (at: number) => 2 * Math.min(at, 1000) - 50 * Math.max(0, at - 1000);
+    const { time, written } = asPairs((at) => slowThenFall(at) + 0.5 * normal(), 1040);
+    expect(Math.abs(orderedPairs(time, written)!.apart - 0.9)).toBeLessThan(0.015);
+  });
+
+  test('takes each movement for as much: a leap falls between two samples', () => {
+    const { time, written } = asPairs((at) => 40 - at - (at > 20.45 ? 30 : 0), 40);
+    expect(Math.abs(orderedPairs(time, written)!.apart - 0.9)).toBeLessThan(0.01);
   });
 
   test('leaves other rows alone', () => {

@@ -1,10 +1,11 @@
-import type { Fraction } from '../units.js';
+import type { Fraction, Volts } from '../units.js';
 
 /** Nearly all of the stamps bear two rows of which the first is the lower. */
 const nearlyAll = 0.95;
-/** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved. */
+/** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved, the fastest. */
 const fewestStamps = 8;
 const fewestMoving = 8;
+const mostMoving = 32;
 /** Rows that were sampled one after the other have the higher one first where the signal falls: so many pairs that fall tell. */
 const fewestFalling = 3;
 /** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
@@ -63,7 +64,8 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
     ordered[0] = signal[1]!;
     ordered[1] = signal[0]!;
   }
-  let [within, whole, moving, before] = [0, 0, 0, 0];
+  const fastest: Move[] = [];
+  let before = 0;
   for (let i = 1; i + 1 < time.length; i++) {
     if (i === 1 && isPairAt(0)) continue;
     if (!isPairAt(i)) continue;
@@ -73,16 +75,33 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
       ordered[i + 1] = low;
     }
     const change = ordered[i + 1]! - ordered[i]!;
-    if (before * change > 0) {
-      within += Math.abs(change);
-      whole += Math.abs(ordered[i + 1]! - ordered[i - 1]!);
-      moving++;
-    }
+    if (before * change > 0)
+      keepFastest(fastest, { within: change, whole: ordered[i + 1]! - ordered[i - 1]! });
     before = change;
     i++;
   }
-  const isKnown = moving >= fewestMoving && whole >= within;
-  return { signal: ordered, pairs, apart: isKnown ? within / whole : usualApart };
+  return { signal: ordered, pairs, apart: usualPart(fastest) };
+}
+
+/** What the signal moves within a pair, and since the pair before, V. */
+interface Move {
+  readonly within: Volts;
+  readonly whole: Volts;
+}
+
+function keepFastest(fastest: Move[], move: Move): void {
+  const last = fastest[mostMoving - 1];
+  if (last && Math.abs(last.whole) >= Math.abs(move.whole)) return;
+  if (last) fastest.pop();
+  fastest.push(move);
+  fastest.sort((a, b) => Math.abs(b.whole) - Math.abs(a.whole));
+}
+
+/** The mean of what the fastest movements tell, each as much: noise widens pairs of slow ones, and a leap falls between two samples. */
+function usualPart(fastest: readonly Move[]): Fraction {
+  if (fastest.length < fewestMoving) return usualApart;
+  const part = fastest.reduce((sum, { within, whole }) => sum + within / whole, 0) / fastest.length;
+  return part <= 1 ? part : usualApart;
 }
 
 /**

@@ -122,6 +122,18 @@ describe('scoreSweep', () => {
     expect(drawn.quality).toMatchObject({ sampledEvery: 0.01, shortestDropout: 0.02 });
   });
 
+  test('lines that were drawn between readings show nothing that those do not', () => {
+    const { sweep } = simulateSweep({ ...plan, recorder: { ...plan.recorder, interval: 1e-3 } });
+    const signal = sweep.signal.map((volts, i) => {
+      const next = sweep.signal[i - (i % 10) + 10] ?? volts;
+      return sweep.signal[i - (i % 10)]! * (1 - (i % 10) / 10) + next * ((i % 10) / 10);
+    });
+    const score = scoreSweep({ ...sweep, signal }, expectation(circuit, tolerances));
+    expect(score.verdict).toBe('inconclusive');
+    expect(score.quality.sampling).toBe('interpolated');
+    expect(score.quality.sampledEvery).toBeCloseTo(0.01, 9);
+  });
+
   test('a recording that was smoothed shows no short dropout: inconclusive, with what to switch off', () => {
     const { sweep } = simulateSweep({ ...plan, recorder: { interval: 1e-3, noise: 0.01 } });
     const signal = runningMedian(sweep.signal, 25);

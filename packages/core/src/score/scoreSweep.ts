@@ -13,7 +13,9 @@ import { inOrder } from '../capture/inOrder.js';
 import { orderedPairs, pairTimes } from '../capture/orderedPairs.js';
 import { ratiometric } from '../capture/ratiometric.js';
 import type { Sweep, SweepLike } from '../capture/sweep.js';
+import { takenReadings } from '../capture/takenReadings.js';
 import { asStamped } from '../capture/takenStamps.js';
+import { withoutSeams } from '../capture/withoutSeams.js';
 import { withUnread } from '../capture/withUnread.js';
 import { contactLevels } from '../contact/contactLevels.js';
 import { type Criteria, wholeCriteria } from '../criteria.js';
@@ -110,15 +112,20 @@ export function scoreSweep(
     return scoreAcCoupled(ordered, whole, expected, recorder, criteria);
   }
   const hookUp = hookUpLevels(expected.circuit);
-  const ratio = ratiometric(ordered, hookUp, recorder);
-  const kept = ratio.sweep.time.length < 2 ? ordered : ratio.sweep;
+  const readings = takenReadings(ordered);
+  const whole = withoutSeams(readings?.sweep ?? ordered);
+  const known: Recorder = readings
+    ? { sampling: 'interpolated', sampledEvery: readings.sampledEvery, ...recorder }
+    : recorder;
+  const ratio = ratiometric(whole, hookUp, recorder);
+  const kept = ratio.sweep.time.length < 2 ? whole : ratio.sweep;
   const inPairs = orderedPairs(kept.time, kept.signal);
   const signal = inPairs?.signal ?? kept.signal;
   const { time: at, ...clock } = evenClock(kept.time, signal);
   const inTime = inPairs ? pairTimes(kept.time, at, inPairs.apart) : at;
   const moved = inPairs ? farthestApart(inTime, kept.time) : clock.moved;
   const judged = { ...kept, time: at, signal };
-  const { draft, ...capture } = prepared(judged, scale, recorder, criteria, {
+  const { draft, ...capture } = prepared(judged, scale, known, criteria, {
     disordered,
     stamps: { ...asMended, ...clock, moved, pairs: inPairs?.pairs ?? 0 },
   });
