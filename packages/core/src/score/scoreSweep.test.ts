@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Recorder } from '../capture/captureQuality.js';
 import type { Circuit } from '../circuit/circuit.js';
+import { operatingPoint } from '../circuit/operatingPoint.js';
 import { expectation } from '../expectation/expectation.js';
 import type { SimulatedFault } from '../simulate/faults.js';
 import type { SimulatedMovement } from '../simulate/movement.js';
@@ -296,6 +297,24 @@ describe('scoreSweep', () => {
     const stretches = [{ kind: 'harness-flexed', start: 0, end: 0.3 }] as const;
     const flexed = scoreSweep({ ...sweep, stretches }, expectation(circuit, tolerances));
     expect(flexed.testsNotDone).toEqual(['housing-tapped', 'warmed']);
+  });
+
+  test('a ground lead that breaks while the throttle rests closed is the connection, each time one excursion to its level', () => {
+    const { time, signal } = simulateSweep(plan).sweep;
+    const { output } = operatingPoint(
+      { ...circuit, faults: [{ kind: 'broken-lead', lead: 'ground' }] },
+      0.12,
+    );
+    const breaks = [0.1, 2, 2.2, 4.2, 4.4];
+    const isOpen = (now: number) => breaks.some((at) => now >= at && now < at + 0.04);
+    const broken = signal.map((volts, i) => (isOpen(time[i]!) ? Number(output) : volts));
+    const { findings, causes, verdict } = scoreSweep(
+      { time, signal: broken },
+      expectation(circuit, tolerances),
+    );
+    expect(findings.map(({ went }) => went)).toEqual(breaks.map(() => 'to-broken-lead-level'));
+    expect(causes[0]?.cause).toBe('connection');
+    expect(verdict).toBe('fail');
   });
 
   test('refuses a recorder that is none', () => {
