@@ -2,17 +2,17 @@ import { InputError } from '@truesweep/core';
 
 /** Where the axes of a trace's drawing stand in it, in units of the drawing: pixels where it is shown as wide as it says. */
 export interface TracePlot {
-  /** The drawing's width. */
+  /** The drawing's width, units of the drawing. */
   readonly width: number;
-  /** The drawing's height. */
+  /** The drawing's height, units of the drawing. */
   readonly height: number;
-  /** Where its stretch of time begins. */
+  /** Where its stretch of time begins, units of the drawing from its left edge. */
   readonly left: number;
-  /** Where its stretch of time ends. */
+  /** Where its stretch of time ends, units of the drawing from its left edge. */
   readonly right: number;
-  /** Where its highest reading stands. */
+  /** Where its highest reading stands, units of the drawing from its upper edge. */
   readonly top: number;
-  /** Where its lowest reading stands. */
+  /** Where its lowest reading stands, units of the drawing from its upper edge. */
   readonly bottom: number;
 }
 

@@ -28,6 +28,7 @@ const reportRules: FieldRules = {
   kind: ['truesweep-report'],
   version: any,
   writtenAt: any,
+  'record?': any,
   job: any,
   recordings: any,
 };

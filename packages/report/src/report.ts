@@ -21,17 +21,17 @@ export interface ReportRecording extends NamedRecording {
 
 /** What a report is filed by; each a line of text, left out where it is not known. */
 export interface FilingRecord {
-  /** The workshop's number of the job. */
+  /** The workshop's number of the job; not stated when left out. */
   readonly jobNumber?: string;
-  /** The machine that the sensor belongs to. */
+  /** The machine that the sensor belongs to; not stated when left out. */
   readonly machine?: string;
-  /** The sensor's or the machine's serial number. */
+  /** The sensor's or the machine's serial number; not stated when left out. */
   readonly serial?: string;
-  /** Whose it is. */
+  /** Whose it is; not stated when left out. */
   readonly customer?: string;
-  /** Who tested it. */
+  /** Who tested it; not stated when left out. */
   readonly by?: string;
-  /** When, in local time, as it is to be read. */
+  /** When, in local time, as it is to be read; not stated when left out. */
   readonly at?: string;
 }
 

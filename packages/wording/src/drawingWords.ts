@@ -1,3 +1,4 @@
+import { checkText } from '@truesweep/core';
 import { coverageSentence } from './evidenceSentences.js';
 import { texts } from './rules.js';
 import { say } from './say.js';
@@ -186,8 +187,8 @@ export function hookUpPictureSentence(hookUp: {
  * A recorder's front as it is to be set, in a sentence; every quantity written with its unit.
  *
  * @example
- * settingPictureSentence({ time: '500 ms', volts: '1 V', trigger: '↓ 200 mV', probe: '×10' })
- * // => '500 ms and 1 V a square, trigger ↓ 200 mV, coupled directly, probe ×10.'
+ * const front = { time: '500 ms', volts: '1 V', trigger: '↓ 200 mV', probe: '×10' };
+ * settingPictureSentence(front) // => '500 ms and 1 V a square, trigger ↓ 200 mV, coupled directly, probe ×10.'
  */
 export function settingPictureSentence(setting: {
   readonly time: string;
@@ -208,6 +209,7 @@ export function settingPictureSentence(setting: {
  * terminalsPictureSentence('closed') // => 'The unplugged sensor with its terminals A, B and C, an ohmmeter between two of them; the throttle is held closed.'
  */
 export function terminalsPictureSentence(stop: 'closed' | 'open'): string {
+  checkText(stop, 'stop');
   return say`The unplugged sensor with its terminals A, B and C, an ohmmeter between two of them; the throttle is held ${drawingWords[stop]}.`;
 }
 

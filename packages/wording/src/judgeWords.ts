@@ -1,4 +1,4 @@
-import type { Finding } from '@truesweep/core';
+import { checkText, type Finding } from '@truesweep/core';
 import { duringLabels, findingLabels } from './findings.js';
 import { say } from './say.js';
 import { whole } from './whole.js';
@@ -76,8 +76,8 @@ export function columnChoice(number: number, heading: string): string {
  * @param extent The rate is left out where the recording has one time only.
  *
  * @example
- * extentSentence({ samples: '12001', seconds: '12 s', rate: '1 kHz', low: '410 mV', high: '3.75 V' })
- * // => '12001 samples over 12 s, 1 kHz; readings from 410 mV to 3.75 V.'
+ * const extent = { samples: '12001', seconds: '12 s', rate: '1 kHz', low: '410 mV', high: '3.75 V' };
+ * extentSentence(extent) // => '12001 samples over 12 s, 1 kHz; readings from 410 mV to 3.75 V.'
  */
 export function extentSentence(extent: {
   readonly samples: string;
@@ -108,8 +108,8 @@ export const soundAsksSentence: string =
  * @param finding Its travel is left out where the readings tell no place.
  *
  * @example
- * findingPlaceSentence({ number: '1', kind: 'dropout', during: 'opening', at: '3.21 s', depth: '45 %', travel: '38 %' })
- * // => 'Finding 1: dropout at 38 % of the travel, opening, at 3.21 s, by 45 % of the span.'
+ * const finding = { number: '1', kind: 'dropout', during: 'opening', at: '3.21 s', depth: '45 %', travel: '38 %' } as const;
+ * findingPlaceSentence(finding) // => 'Finding 1: dropout at 38 % of the travel, opening, at 3.21 s, by 45 % of the span.'
  */
 export function findingPlaceSentence(finding: {
   readonly number: string;
@@ -165,5 +165,6 @@ const foreignWords: Readonly<Record<ForeignKind, string>> = {
  * foreignFileSentence('scope.png', 'picture').startsWith('“scope.png” is a picture.') // => true
  */
 export function foreignFileSentence(name: string, kind: ForeignKind): string {
+  checkText(kind, 'kind');
   return say`“${name}” is ${foreignWords[kind]}`;
 }
