@@ -16,12 +16,13 @@ export function BriefCalculator<Given extends Entries>(props: {
   readonly texts: Texts<Given>;
   readonly refusals: Refusals<Given>;
   readonly result: ShownResult;
+  readonly isPending: boolean;
   /** Labels of entries that still stand as in the example. */
   readonly unread: readonly string[];
   readonly onText: (name: NameIn<Given>, text: string) => void;
   readonly onAgain: () => void;
 }) {
-  const { form, asks, texts, refusals, result, unread, onText, onAgain } = props;
+  const { form, asks, texts, refusals, result, isPending, unread, onText, onAgain } = props;
   const isAsked = (name: string) => asks.includes(name);
   const unfolded = groupsOf(form, isAsked).map(({ title, names }) => ({ title, names }));
   const asked = { ...form, groups: unfolded };
@@ -30,7 +31,7 @@ export function BriefCalculator<Given extends Entries>(props: {
   isOpen.current ||= Object.keys(refusals).some((name) => !isAsked(name));
   const [first, more] = [result.sentences.slice(0, atOnce), result.sentences.slice(atOnce)];
   return (
-    <div class="readings brief not-content">
+    <div class="readings brief not-content" aria-busy={isPending}>
       {result.picture && <div class="picture">{result.picture}</div>}
       {asks.length > 0 && (
         <EntryFields form={asked} texts={texts} refusals={refusals} onText={onText} />
