@@ -69,6 +69,7 @@ async function displays(page: Page) {
 
 test('digits, needle and trace are moved by the slider and by playing; who wants no motion has the slider alone', async () => {
   const page = await open(true);
+  await page.locator('.readings[aria-busy="false"]').waitFor();
   const slider = page.getByRole('slider');
   await slider.fill('0');
   const before = await displays(page);

@@ -7,7 +7,6 @@ import {
   curve as aCurve,
   checkProps,
   drawingWidth,
-  number,
   numbers,
   findings as someFindings,
 } from './checkProps.js';

@@ -6,9 +6,9 @@ export interface TracePlot {
   readonly width: number;
   /** The drawing's height, units of the drawing. */
   readonly height: number;
-  /** Where its stretch of time begins, units of the drawing from its left edge. */
+  /** Where its stretch of time begins, px from its left edge where it is shown as wide as it says. */
   readonly left: number;
-  /** Where its stretch of time ends, units of the drawing from its left edge. */
+  /** Where its stretch of time ends, px from its left edge where it is shown as wide as it says. */
   readonly right: number;
   /** Where its highest reading stands, units of the drawing from its upper edge. */
   readonly top: number;

@@ -1,28 +1,27 @@
 import type { Circuit } from '@truesweep/core';
 import { CircuitDrawing, HookUpPicture } from '@truesweep/drawings';
-import {
-  connectionRows,
-  limiterAdviceSentences,
-  planWords,
-  readingsWords,
-} from '@truesweep/wording';
+import { planWords, readingsWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { quantityText } from '../forms/quantityText.js';
 import { CurrentsTable } from './CurrentsTable.js';
-import { planHookUp, planHookUpForm } from './planHookUp.js';
+import { askHookUp, type HookUpPlan, planHookUp, planHookUpForm } from './planHookUp.js';
 
 /** The calculator: the parts at hand and what they bear in; the limiting resistor and what mistakes do, out. */
 export function PlanHookUp(props: CalculatorProps) {
-  return <Calculator form={planHookUpForm} show={show} {...props} />;
+  return <Calculator form={planHookUpForm} show={show} ask={ask} {...props} />;
 }
 
-function show(values: Parameters<typeof planHookUp>[0]): ShownResult {
-  const { circuit, choice, connections, closed, open } = planHookUp(values);
-  const [head = [], ...rows] = connectionRows(connections);
+type Values = Parameters<typeof planHookUp>[0];
+
+const show = (values: Values) => shownOf(planHookUp(values));
+const ask = async (values: Values) => shownOf(await askHookUp(values));
+
+function shownOf({ circuit, sentences, connections, closed, open }: HookUpPlan): ShownResult {
+  const [head = [], ...rows] = connections;
   const right = rows[0] ?? [];
   return {
-    sentences: limiterAdviceSentences(choice, circuit.limiter),
+    sentences,
     caution: circuit.limiter === 0 ? readingsWords.noLimiter : undefined,
     picture: <Picture circuit={circuit} />,
     drawing: (

@@ -10,15 +10,19 @@ import { benchLoadLabels, dirtWords, noBenchLoadLabels } from '@truesweep/wordin
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { quantityText } from '../forms/quantityText.js';
-import { type ShownDirt, showDirt, showDirtForm } from './showDirt.js';
+import { askDirt, type ShownDirt, showDirt, showDirtForm } from './showDirt.js';
 
 /** The calculator: dirt in the wiper's contact in; what it does and the load that shows it, out. */
 export function ShowDirt({ keeping }: CalculatorProps) {
-  return <Calculator form={showDirtForm} show={show} keeping={keeping} />;
+  return <Calculator form={showDirtForm} show={show} ask={ask} keeping={keeping} />;
 }
 
-function show(values: Parameters<typeof showDirt>[0]): ShownResult {
-  const shown = showDirt(values);
+type Values = Parameters<typeof showDirt>[0];
+
+const show = (values: Values) => shownOf(showDirt(values));
+const ask = async (values: Values) => shownOf(await askDirt(values));
+
+function shownOf(shown: ShownDirt): ShownResult {
   const { circuit, closed, open, choice } = shown;
   return {
     sentences: sentencesOf(shown),

@@ -2,17 +2,19 @@ import { SettingPicture } from '@truesweep/drawings';
 import { instrumentSentences, instrumentWords } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
-import { displaysOf } from './displays.js';
+import { adviceAndDisplays, askAdvice } from './displays.js';
 import { InstrumentDisplays } from './InstrumentDisplays.js';
-import { type SoughtValues, whichInstrument, whichInstrumentForm } from './whichInstrument.js';
+import { type SoughtValues, whichInstrumentForm } from './whichInstrument.js';
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
 export function WhichInstrument(props: CalculatorProps) {
-  return <Calculator form={whichInstrumentForm} show={show} {...props} />;
+  return <Calculator form={whichInstrumentForm} show={show} ask={ask} isPlayed {...props} />;
 }
 
-function show(values: SoughtValues): ShownResult {
-  const advice = whichInstrument(values);
+const show = (values: SoughtValues) => shownOf(adviceAndDisplays(values));
+const ask = async (values: SoughtValues) => shownOf(await askAdvice(values));
+
+function shownOf({ advice, displays }: ReturnType<typeof adviceAndDisplays>): ShownResult {
   const { sought, shownBy, rows, assumed, digits, setting, meterOnly } =
     instrumentSentences(advice);
   const [head = [], ...instruments] = rows;
@@ -28,7 +30,7 @@ function show(values: SoughtValues): ShownResult {
           rows={instruments}
         />
         <p>{assumed}</p>
-        <InstrumentDisplays displays={displaysOf(values)} />
+        <InstrumentDisplays displays={displays} />
         <SettingPicture id="setting" setting={advice.setting} />
         <dl>
           <dt>{instrumentWords.digits}</dt>

@@ -14,7 +14,13 @@ import {
   type Volts,
   withInstrument,
 } from '@truesweep/core';
-import { ownRecorder, type SoughtValues, soughtCircuit } from './whichInstrument.js';
+import { workElsewhere } from '../forms/workElsewhere.js';
+import {
+  ownRecorder,
+  type SoughtValues,
+  soughtCircuit,
+  whichInstrument,
+} from './whichInstrument.js';
 
 /** What a digital meter, a needle and a logger show of one stroke past a worn spot, each with its own load on the wiper. */
 export interface Displays {
@@ -40,7 +46,7 @@ const rest: Seconds = 1;
 const lifted = 1e12;
 
 /** Simulates the stroke once for each instrument. */
-export function displaysOf(values: SoughtValues): Displays {
+function displaysOf(values: SoughtValues): Displays {
   const meter = usual('digital-meter') as DigitalMeter;
   const needle = usual('needle-meter') as NeedleMeter;
   const logger = ownRecorder(values) ?? (usual('logger') as Logger);
@@ -59,17 +65,15 @@ export function displaysOf(values: SoughtValues): Displays {
     },
     trace: {
       name: logger.name,
-      range: Math.max(values.source, 0.1),
+      range: values.source,
       time: drawn.time,
       volts: drawn.low,
     },
   };
 }
 
-function usual(kind: Instrument['kind']): Instrument {
-  const found = exampleInstruments.find((one) => one.kind === kind);
-  if (!found) throw new Error(`There is no usual ${kind}.`);
-  return found;
+function usual(kind: Instrument['kind']): Instrument | undefined {
+  return exampleInstruments.find((one) => one.kind === kind);
 }
 
 /** The stroke as it is with an instrument at the wiper. */
@@ -88,3 +92,11 @@ function watched(values: SoughtValues, instrument: Instrument): Sweep {
     seed: 1,
   }).sweep;
 }
+
+/** What the core advises, and what instruments show meanwhile. */
+export function adviceAndDisplays(values: SoughtValues) {
+  return { advice: whichInstrument(values), displays: displaysOf(values) };
+}
+
+/** The same in a worker: the stroke is simulated for each instrument. */
+export const askAdvice = workElsewhere('which-instrument', import.meta.url, adviceAndDisplays);

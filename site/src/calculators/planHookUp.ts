@@ -3,18 +3,17 @@ import {
   type Circuit,
   type CurrentRating,
   chooseLimiter,
-  type LimiterChoice,
-  type NoLimiter,
   type OperatingPoint,
   type PowerRating,
   type Ratings,
   type Watts,
-  type WrongConnection,
   wrongConnections,
 } from '@truesweep/core';
 import {
+  connectionRows,
   entryHints,
   entryLabels,
+  limiterAdviceSentences,
   planHints,
   planLabels,
   planTitles,
@@ -22,6 +21,7 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
+import { workElsewhere } from '../forms/workElsewhere.js';
 import { atStops, benchCircuit } from './hookUp.js';
 import { benchEntries, benchNames } from './hookUpEntries.js';
 
@@ -52,8 +52,10 @@ export const planHookUpForm: Form<typeof entries> = {
 /** A planned hook-up: the limiter's choice, and what right and wrong connections do with the limiter at hand. */
 export interface HookUpPlan {
   readonly circuit: Circuit;
-  readonly choice: LimiterChoice | NoLimiter;
-  readonly connections: readonly WrongConnection[];
+  /** What to choose, in sentences. */
+  readonly sentences: readonly string[];
+  /** The connections' table with its head, in texts: far less to hand over than all of their numbers. */
+  readonly connections: readonly (readonly string[])[];
   readonly closed: OperatingPoint;
   readonly open: OperatingPoint;
 }
@@ -66,16 +68,20 @@ export function planHookUp(values: Values<typeof entries>): HookUpPlan {
     ...(trackPower !== undefined && { track: power(trackPower) }),
     ...(sourceCurrent !== undefined && { source: current(sourceCurrent) }),
   };
+  const choice = chooseLimiter(circuit, ratings, {
+    ...(spanKept !== undefined && { span: spanKept }),
+    ...(otherSource !== undefined && { otherSource }),
+  });
   return {
     circuit,
-    choice: chooseLimiter(circuit, ratings, {
-      ...(spanKept !== undefined && { span: spanKept }),
-      ...(otherSource !== undefined && { otherSource }),
-    }),
-    connections: wrongConnections(circuit, ratings, otherSource),
+    sentences: limiterAdviceSentences(choice, circuit.limiter),
+    connections: connectionRows(wrongConnections(circuit, ratings, otherSource)),
     ...atStops(circuit),
   };
 }
+
+/** The same in a worker: the circuit is solved some thousand times. */
+export const askHookUp = workElsewhere('plan-the-hook-up', import.meta.url, planHookUp);
 
 /** A continuous rating alone is kept by every mistake too: what the part stands for a moment isn't known. */
 function current(amps: Amps): CurrentRating {

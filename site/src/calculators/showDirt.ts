@@ -16,6 +16,7 @@ import {
 } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
+import { workElsewhere } from '../forms/workElsewhere.js';
 import { atStops, benchCircuit } from './hookUp.js';
 import { benchEntries, benchNames } from './hookUpEntries.js';
 
@@ -68,3 +69,6 @@ export function showDirt(values: Values<typeof entries>): ShownDirt {
     }),
   };
 }
+
+/** The same in a worker: three loads are searched for. */
+export const askDirt = workElsewhere('make-dirt-visible', import.meta.url, showDirt);

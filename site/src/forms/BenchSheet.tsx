@@ -1,7 +1,11 @@
 import { formWords } from '@truesweep/wording';
+import type { ShownResult } from './Calculator.js';
+
+/** Room for what is read where nothing is expected. */
+const blank = Array.from({ length: 3 }, () => ['', ''] as const);
 
 /** On paper only: what is expected, with room for what is read. */
-export function BenchSheet({ rows }: { readonly rows: readonly (readonly [string, string])[] }) {
+export function BenchSheet({ rows = blank }: { readonly rows: ShownResult['sheet'] }) {
   return (
     <section class="bench-sheet">
       <p>{formWords.sheetNotes}</p>
@@ -15,8 +19,8 @@ export function BenchSheet({ rows }: { readonly rows: readonly (readonly [string
           </tr>
         </thead>
         <tbody>
-          {rows.map(([place, expected]) => (
-            <tr key={place}>
+          {rows.map(([place, expected], i) => (
+            <tr key={place || i}>
               <th scope="row">{place}</th>
               <td>{expected}</td>
               <td />

@@ -17,6 +17,7 @@ export function BriefCalculator<Given extends Entries>(props: {
   readonly texts: Texts<Given>;
   readonly refusals: Refusals<Given>;
   readonly result: ShownResult;
+  readonly isPending: boolean;
   /** Labels of entries that still stand as in the example. */
   readonly unread: readonly string[];
   readonly onText: (name: NameIn<Given>, text: string) => void;
@@ -24,7 +25,7 @@ export function BriefCalculator<Given extends Entries>(props: {
   readonly onTake?: ((texts: Readonly<Record<string, string>>) => void) | undefined;
   readonly onAgain: () => void;
 }) {
-  const { form, asks, texts, refusals, result, unread, onText, onTake, onAgain } = props;
+  const { form, asks, texts, refusals, result, isPending, unread, onText, onTake, onAgain } = props;
   const isAsked = (name: string) => asks.includes(name);
   const unfolded = groupsOf(form, isAsked).map(({ title, names }) => ({ title, names }));
   const asked = { ...form, groups: unfolded };
@@ -33,7 +34,7 @@ export function BriefCalculator<Given extends Entries>(props: {
   isOpen.current ||= Object.keys(refusals).some((name) => !isAsked(name));
   const [first, more] = [result.sentences.slice(0, atOnce), result.sentences.slice(atOnce)];
   return (
-    <div class="readings brief not-content">
+    <div class="readings brief not-content" aria-busy={isPending}>
       {result.picture && <div class="picture">{result.picture}</div>}
       {asks.length > 0 && (
         <EntryFields form={asked} texts={texts} refusals={refusals} onText={onText} />

@@ -1,18 +1,19 @@
-import { InputError } from '@truesweep/core';
-import { exampleSentence, mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
+import { exampleSentence } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { FromShelf } from '../shelf/FromShelf.js';
 import { Answer } from './Answer.js';
+import { AsItCame } from './AsItCame.js';
 import { inAddress } from './address.js';
-import { BenchSheet } from './BenchSheet.js';
+import { Below } from './Below.js';
 import { BriefCalculator } from './BriefCalculator.js';
 import { EntryFields } from './EntryFields.js';
-import { type Entries, type Form, namesOf, type Refusals, readForm, type Values } from './form.js';
+import { type Entries, type Form, namesOf } from './form.js';
 import { KeepEntries } from './KeepEntries.js';
 import type { Keeping } from './keeping.js';
 import { useEntries } from './useEntries.js';
+import { type Showing, useResult } from './useResult.js';
 
 /** What a calculator shows of a result. */
 export interface ShownResult {
@@ -28,7 +29,7 @@ export interface ShownResult {
   readonly table?: ComponentChildren;
   /** Tables and diagrams below. */
   readonly below?: ComponentChildren;
-  /** Rows of the bench sheet: what is read, and what is expected there. */
+  /** Rows of the bench sheet: what is read, and what is expected there; blank ones where left out. */
   readonly sheet?: readonly (readonly [string, string])[];
 }
 
@@ -41,15 +42,12 @@ export interface CalculatorProps {
 
 /** A form and, of what stands in it, the answer: in words first, in numbers and drawings below. */
 export function Calculator<Given extends Entries>(
-  props: CalculatorProps & {
-    readonly form: Form<Given>;
-    readonly show: (values: Values<Given>) => ShownResult;
-  },
+  props: CalculatorProps & Showing<Given> & { readonly form: Form<Given> },
 ) {
-  const { form, show } = props;
+  const { form } = props;
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
   const { texts, settled, notice, link, setText, take, startAgain } = useEntries(form, keeping);
-  const { result, refusals } = useMemo(() => resultOf(form, settled, show), [form, settled, show]);
+  const { result, refusals, isPending } = useResult(form, settled, props, !props.keeping);
   const unread = (form.readings ?? [])
     .filter(
       (name) => form.entries[name].initial !== '' && texts[name] === form.entries[name].initial,
@@ -57,15 +55,16 @@ export function Calculator<Given extends Entries>(
     .map((name) => form.labels[name]);
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
-  isDrawn.current ||= result.drawing !== undefined;
+  isDrawn.current ||= result?.drawing !== undefined;
   if (props.asks)
     return (
       <BriefCalculator
         form={form}
         asks={props.asks}
         texts={texts}
-        refusals={refusals ?? noRefusals}
-        result={result}
+        refusals={refusals}
+        result={result ?? nothingYet}
+        isPending={isPending}
         unread={unread}
         onText={setText}
         onTake={hasParts(form) ? take : undefined}
@@ -73,19 +72,24 @@ export function Calculator<Given extends Entries>(
       />
     );
   return (
-    <div class="readings not-content">
+    <div class="readings not-content" aria-busy={isPending}>
       {!props.keeping && <NewerVersion />}
       {notice !== undefined && <p class="notice">{notice}</p>}
-      <Answer sentences={result.sentences} />
-      {result.table}
+      <Answer sentences={result?.sentences} />
+      {result?.table}
       {unread.length > 0 && <p class="example">{exampleSentence(unread)}</p>}
-      {result.caution !== undefined && <p class="caution">{result.caution}</p>}
-      <div class={isDrawn.current ? 'beside' : undefined}>
-        <EntryFields form={form} texts={texts} refusals={refusals ?? noRefusals} onText={setText} />
-        {result.drawing}
+      {result?.caution !== undefined && <p class="caution">{result.caution}</p>}
+      <div class="beside">
+        <EntryFields form={form} texts={texts} refusals={refusals} onText={setText} />
+        {result ? (
+          <div key="own" class={isDrawn.current ? 'drawn kept' : 'drawn'}>
+            {result.drawing}
+          </div>
+        ) : (
+          <AsItCame key="came" class="drawn" />
+        )}
       </div>
-      {result.below}
-      {result.sheet && <BenchSheet rows={result.sheet} />}
+      <Below result={result} />
       {hasParts(form) && <FromShelf onTexts={take} />}
       <KeepEntries link={link} onAgain={startAgain} />
     </div>
@@ -97,23 +101,5 @@ function hasParts({ entries }: { readonly entries: Entries }): boolean {
   return 'track' in entries;
 }
 
-const noRefusals = Object.freeze({});
-
-function resultOf<Given extends Entries>(
-  form: Form<Given>,
-  texts: Parameters<typeof readForm<Given>>[1],
-  show: (values: Values<Given>) => ShownResult,
-): { readonly result: ShownResult; readonly refusals?: Refusals<Given> } {
-  const read = readForm(form, texts);
-  if ('refusals' in read) {
-    const wrong = namesOf(form).filter((name) => name in read.refusals);
-    const sentence = mendEntriesSentence(wrong.map((name) => form.labels[name]));
-    return { result: { sentences: [sentence] }, refusals: read.refusals };
-  }
-  try {
-    return { result: show(read.values) };
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return { result: { sentences: [noAnswerSentence(error.message)] } };
-  }
-}
+/** Before a worker's first answer. */
+const nothingYet: ShownResult = { sentences: [] };
