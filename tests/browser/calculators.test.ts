@@ -131,7 +131,7 @@ const calculators: readonly Calculator[] = [
     table: 'connections',
     changed: ['wiperCurrent', '1 mA'],
     bad: ['track', '1 Ω', /10.Ω to 10.MΩ/],
-    said: (isChanged) => limiterAdviceSentences(plan(isChanged).choice),
+    said: (isChanged) => limiterAdviceSentences(plan(isChanged).choice, 1000),
     cells: (isChanged) => connectionRows(plan(isChanged).connections).slice(1).flat(),
   },
   {

@@ -115,7 +115,7 @@ test('a newer version waits until it is asked for, and nothing entered is lost',
     .poll(() => judging.locator('.notice').allTextContents())
     .toContainEqual(expect.stringContaining('Keep your report first'));
   expect(await verdict()).toMatch(/Fail worn\.csv/);
-  expect(await judging.locator('.trace-view svg').count()).toBe(1);
+  expect(await judging.locator('.trace-place svg').count()).toBe(1);
   await judging.getByRole('button', { name: 'Load this page anew' }).click();
   await expect.poll(verdict).toMatch(/Pass sound\.csv/);
   await context.close();

@@ -27,7 +27,7 @@ const paths = (await readdir(built, { recursive: true }))
   .sort();
 
 const screens = [
-  { name: 'phone', width: 360, height: 740 },
+  { name: 'phone', width: 390, height: 844 },
   { name: 'desktop', width: 1280, height: 800 },
 ] as const;
 

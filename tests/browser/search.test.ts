@@ -37,7 +37,7 @@ const searches = [
   ['throttle position sensor', 'how-to/test-a-sensor/'],
   ['limp', 'how-to/test-a-sensor/'],
   ['trouble code', 'how-to/read-the-verdict/'],
-  ['dead spot', 'calculators/check-a-sweep/'],
+  ['dead spot', 'gallery/'],
   ['glitch', 'calculators/check-a-sweep/'],
   ['intermittent', 'how-to/read-the-verdict/'],
   ['pinout', 'calculators/find-the-terminals/'],

@@ -12,6 +12,7 @@ export const formWords = {
   again: 'Start again',
   others: 'The other values',
   closer: 'Look closer',
+  fromShelf: 'Take the parts from the shelf',
   sheet: 'Read at the bench',
   place: 'What',
   expected: 'Expected',

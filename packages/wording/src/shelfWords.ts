@@ -34,8 +34,6 @@ export const shelfWords = {
     'An entry that can’t be read. It is left as it is; save it as a file before you take it off.',
   saveDamaged: 'Save it as a file',
   changedElsewhere: 'Another tab changed the shelf; it is shown as it is now.',
-  takeInto: 'Take the parts from the shelf',
-  taken: 'Taken from the shelf.',
 } as const satisfies Record<string, string>;
 
 /**

@@ -1,4 +1,4 @@
-import { shelfWords } from '@truesweep/wording';
+import { formWords } from '@truesweep/wording';
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ShelfChoice } from './ShelfChoice.js';
@@ -15,17 +15,21 @@ export function FromShelf(props: {
   };
   if (!Choice)
     return (
-      <button type="button" class="from-shelf" onClick={open}>
-        {shelfWords.takeInto}
-      </button>
+      <p class="keep">
+        <button type="button" onClick={open}>
+          {formWords.fromShelf}
+        </button>
+      </p>
     );
   return (
-    <Choice
-      chosen={chosen}
-      onSensor={(sensor) => {
-        setChosen(sensor?.id);
-        if (sensor) props.onTexts(sensor.texts);
-      }}
-    />
+    <div class="keep">
+      <Choice
+        chosen={chosen}
+        onSensor={(sensor) => {
+          setChosen(sensor?.id);
+          if (sensor) props.onTexts(sensor.texts);
+        }}
+      />
+    </div>
   );
 }
