@@ -5,8 +5,8 @@ import { build } from 'vite';
 import { builtFiles, pathBelow } from './builtFiles.mjs';
 
 /**
- * Builds the service worker with the list of what it keeps from its first visit on: every page but the library's reference, and
- * all that they need. The rest it keeps once it was looked at.
+ * Builds the service worker with the list of what it keeps from its first visit on: every page and all that they need. The rest it keeps
+ * once it was looked at.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -61,7 +61,7 @@ async function lineOf(dir, path) {
  * page asks for.
  */
 function isKept(path) {
-  return !/^(reference\/|404\.html|pagefind\/(fragment|index)\/|pagefind\/pagefind-(\w+-ui|ui|highlight)\.|robots|sitemap)/.test(
+  return !/^(404\.html|pagefind\/(fragment|index)\/|pagefind\/pagefind-(\w+-ui|ui|highlight)\.|robots|sitemap)/.test(
     path,
   );
 }

@@ -18,13 +18,7 @@ const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
   .filter((path) => path.endsWith('index.html'));
 
-/** Every page, but of the library's reference, whose pages one component writes, only its front, its longest and one of each further kind. */
-const mainPages = files
-  .map((path) => path.slice(0, -'index.html'.length))
-  .filter((path) => !/^reference\/(?!$|core\/$|core\/score\/$|wording\/$)/.test(path))
-  .sort();
-
-test.each(mainPages)(
+test.each(files.map((path) => path.slice(0, -'index.html'.length)).sort())(
   '%s: below the sub-path, from no other host, no error, accessible, never too wide',
   async (path) => {
     const site = inject('site');

@@ -195,12 +195,12 @@ describe('the whole text', () => {
   test('compares what was measured with its limit in one unit', () => {
     expect(text).toContain(
       [
-        '  Checks                      measured       limit   margin  outcome',
-        '  Sample interval              2.00 ms   ≤ 7.50 ms  5.50 ms  conforms',
-        '  Smallest fault it can show    1.50 %    ≤ 5.00 %   3.50 %  conforms',
-        '  Departures                         2         ≤ 0       −2  fails',
-        '  Closed reading           530 ± 10 mV  314–523 mV    −7 mV  marginal',
-        '  Closed reading scatter             –    ≤ 3.00 %        –  not judged',
+        '  Checks                         measured       limit   margin  outcome',
+        '  Sample interval                 2.00 ms   ≤ 7.50 ms  5.50 ms  conforms',
+        '  Smallest fault it can show       1.50 %    ≤ 5.00 %   3.50 %  conforms',
+        '  Departures                            2         ≤ 0       −2  fails',
+        '  Closed reading              530 ± 10 mV  314–523 mV    −7 mV  marginal',
+        '  Closed reading scatter                –    ≤ 3.00 %        –  not judged',
       ].join('\n'),
     );
     expect(text).toContain("Limits: closed reading from the hook-up's expected windows;");

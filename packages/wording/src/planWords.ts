@@ -20,7 +20,7 @@ export const planWords = {
   closed: 'closed',
   open: 'open',
   looks: 'looks like',
-  over: 'too much for',
+  over: 'harms',
   table: (limiter: string): string =>
     say`What the instrument shows with ${limiter} in the supply lead, right and wrong, and which part is over the rating given:`,
 } as const;
