@@ -49,7 +49,7 @@ const project = (name: string, include: string[], more = {}) => ({
 });
 
 /** Files that take longest, though they are short: on a fresh clone the runner knows sizes alone and would begin them last. */
-const longest = /browser\/(pages|pictures)\.test\.ts$/;
+const longest = /browser\/(pages|calculators)\.test\.ts$/;
 
 const isOrderAsked = process.argv.some((word) => word.startsWith('--sequence.'));
 
@@ -97,6 +97,9 @@ export default defineConfig({
       }),
       project('docs', ['tests/docs/**/*.test.ts']),
       project('browser', ['tests/browser/**/*.test.ts'], {
+        globalSetup: ['tests/browser/setup.ts'],
+      }),
+      project('pictures', ['tests/pictures/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),
       project('types', [], {

@@ -337,6 +337,14 @@ const commands = {
     );
   },
 
+  async pictures() {
+    await install();
+    await checkNode();
+    await buildPackages();
+    await buildSite();
+    await runGroups([{ projects: ['pictures'] }]);
+  },
+
   async site() {
     await install();
     await buildPackages();

@@ -152,6 +152,21 @@ test('beside what is wrong with a file no verdict stands, neither the demo’s n
   expect(await verdictsSeen(page)).toEqual([]);
 });
 
+test.each([
+  ['spreadsheet', 'sweep.xlsx', 'PK\x03\x04xxxx', /is a spreadsheet.*save the sheet as CSV/],
+  ['damaged recording', 'sweep.csv', 'time (ms),wiper (V)\n0,0.4\n1,x\n', /sweep\.csv, line 3/],
+] as const)(
+  'a %s chosen alone is told for what it is, and nothing is judged',
+  async (_, name, content, said) => {
+    const { page } = await openPage(browser, path);
+    await choose(page, [given(name, Buffer.from(content, 'latin1'))]);
+    await expect.poll(() => page.locator('.look .refusal').textContent()).toMatch(said);
+    expect(await page.locator('.verdict-card:visible').count()).toBe(0);
+    expect(await page.locator('.which-sensor').count()).toBe(0);
+    expect(await violationsOf(page)).toEqual([]);
+  },
+);
+
 async function keptReport(page: Page): Promise<string> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
