@@ -18,13 +18,17 @@ const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
   .filter((path) => path.endsWith('index.html'));
 
+/** A page of the reference beyond its front and the longest one. */
+const isOneOfMany = (path: string) => /^reference\/(?!$|wording\/$)/.test(path);
+
 test.each(files.map((path) => path.slice(0, -'index.html'.length)).sort())(
   '%s: below the sub-path, from no other host, no error, accessible, never too wide',
   async (path) => {
     const site = inject('site');
     const { page, asked, complaints } = await openPage(browser, path, {
       colorScheme: 'light',
-      serviceWorkers: 'allow',
+      // The reference's pages are one component's: what its first ones keep, all keep.
+      serviceWorkers: isOneOfMany(path) ? 'block' : 'allow',
     });
     expect(await violationsOf(page)).toEqual([]);
     await page.evaluate(() => {
