@@ -27,7 +27,6 @@ export const judgeWords = {
   microphoneOff: 'The microphone bias of this input is off',
   sensor: 'Which sensor is it?',
   fromShelf: 'From the shelf',
-  emptyShelf: 'The shelf is empty: enter the sensor once and keep it there.',
   entered: 'entered below',
   keep: 'Keep this sensor on the shelf',
   keptNow: 'Kept on the shelf.',

@@ -4,10 +4,9 @@ import { say } from './say.js';
  * Words of the shelf: sensors and hook-ups that are kept in the browser.
  *
  * @example
- * shelfWords.sensors // => 'Sensors on the shelf'
+ * shelfWords.closed // => 'Closed reading'
  */
 export const shelfWords = {
-  sensors: 'Sensors on the shelf',
   empty: 'nothing there yet',
   emptyLong:
     'Nothing stands here yet. Judge a recording or go through the guided way, and keep the sensor; or open a shelf that was saved as a file.',
@@ -25,10 +24,8 @@ export const shelfWords = {
   compare: 'Compared with the one before',
   remove: 'Take it off the shelf',
   removeSure: 'Sure? Its results go with it. Take it off',
-  removeResult: 'Take this result off',
   save: 'Save the shelf as a file',
   openFile: 'Open a saved shelf',
-  saved: 'Saved.',
   change: 'Change what it is told by',
   damaged:
     'An entry that can’t be read. It is left as it is; save it as a file before you take it off.',
