@@ -3,7 +3,7 @@ import type { Sweep } from '../capture/sweep.js';
 import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { nothingSeen } from '../score/coverage.js';
-import { decideVerdict } from '../score/decideVerdict.js';
+import { decideVerdict } from '../judgement/decideVerdict.js';
 import { findCauses } from '../score/findCauses.js';
 import { judgeCapture } from '../score/judgeCapture.js';
 import { restsOn } from '../score/restsOn.js';

@@ -1,6 +1,7 @@
 import type { Criteria } from '../criteria.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
-import { normalProbability } from '../statistics/normalDistribution.js';
+import { conformance } from '../judgement/conformance.js';
+import { outcomeOf } from '../judgement/outcomeOf.js';
 import type { Volts } from '../units.js';
 import type { Check } from './score.js';
 
@@ -45,20 +46,13 @@ export function judgeEnd(
   const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
   const reached = atStop && margin >= -farthestStop * Math.abs(span);
   const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
-  const tooNarrow = window.high - window.low < 8 * instrument;
-  const outcome = ((): Check['outcome'] => {
-    if (margin < 0 && shortOfStop) return 'cannot-tell';
-    if (margin < -tolerated) return 'fails';
-    if (tooNarrow) return 'cannot-tell';
-    if (margin >= (criteria.endAcceptance === 'guarded' ? expanded : 0)) return 'conforms';
-    const isFineEnough = 4 * expanded <= window.high - window.low;
-    return isFineEnough && margin >= -tolerated ? 'marginal' : 'cannot-tell';
-  })();
-  const conformance = uncertainty > 0 && {
-    conformance:
-      normalProbability((window.high - volts) / uncertainty) -
-      normalProbability((window.low - volts) / uncertainty),
-  };
+  const width = window.high - window.low;
+  const isTold = margin < -tolerated || width >= 8 * instrument;
+  const guard = criteria.endAcceptance === 'guarded' ? expanded : 0;
+  const outcome =
+    isTold && !(margin < 0 && shortOfStop)
+      ? outcomeOf(margin, width, expanded, tolerated, guard)
+      : 'cannot-tell';
   return {
     check,
     outcome,
@@ -67,6 +61,8 @@ export function judgeEnd(
     ...limits,
     uncertainty,
     margin,
-    ...conformance,
+    ...(uncertainty > 0 && {
+      conformance: conformance(volts, uncertainty, window.low, window.high),
+    }),
   };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { defaultCriteria } from '../criteria.js';
+import { decideVerdict } from '../judgement/decideVerdict.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
-import { decideVerdict } from './decideVerdict.js';
 import type { ClosedReturns } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
