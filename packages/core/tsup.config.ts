@@ -20,6 +20,10 @@ export default packageBuild({
     'checks',
     'statistics',
     'tracks',
+    'codes',
+    'contactless',
+    'twoState',
+    'winding',
   ],
   bundledForRequire: ['index', 'schema'],
 });

@@ -64,6 +64,10 @@ const entries: readonly (readonly [name: string, holds: number, goal: number])[]
   ['expectation', 6.3, 5.5],
   ['model', 13.1, 12],
   ['score', 41.3, 25],
+  ['winding', 4, 4],
+  ['twoState', 4, 4],
+  ['contactless', 4, 4],
+  ['codes', 4, 4],
   ['index', 77.3, 60],
 ];
 

@@ -2,7 +2,9 @@
 export * from './bench.js';
 export * from './checks.js';
 export * from './circuit.js';
+export * from './codes.js';
 export * from './compare.js';
+export * from './contactless.js';
 export * from './envelope.js';
 export * from './expectation.js';
 export * from './instruments.js';
@@ -15,3 +17,5 @@ export * from './shape.js';
 export * from './simulate.js';
 export * from './statistics.js';
 export * from './tracks.js';
+export * from './twoState.js';
+export * from './winding.js';
