@@ -20,6 +20,7 @@ export default packageBuild({
     'checks',
     'statistics',
     'tracks',
+    'bounce',
     'codes',
     'contactless',
     'twoState',

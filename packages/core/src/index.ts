@@ -1,5 +1,6 @@
 // Everything but the schemas, which need another package: all entries by use together.
 export * from './bench.js';
+export * from './bounce.js';
 export * from './checks.js';
 export * from './circuit.js';
 export * from './codes.js';

@@ -1,4 +1,4 @@
-// Sensors and switches of two states: whether they are right, and how a contact bounces. An entry for those who use no more; `index.ts` has everything.
+// Sensors and switches of two states: whether they are right. An entry for those who use no more; `index.ts` has everything.
 export { InputError, type TextPlace } from './errors.js';
 export type { ReadingLimits } from './judgement/checkLimits.js';
 export type { OhmsSource } from './judgement/compareOhms.js';
@@ -11,11 +11,5 @@ export {
   type TwoStateSource,
   type TwoStateUnsaid,
 } from './twoState/judgeTwoState.js';
-export {
-  type StateChange,
-  type StateLevels,
-  type SwitchBounce,
-  switchBounce,
-} from './twoState/switchBounce.js';
 export type { TwoStateAt, TwoStateReading } from './twoState/twoStateReading.js';
 export type { TwoStateSensor } from './twoState/twoStateSensor.js';

@@ -237,7 +237,7 @@ export const libraries: readonly Library[] = [
       },
       {
         path: 'twoState',
-        what: 'Sensors and switches of two states: whether they are right, and how a contact bounces.',
+        what: 'Sensors and switches of two states: whether they are right.',
         tasks: [
           {
             title: 'Judge a sensor of two states',
@@ -248,8 +248,12 @@ export const libraries: readonly Library[] = [
               'judgement/checkLimits',
             ],
           },
-          { title: 'Bounce of a switch', sources: ['twoState/switchBounce'] },
         ],
+      },
+      {
+        path: 'bounce',
+        what: 'When a switch changed in a recording, and how it bounced.',
+        tasks: [{ title: 'Bounce of a switch', sources: ['bounce/switchBounce'] }],
       },
       {
         path: 'contactless',

@@ -14,7 +14,7 @@ export function checkLimits({ low, high }: ReadingLimits, path: string): void {
     throw new InputError(
       'missing',
       `${path}.low`,
-      `${path} has neither low nor high; it must have at least one of them.`,
+      `${path} has neither low nor high; it must have one of them, or both.`,
     );
   }
   if (low !== undefined && high !== undefined && low > high) {

@@ -1,5 +1,7 @@
+import type { UncertainInput } from '../statistics/combineUncertainties.js';
 import type { Ohms } from '../units.js';
-import { compareReading, type JudgedReading } from './judgeReading.js';
+import type { ReadingLimits } from './checkLimits.js';
+import { compareWithin, toldLimits } from './compareWithin.js';
 
 /** What an ohmmeter showed. */
 export interface OhmsReading {
@@ -18,48 +20,35 @@ export type OhmsSource = 'meter' | 'leads';
 const mostOfLeads = 0.2;
 
 /**
- * A resistance, its leads taken off, beside its limits; ∞ Ω is above any upper limit, whatever the meter.
+ * What a check tells of a resistance, its leads taken off, beside its limits; ∞ Ω is above any upper limit, whatever the meter.
  *
  * @param more What makes it uncertain besides meter and leads.
  */
 export function compareOhms<Source extends string = never>(
   { ohms, uncertainty, leads }: OhmsReading,
-  low: Ohms | undefined,
-  high: Ohms | undefined,
-  more: readonly {
-    readonly name: Source;
-    readonly sensitivity: number;
-    uncertainty: number;
-  }[] = [],
-): JudgedReading<OhmsSource | Source> & { readonly measured: Ohms } {
+  limits: ReadingLimits,
+  more: readonly UncertainInput<Source>[] = [],
+) {
   if (ohms === Infinity) {
-    const isRight = high === undefined;
+    const isRight = limits.high === undefined;
     return {
       measured: ohms,
-      outcome: isRight ? 'conforms' : 'fails',
+      ...toldLimits(limits),
+      outcome: isRight ? ('conforms' as const) : ('fails' as const),
       uncertainty: 0,
       margin: isRight ? Infinity : -Infinity,
       conformance: isRight ? 1 : 0,
     };
   }
+  const ofLeads = leads === undefined ? mostOfLeads / Math.sqrt(12) : 0;
   // Leads that are taken off too much leave a short, not a resistance below 0 Ω.
-  const measured = Math.max(0, ohms - (leads ?? mostOfLeads / 2));
-  const inputs = [
-    { name: 'meter', sensitivity: 1, uncertainty },
-    {
-      name: 'leads',
-      sensitivity: 1,
-      uncertainty: leads === undefined ? mostOfLeads / Math.sqrt(12) : 0,
-    },
-    ...more,
-  ] as const;
-  return {
-    measured,
-    ...compareReading<OhmsSource | Source>({
-      measured,
-      inputs,
-      ...(low !== undefined && { low }),
-      ...(high !== undefined && { high }),
-    }),
-  };
+  return compareWithin<OhmsSource | Source>(
+    Math.max(0, ohms - (leads ?? mostOfLeads / 2)),
+    limits,
+    [
+      { name: 'meter', sensitivity: 1, uncertainty },
+      { name: 'leads', sensitivity: 1, uncertainty: ofLeads },
+      ...more,
+    ],
+  );
 }

@@ -1,8 +1,8 @@
 import { listOf } from '../fields.js';
 import type { ReadingLimits } from '../judgement/checkLimits.js';
 import { compareOhms, type OhmsSource } from '../judgement/compareOhms.js';
+import { compareWithin, toldLimits } from '../judgement/compareWithin.js';
 import { decideVerdict } from '../judgement/decideVerdict.js';
-import { compareReading } from '../judgement/judgeReading.js';
 import type { Judgement, ReadingCheck } from '../judgement/readingCheck.js';
 import { readingRule, states, type TwoStateAt, type TwoStateReading } from './twoStateReading.js';
 import { checkTwoStateSensor, type TwoStateSensor } from './twoStateSensor.js';
@@ -115,54 +115,39 @@ function windowOf({ rest, operated, latched }: TwoStateSensor, state: TwoStateAt
   return isOperated ? operated : rest;
 }
 
-const limitsOf = ({ low, high }: ReadingLimits) => ({
-  ...(low !== undefined && { lowLimit: low }),
-  ...(high !== undefined && { highLimit: high }),
-});
-
 function stateCheck(sensor: TwoStateSensor, reading: TwoStateReading, at: number): TwoStateCheck {
-  const window = windowOf(sensor, reading.state);
   return {
     check: reading.state,
     reading: at,
     unit: units[sensor.kind],
-    ...limitsOf(window),
-    ...judged(sensor.kind, reading, window),
+    ...compared(sensor.kind, reading, windowOf(sensor, reading.state)),
   };
 }
 
-function judged(
+function compared(
   kind: TwoStateSensor['kind'],
   { value, uncertainty, supply = 1, supplyUncertainty = 0, leads }: TwoStateReading,
   window: ReadingLimits,
 ) {
   if (kind === 'ohms') {
-    const read = { ohms: value, uncertainty, ...(leads !== undefined && { leads }) };
-    return compareOhms(read, window.low, window.high);
+    return compareOhms({ ohms: value, uncertainty, ...(leads !== undefined && { leads }) }, window);
   }
   const measured = value / supply;
-  const inputs = [
+  return compareWithin<TwoStateSource>(measured, window, [
     { name: 'meter', sensitivity: 1 / supply, uncertainty },
     { name: 'supply', sensitivity: measured / supply, uncertainty: supplyUncertainty },
-  ] as const;
-  return { measured, ...compareReading<TwoStateSource>({ measured, ...window, inputs }) };
+  ]);
 }
 
 function angleCheck(
   { changesBetween }: TwoStateSensor,
-  { changedAt, angleUncertainty = 0 }: TwoStateReading,
-  at: number,
+  { changedAt, angleUncertainty: uncertainty = 0 }: TwoStateReading,
+  reading: number,
 ): TwoStateCheck | undefined {
   if (!changesBetween || changedAt === undefined) return undefined;
-  const inputs = [{ name: 'angle', sensitivity: 1, uncertainty: angleUncertainty }] as const;
-  return {
-    check: 'change-angle',
-    reading: at,
-    unit: '°',
-    measured: changedAt,
-    ...limitsOf(changesBetween),
-    ...compareReading<TwoStateSource>({ measured: changedAt, ...changesBetween, inputs }),
-  };
+  const inputs = [{ name: 'angle', sensitivity: 1, uncertainty }] as const;
+  const check = { check: 'change-angle', reading, unit: '°' } as const;
+  return { ...check, ...compareWithin<TwoStateSource>(changedAt, changesBetween, inputs) };
 }
 
 /** What must be read and was not, each as a check that can't tell. */
@@ -170,24 +155,18 @@ function missing(
   sensor: TwoStateSensor,
   readings: readonly TwoStateReading[],
 ): readonly TwoStateCheck[] {
-  const open: TwoStateCheck[] = asked(sensor)
+  const open = (
+    check: TwoStateCheck['check'],
+    unit: TwoStateCheck['unit'],
+    limits: ReadingLimits,
+  ): TwoStateCheck => ({ check, outcome: 'cannot-tell', unit, ...toldLimits(limits) });
+  const { kind, changesBetween } = sensor;
+  const checks = asked(sensor)
     .filter((state) => readings.every((reading) => reading.state !== state))
-    .map((state) => ({
-      check: state,
-      outcome: 'cannot-tell',
-      unit: units[sensor.kind],
-      ...limitsOf(windowOf(sensor, state)),
-    }));
-  const { changesBetween } = sensor;
-  if (changesBetween && readings.every(({ changedAt }) => changedAt === undefined)) {
-    open.push({
-      check: 'change-angle',
-      outcome: 'cannot-tell',
-      unit: '°',
-      ...limitsOf(changesBetween),
-    });
-  }
-  return open;
+    .map((state) => open(state, units[kind], windowOf(sensor, state)));
+  if (changesBetween && readings.every(({ changedAt }) => changedAt === undefined))
+    checks.push(open('change-angle', '°', changesBetween));
+  return checks;
 }
 
 function adviceOn(
@@ -195,32 +174,36 @@ function adviceOn(
   checks: readonly TwoStateCheck[],
 ): readonly TwoStateAdvice[] {
   const advice = new Set<TwoStateAdvice>();
-  const read = checks.filter(
-    (check) => check.measured !== undefined && check.check !== 'change-angle',
-  );
-  const [atRest, operated] = [sensor.rest, sensor.operated].map(
-    (window) => (check: TwoStateCheck) => {
-      const { low = -Infinity, high = Infinity } = window;
-      return check.measured! >= low && check.measured! <= high;
-    },
-  ) as [(check: TwoStateCheck) => boolean, (check: TwoStateCheck) => boolean];
-  const isSwapped = (check: TwoStateCheck) =>
-    windowOf(sensor, check.check as TwoStateAt) === sensor.rest ? operated(check) : atRest(check);
-  if (read.some(atRest) && read.some(operated) && read.every(isSwapped)) {
+  const { rest, operated, latched } = sensor;
+  const read = checks.filter(({ measured, unit }) => measured !== undefined && unit !== '°');
+  const wrong = read.filter((check) => {
+    const right = windowOf(sensor, check.check as TwoStateAt);
+    return isIn(check, right === rest ? operated : rest);
+  });
+  if (
+    wrong.length === read.length &&
+    wrong.some((check) => isIn(check, rest)) &&
+    wrong.some((check) => isIn(check, operated))
+  ) {
     advice.add('states-swapped');
   } else {
-    for (const check of read) {
-      if (/^operated/.test(check.check) && atRest(check)) advice.add('hold-longer');
-      if (check.check === 'back-at-rest' && !sensor.latched && operated(check))
-        advice.add('cycle-key');
+    for (const { check } of wrong) {
+      if (/^operated/.test(check)) advice.add('hold-longer');
+      if (check === 'back-at-rest' && !latched) advice.add('cycle-key');
     }
   }
   for (const { check, measured, outcome, mostUncertain } of checks) {
     if (measured === undefined) advice.add(`read-${check}`);
-    else if (mostUncertain && /^(marginal|cannot-tell)$/.test(outcome))
-      advice.add(adviceFor[mostUncertain]);
+    else if (mostUncertain && /marginal|cannot/.test(outcome)) advice.add(adviceFor[mostUncertain]);
   }
   return [...advice];
+}
+
+function isIn(
+  { measured }: TwoStateCheck,
+  { low = -Infinity, high = Infinity }: ReadingLimits,
+): boolean {
+  return measured! >= low && measured! <= high;
 }
 
 function unsaidOf({ kind, bothWays, changesBetween }: TwoStateSensor): readonly TwoStateUnsaid[] {

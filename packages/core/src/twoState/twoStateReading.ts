@@ -67,7 +67,7 @@ export function readingRule(kind: TwoStateSensor['kind']) {
     throw new InputError(
       'unexpected',
       `${path}.changedAt`,
-      `${path}.changedAt is stated with the state “${state}”; the angle belongs to a reading of an operated state.`,
+      `${path}.changedAt stands with the state “${state}”; it belongs to an operated one.`,
     );
   };
 }

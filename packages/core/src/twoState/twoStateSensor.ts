@@ -58,7 +58,7 @@ export function checkTwoStateSensor(sensor: TwoStateSensor): void {
   throw new InputError(
     'out-of-order',
     'sensor.operated',
-    'sensor.operated shares values with sensor.rest; the two windows must lie apart, so that a reading is in one of them only.',
+    'sensor.operated overlaps sensor.rest; the two must lie apart.',
   );
 }
 

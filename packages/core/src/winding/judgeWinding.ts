@@ -113,25 +113,21 @@ export function judgeWinding(
 
 function checkOf(sensor: WindingLimits, reading: WindingReading, at: number): WindingCheck {
   const { temperature, temperatureUncertainty, ...read } = reading;
+  const { low, high, conductor } = sensor;
   const grown = growth(sensor, temperature);
-  const limit = (ohms: Ohms | undefined) => (ohms === undefined ? undefined : ohms * grown);
-  const [low, high] = [limit(sensor.low), limit(sensor.high)];
-  const perKelvin = 1 / (constantOf(sensor.conductor) + temperature);
-  const judged = compareOhms(read, low, high, [
-    {
-      name: 'temperature',
-      // Of the limits, which move with it, beside this reading.
-      sensitivity: read.ohms * perKelvin,
-      uncertainty: temperatureUncertainty,
-    },
-  ]);
+  const limits = {
+    ...(low !== undefined && { low: low * grown }),
+    ...(high !== undefined && { high: high * grown }),
+  };
+  // Of the limits, which move with it, beside this reading.
+  const sensitivity = read.ohms / (constantOf(conductor) + temperature);
   return {
     check: 'resistance',
     reading: at,
     unit: 'Ω',
-    ...judged,
-    ...(low !== undefined && { lowLimit: low }),
-    ...(high !== undefined && { highLimit: high }),
+    ...compareOhms(read, limits, [
+      { name: 'temperature', sensitivity, uncertainty: temperatureUncertainty },
+    ]),
   };
 }
 

@@ -1,14 +1,14 @@
 import { column, timeColumn } from '../column.js';
-import { InputError } from '../errors.js';
 import { checkFields } from '../fields.js';
 import { between } from '../guard.js';
+import { checkLimits } from '../judgement/checkLimits.js';
 import type { Seconds, Volts } from '../units.js';
 
 /** The two levels that tell the states apart. */
 export interface StateLevels {
   /** Below this it is in the lower state, V, −10¹² to 10¹². */
   readonly low: Volts;
-  /** Above this it is in the upper state, V, above `low`. Between the two levels it stays what it was. */
+  /** Above this it is in the upper state, V, not below `low`. Between the two levels it stays what it was. */
   readonly high: Volts;
   /** Changes that are farther apart than this are changes of their own and no bounce, s, 0 to 100; 0.05 when left out (common practice, no source). */
   readonly apart?: Seconds;
@@ -38,6 +38,8 @@ export interface SwitchBounce {
   readonly changes: readonly StateChange[];
 }
 
+const level = between(-1e12, 1e12, 'V');
+
 /**
  * When a switch changed in a recording, and how long and how often it bounced.
  *
@@ -46,7 +48,7 @@ export interface SwitchBounce {
  *
  * @param times Of the samples, s, never decreasing.
  * @param volts The signal at each, V.
- * @throws InputError at `times…`, `volts…` or `levels…`; `out-of-order` where `low` is not below `high`.
+ * @throws InputError at `times…`, `volts…` or `levels…`; `out-of-order` where `low` is above `high`.
  *
  * @example
  * const times = [0, 0.001, 0.002, 0.003, 0.004, 0.005];
@@ -63,32 +65,23 @@ export function switchBounce(
   const time = timeColumn(times, 'times');
   const signal = column(volts, time.length, 'volts');
   checkFields(levels, 'levels', {
-    low: between(-1e12, 1e12, 'V'),
-    high: between(-1e12, 1e12, 'V'),
+    low: level,
+    high: level,
     'apart?': between(0, 100, 's'),
   });
+  checkLimits(levels, 'levels');
   const { low, high, apart = 0.05 } = levels;
-  if (low >= high) {
-    throw new InputError(
-      'out-of-order',
-      'levels.low',
-      `levels.low is ${low} V; it must be below levels.high, ${high} V.`,
-    );
-  }
   const { begins, leaps } = leapsOf(signal, low, high);
   if (begins === undefined) return { changes: [] };
-  const groups: number[][] = [];
-  for (const leap of leaps) {
-    const last = groups.at(-1);
-    if (last && time[leap]! - time[last.at(-1)!]! <= apart) last.push(leap);
-    else groups.push([leap]);
-  }
   let from = begins;
-  const changes = groups.map((group): StateChange => {
-    const change = changeOf(time, group, from);
+  const changes: StateChange[] = [];
+  for (let i = 0, next = 0; i < leaps.length; i = next) {
+    next = i + 1;
+    while (next < leaps.length && time[leaps[next]!]! - time[leaps[next - 1]!]! <= apart) next++;
+    const change = changeOf(time, leaps.slice(i, next), from);
+    changes.push(change);
     from = change.to;
-    return change;
-  });
+  }
   return { begins, changes };
 }
 

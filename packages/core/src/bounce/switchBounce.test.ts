@@ -61,7 +61,7 @@ describe('switchBounce', () => {
   });
 
   test('refuses levels the wrong way round', () => {
-    expect(() => switchBounce([0], [0], { low: 4, high: 4 })).toThrow(
+    expect(() => switchBounce([0], [0], { low: 4, high: 3 })).toThrow(
       expect.objectContaining({ path: 'levels.low', code: 'out-of-order' }),
     );
   });
