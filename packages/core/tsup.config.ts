@@ -29,6 +29,11 @@ export default packageBuild({
     'checks',
     'statistics',
     'tracks',
+    'bounce',
+    'codes',
+    'contactless',
+    'twoState',
+    'winding',
   ],
   bundledForRequire: ['index', 'schema'],
 });

@@ -1,9 +1,12 @@
 // Everything but the schemas, which need another package: all entries by use together.
 export * from './atmosphere.js';
 export * from './bench.js';
+export * from './bounce.js';
 export * from './checks.js';
 export * from './circuit.js';
+export * from './codes.js';
 export * from './compare.js';
+export * from './contactless.js';
 export * from './envelope.js';
 export * from './expectation.js';
 export * from './instruments.js';
@@ -24,3 +27,5 @@ export * from './thermistor.js';
 export * from './thermistorFit.js';
 export * from './thermistorVerdict.js';
 export * from './tracks.js';
+export * from './twoState.js';
+export * from './winding.js';

@@ -219,6 +219,62 @@ export const libraries: readonly Library[] = [
         tasks: [{ title: 'Compare the tracks', sources: ['tracks'] }],
       },
       {
+        path: 'winding',
+        what: 'Windings: their resistance at a temperature, what flows in them, whether they are right.',
+        tasks: [
+          {
+            title: 'Resistance at a temperature',
+            sources: [
+              'winding/resistanceAtTemperature',
+              'winding/temperatureOfWinding',
+              'winding/conductor',
+              'winding/winding',
+            ],
+          },
+          { title: 'Judge a winding', sources: ['winding/judgeWinding', 'judgement/compareOhms'] },
+          { title: 'A coil on a voltage', sources: ['winding/coilCurrent'] },
+        ],
+      },
+      {
+        path: 'twoState',
+        what: 'Sensors and switches of two states: whether they are right.',
+        tasks: [
+          {
+            title: 'Judge a sensor of two states',
+            sources: [
+              'twoState/judgeTwoState',
+              'twoState/twoStateSensor',
+              'twoState/twoStateReading',
+              'judgement/checkLimits',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'bounce',
+        what: 'When a switch changed in a recording, and how it bounced.',
+        tasks: [{ title: 'Bounce of a switch', sources: ['bounce/switchBounce'] }],
+      },
+      {
+        path: 'contactless',
+        what: 'Sensors without a wiper: how to recognise them, and what a limiting resistor leaves them.',
+        tasks: [
+          { title: 'Recognise a potentiometer', sources: ['contactless/recognisePotentiometer'] },
+          { title: 'Supply behind a resistor', sources: ['contactless/starvedSupply'] },
+        ],
+      },
+      {
+        path: 'codes',
+        what: 'Trouble codes of temperature and pressure sensors: what they say, and whose fault it is.',
+        tasks: [
+          {
+            title: 'Read a trouble code',
+            sources: ['codes/readTroubleCode', 'codes/codeTable', 'codes/compareCodeLimit'],
+          },
+          { title: 'Plugged in and unplugged', sources: ['codes/locateCodeFault'] },
+        ],
+      },
+      {
         path: 'simulate',
         what: 'Sweeps of a modelled sensor, for trying and testing.',
         tasks: [

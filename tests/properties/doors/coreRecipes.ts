@@ -449,6 +449,92 @@ export const coreRecipes: Recipes = {
       ];
     },
   },
+  coilCurrent: {
+    args: () => [
+      {
+        ohms: 4,
+        at: 25,
+        conductor: { kind: 'conductivity', conductivity: 0.93 },
+        henries: 0.006,
+        volts: 12,
+        temperature: 80,
+        openedIn: 1e-6,
+      },
+    ],
+  },
+  compareCodeLimit: { args: () => [{ code: 'P0112', set: 'above', volts: 4.8, supply: 5 }] },
+  conductorConstant: { args: () => [{ kind: 'constant', k: 235 }] },
+  judgeTwoState: {
+    args: () => [
+      {
+        kind: 'ohms',
+        rest: { low: 0, high: 0.5 },
+        operated: { low: 1e6 },
+        latched: true,
+        bothWays: true,
+        changesBetween: { low: 60, high: 70 },
+      },
+      [
+        { state: 'rest', value: 0.4, uncertainty: 0.05, leads: 0.2 },
+        { state: 'operated', value: 2e6, uncertainty: 1e4, changedAt: 65, angleUncertainty: 1 },
+        { state: 'back-at-rest', value: 0.4, uncertainty: 0.05 },
+      ],
+    ],
+    infinite: 'a contact that is open',
+  },
+  judgeWinding: {
+    args: () => [
+      { low: 10.8, high: 13.2, at: 20, conductor: { kind: 'aluminium' } },
+      [
+        {
+          ohms: 12.4,
+          uncertainty: 0.05,
+          leads: 0.2,
+          temperature: 25,
+          temperatureUncertainty: 1,
+        },
+        { ohms: 12.4, uncertainty: 0.05, temperature: 25, temperatureUncertainty: 1 },
+      ],
+    ],
+    infinite: 'a winding that is open',
+  },
+  locateCodeFault: {
+    args: () => [
+      {
+        code: 'P0107',
+        unplugged: 'low',
+        bridged: 'high',
+        leads: 'sound',
+        pull: 'down',
+        supply: 'right',
+      },
+    ],
+  },
+  readTroubleCode: { args: () => ['P0117'] },
+  recognisePotentiometer: {
+    args: () => [
+      {
+        endToEnd: 5000,
+        endToEndReversed: 5010,
+        oneToWiper: 900,
+        otherToWiper: 4200,
+        moved: { oneToWiper: 3900, otherToWiper: 1200 },
+        uncertainty: 0.01,
+      },
+    ],
+  },
+  resistanceAtTemperature: {
+    args: () => [{ ohms: 12, at: 20, conductor: { kind: 'copper' } }, 80],
+  },
+  starvedSupply: { args: () => [{ supply: 5, limiter: 1000, current: 0.01, least: 4.5 }] },
+  switchBounce: {
+    args: () => [
+      time(),
+      Float64Array.from({ length: 50 }, (_, i) => (i > 20 && i !== 23 ? 4.9 : 0.1)),
+      { low: 1, high: 4, apart: 0.05 },
+    ],
+  },
+  temperatureOfWinding: { args: () => [{ ohms: 12, at: 20, conductor: { kind: 'copper' } }, 13.4] },
   sweepColumns: { args: () => [sweep(), 20] },
   terminalBasedLinearity: { args: () => [readings()] },
   throttlePercentRatio: { args: () => [50, 'rising'] },
