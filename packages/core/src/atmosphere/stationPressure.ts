@@ -62,7 +62,7 @@ const kinds: Readonly<Record<PressureSource['kind'], FieldRules>> = {
  * @example
  * stationPressure({ kind: 'altitude', altitude: 500 }).pressure // => ≈ 95460.8
  * const source = { kind: 'altimeter-setting', setting: 102000, uncertainty: 50, altitude: 1000 };
- * stationPressure(source).pressure // => ≈ 90494.1
+ * stationPressure(source).pressure // => ≈ 90487.1
  */
 export function stationPressure(source: PressureSource): StationPressure {
   checkKind(source, 'source', kinds as Readonly<Record<string, FieldRules>>);

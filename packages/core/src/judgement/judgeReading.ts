@@ -14,9 +14,9 @@ export type Acceptance = 'simple' | 'guarded';
 export interface ReadingInLimits<Source extends string = string> {
   /** What was measured, in the unit of the limits; any finite number. */
   readonly measured: number;
-  /** The lowest value that is right; none when left out. */
+  /** The lowest value that is right, a finite number in the unit of `measured`; none when left out. */
   readonly low?: number;
-  /** The highest value that is right, not below `low`; none when left out. */
+  /** The highest value that is right, a finite number in that unit, not below `low`; none when left out. */
   readonly high?: number;
   /** What makes it uncertain: how the measured value, or its limits, answer to each, and the standard uncertainty of each. */
   readonly inputs: readonly UncertainInput<Source>[];

@@ -28,7 +28,9 @@ export function checkPressureSensor(sensor: PressureSensor, path: string): void 
   const { response, errorFactors = [], supply, reference } = sensor;
   const here = `${path}.response`;
   if (response.kind === 'line') {
-    if (response.gain === 0) refuse(`${here}.gain`, 'is 0; the output must answer to the pressure');
+    if (Math.abs(response.gain) < 1e-12) {
+      refuse(`${here}.gain`, 'is nearly nothing; the output must answer to the pressure');
+    }
     if (!(response.lowest < response.highest)) {
       refuse(`${here}.highest`, 'must be above the lowest pressure');
     }

@@ -72,7 +72,8 @@ export function heldSteps(
   }
   if (steps.length === 0) return [];
   // Of a recorder's own steps the finest one is noise too.
-  const noise = Math.max(median(steps) / (0.6745 * Math.SQRT2), high > low ? 0.3 * finest : 0);
+  const coarse = high > low ? Math.min(0.3 * finest, 0.004 * (high - low)) : 0;
+  const noise = Math.max(median(steps) / (0.6745 * Math.SQRT2), coarse);
   const found: HeldStep[] = [];
   let line = emptyLine();
   let misses = 0;

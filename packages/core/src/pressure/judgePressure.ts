@@ -15,7 +15,7 @@ export interface PressureReading {
   readonly gauge: Pascals;
   /** Its standard uncertainty, of the pump's gauge, Pa, 0 or more; 0 for the open port. */
   readonly gaugeUncertainty: Pascals;
-  /** The output, V. */
+  /** The output, V, any. */
   readonly volts: Volts;
   /** The supply, measured at the sensor, V, above 0. */
   readonly supply: Volts;
@@ -29,7 +29,7 @@ export interface PressureBench {
   readonly station: Pascals;
   /** Its standard uncertainty, Pa, 0 or more. */
   readonly stationUncertainty: Pascals;
-  /** The temperature of the sensor, °C, for the factor on its error; 25 when left out. */
+  /** The temperature of the sensor, °C, for the factor on its error, −273 to 2000; 25 when left out. */
   readonly temperature?: Celsius;
 }
 
@@ -202,7 +202,8 @@ function gainCheck(
 ): PressureCheck | undefined {
   const [from, to] = farthest(readings);
   const between = to.gauge - from.gauge;
-  if (between === 0) return undefined;
+  // Less than a pascal is no step.
+  if (between < 1) return undefined;
   const shift = sensor.reference === 'absolute' ? station : 0;
   const [start, end] = [from, to].map(({ gauge }) => lineAt(sensor, gauge + shift)) as [Line, Line];
   const nominal = end.ratio - start.ratio;

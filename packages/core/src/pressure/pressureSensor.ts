@@ -12,7 +12,7 @@ export interface PressureRow {
 export interface ErrorFactor {
   /** °C, rising from row to row. */
   readonly temperature: Celsius;
-  /** 1 or more. */
+  /** A number, 1 or more. */
   readonly factor: number;
 }
 
@@ -30,7 +30,7 @@ export interface PressureSensor {
         readonly gain: number;
         /** Output over supply at 0 Pa, −10 to 10: K₂. */
         readonly offset: Fraction;
-        /** The lowest pressure that it holds at, Pa. */
+        /** The lowest pressure that it holds at, Pa, any; of an absolute sensor 0 or more. */
         readonly lowest: Pascals;
         /** The highest, Pa, above the lowest. */
         readonly highest: Pascals;

@@ -47,12 +47,12 @@ export function judgeEnd(
   const reached = atStop && margin >= -farthestStop * Math.abs(span);
   const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
   const width = window.high - window.low;
-  const isTold = margin < -tolerated || width >= 8 * instrument;
+  // In too narrow a window nothing conforms.
   const guard = criteria.endAcceptance === 'guarded' ? expanded : 0;
   const outcome =
-    isTold && !(margin < 0 && shortOfStop)
-      ? outcomeOf(margin, width, expanded, tolerated, guard)
-      : 'cannot-tell';
+    margin < 0 && shortOfStop
+      ? 'cannot-tell'
+      : outcomeOf(margin, width, expanded, tolerated, width < 8 * instrument ? Infinity : guard);
   return {
     check,
     outcome,

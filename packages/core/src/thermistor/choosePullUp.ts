@@ -28,7 +28,7 @@ export interface ChosenPullUp {
  *
  * @example
  * const law = { kind: 'b', b: 3640, ohms: 2044, from: 25, to: 100, lowest: -20 };
- * choosePullUp(law, 0, 100, 5).ohms // => ≈ 827.9
+ * choosePullUp(law, 0, 100, 5).ohms // => ≈ 674.03
  */
 export function choosePullUp(
   law: ThermistorLaw,

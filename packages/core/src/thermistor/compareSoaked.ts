@@ -12,7 +12,7 @@ import { temperatureAt } from './temperatureAt.js';
 
 /** A sensor that has lain so long that it is as warm as its surroundings, and its resistance. */
 export interface SoakedSensor extends ThermistorSensor {
-  /** Its resistance, Ω, among those of its law. */
+  /** Its resistance, Ω, above 0 and among those of its law. */
   readonly ohms: Ohms;
   /** Standard uncertainty of that, Ω, 0 or more. */
   readonly uncertainty: Ohms;
@@ -20,7 +20,7 @@ export interface SoakedSensor extends ThermistorSensor {
 
 /** A third thermometer between the two. */
 export interface SoakThermometer {
-  /** What it shows, °C. */
+  /** What it shows, °C, −273 to 2000. */
   readonly temperature: Celsius;
   /** Its standard uncertainty, K, 0 or more. */
   readonly uncertainty: Kelvins;
@@ -138,8 +138,9 @@ export function compareSoaked(
 }
 
 /** What a sensor shows, with its uncertainty and how far a sound one may be off there, K. */
-function shownBy({ law, tolerances, ohms, uncertainty, ...more }: SoakedSensor, path: string) {
-  checkFields({ law, tolerances, ohms, uncertainty, ...more }, path, rules);
+function shownBy(sensor: SoakedSensor, path: string) {
+  checkFields(sensor, path, rules);
+  const { law, tolerances, ohms, uncertainty } = sensor;
   checkTolerances(law, tolerances, `${path}.tolerances`);
   const temperature = temperatureAt(law, ohms);
   const slope = -slopeWithin(law, temperature);

@@ -91,7 +91,7 @@ export function dividerOhms(divider: PullUpDivider, volts: Volts): Ohms {
  *
  * @example
  * const law = { kind: 'b', b: 3640, ohms: 2044, from: 20, to: 100 };
- * dividerSlope({ supply: 5, pullUp: 1000 }, law, 90) // => ≈ -0.0199
+ * dividerSlope({ supply: 5, pullUp: 1000 }, law, 90) // => ≈ -0.01829
  */
 export function dividerSlope(
   divider: PullUpDivider,

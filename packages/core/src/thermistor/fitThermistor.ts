@@ -24,9 +24,9 @@ export interface ThermistorFit {
   readonly law: ThermistorLaw;
   /** What the law makes of each resistance less the temperature measured there, K, in the order of the points. */
   readonly residuals: readonly Kelvins[];
-  /** Points less what the law has of its own, 0 or more. */
+  /** Number of points less what the law has of its own, 0 or more. */
   readonly degreesOfFreedom: number;
-  /** Sum of the squared residuals, each in its standard uncertainty: about the degrees of freedom where all is well; left out where no uncertainty is told. */
+  /** A number: the sum of the squared residuals, each in its standard uncertainty, about the degrees of freedom where all is well; left out where no uncertainty is told. */
   readonly chiSquare?: number;
   /** The place of a point that the others contradict, from 0, and the probability that chance made it stand out so, below 0.01; left out where none does. */
   readonly outlier?: { readonly point: number; readonly chance: Fraction };
@@ -61,7 +61,7 @@ const someWith = listOf(point, 2, 10_000);
  *   { temperature: 25, ohms: 10000 },
  * ]);
  * fit.law.kind // => 'steinhart-hart'
- * temperatureAt(fit.law, 20000) // => ≈ 7.436
+ * temperatureAt(fit.law, 20000) // => ≈ 7.398
  */
 export function fitThermistor(points: readonly ThermistorPoint[]): ThermistorFit {
   someWith(points, 'points');

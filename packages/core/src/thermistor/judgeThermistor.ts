@@ -22,7 +22,7 @@ export interface ThermistorSensor {
   readonly law: ThermistorLaw;
   /** How far a sound one may be off; left out for a table that has limits. Without either nothing can be judged. */
   readonly tolerances?: ThermistorTolerances;
-  /** Its dissipation constant in the bath, W/K, above 0: then its self-heating on a pull-up is taken into account. */
+  /** Its dissipation constant in the bath, W/K, above 0: its self-heating on a pull-up is taken into account by it, and not when left out. */
   readonly dissipation?: number;
 }
 
@@ -32,11 +32,11 @@ export interface ThermistorReading {
   readonly temperature: Celsius;
   /** Its standard uncertainty with what the sensor had still to settle, K, 0 or more. */
   readonly temperatureUncertainty: Kelvins;
-  /** The resistance, Ω, 0 or more; `Infinity` where the meter showed over-range. This or `volts`. */
+  /** The resistance, Ω, 0 or more; `Infinity` where the meter showed over-range; left out where `volts` stand. */
   readonly ohms?: Ohms;
-  /** The voltage across it, V; this or `ohms`. */
+  /** The voltage across it, V, any; left out where `ohms` stand. */
   readonly volts?: Volts;
-  /** Standard uncertainty of the ohms or volts, 0 or more. */
+  /** Standard uncertainty of the ohms or volts, in their unit, 0 or more. */
   readonly uncertainty: number;
 }
 

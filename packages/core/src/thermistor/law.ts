@@ -29,7 +29,7 @@ export type ThermistorLaw =
       readonly b: number;
       /** Per K, −1 to 1; 0 is the law of one B. */
       readonly c: number;
-      /** The lowest temperature that it holds at, °C. */
+      /** The lowest temperature that it holds at, °C, −273 to 2000. */
       readonly lowest: Celsius;
       /** The highest, °C, above the lowest. */
       readonly highest: Celsius;
@@ -41,11 +41,11 @@ export type ThermistorLaw =
       readonly b: Kelvins;
       /** The resistance at the first temperature, Ω, above 0. */
       readonly ohms: Ohms;
-      /** The first temperature, °C, such as 25. */
+      /** The first temperature, °C, −273 to 2000, such as 25. */
       readonly from: Celsius;
-      /** The second, °C, such as 85; another than the first. */
+      /** The second, °C, −273 to 2000, such as 85; another than the first. */
       readonly to: Celsius;
-      /** The lowest temperature that it is used at, °C; the lower of the two when left out. */
+      /** The lowest temperature that it is used at, °C, −273 to 2000; the lower of the two when left out. */
       readonly lowest?: Celsius;
       /** The highest, °C, above the lowest; the higher of the two when left out. */
       readonly highest?: Celsius;

@@ -36,7 +36,8 @@ export function lnOhms(
  * Method: the hyperbolic or, of a c below 0, the trigonometric solution of the cubic (F. Viète's; from memory), whose limit for c of 0 is y/b.
  */
 function cubicRoot(b: number, c: number, y: number): number {
-  if (c === 0) return y / b;
+  // So little of it changes nothing of any resistance.
+  if (Math.abs(c) < 1e-20) return y / b;
   const k = Math.sqrt(b / (3 * Math.abs(c)));
   const part = (1.5 * y) / (b * k);
   const root =

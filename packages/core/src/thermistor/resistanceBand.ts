@@ -14,7 +14,7 @@ export interface ThermistorTolerances {
   readonly b?: Fraction;
   /** Of the temperature, K, 0 to 100; 0 when left out. */
   readonly kelvins?: Kelvins;
-  /** The temperature that the resistance is given at, °C; the first one of a B law, else 25 °C, when left out. */
+  /** The temperature that the resistance is given at, °C, within the range of the law; the first one of a B law, else 25 °C, when left out. */
   readonly at?: Celsius;
 }
 
@@ -50,7 +50,7 @@ const rules: FieldRules = {
  *
  * @example
  * const law = { kind: 'b', b: 3640, ohms: 2044, from: 25, to: 100 };
- * resistanceBand(law, 100, { ohms: 0.05, b: 0.01 }).high // => ≈ 189.02
+ * resistanceBand(law, 100, { ohms: 0.05, b: 0.01 }).high // => ≈ 189.08
  */
 export function resistanceBand(
   law: ThermistorLaw,

@@ -34,7 +34,7 @@ export interface SelfHeating {
  *
  * @example
  * const law = { kind: 'b', b: 3640, ohms: 2502, from: 20, to: 100 };
- * selfHeating(law, { supply: 5, pullUp: 1000 }, 20, 0.004).rise // => ≈ 1.300
+ * selfHeating(law, { supply: 5, pullUp: 1000 }, 20, 0.004).rise // => ≈ 1.305
  */
 export function selfHeating(
   law: ThermistorLaw,

@@ -14,7 +14,7 @@ import { lnOhms, type OfRow } from './lnOhms.js';
  *
  * @example
  * const law = { kind: 'table', rows: [{ temperature: 0, ohms: 5975 }, { temperature: 20, ohms: 2502 }] };
- * temperatureAt(law, 4000) // => ≈ 8.874
+ * temperatureAt(law, 4000) // => ≈ 8.8698
  */
 export function temperatureAt(law: ThermistorLaw, ohms: Ohms): Celsius {
   checkLaw(law, 'law');
