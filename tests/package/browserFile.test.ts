@@ -39,9 +39,9 @@ test('each does its work, and an error of one is an error of all', async () => {
   expect(drawings.curveSvg({ id: 'c', curve: core.expectedCurve(circuit) })).toMatch(/^<svg /);
   const job = jobs.readJob(
     JSON.stringify({
-      version: 2,
+      version: 3,
       title: 'Spare sensor',
-      sensor: { name: 'Sensor', track: '5 kΩ' },
+      sensor: { kind: 'potentiometer', name: 'Sensor', track: '5 kΩ' },
       hookUp: { source: { volts: '5 V' }, limiter: '1 kΩ' },
       instrument: { name: 'Logger', inputResistance: '10 MΩ' },
     }),

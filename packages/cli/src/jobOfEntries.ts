@@ -22,7 +22,7 @@ const stand: JobEntries = {
  * @throws InputError as `parseJob` does.
  */
 export function jobOfEntries(entries: JobEntries, recordings: readonly string[] = []): Job {
-  const json: Record<string, unknown> = { version: 2 };
+  const json: Record<string, unknown> = { version: 3, sensor: { kind: 'potentiometer' } };
   for (const { name, path } of jobFields) {
     const text = entries[name];
     if (text !== undefined) place(json, path.split('.'), text);

@@ -10,9 +10,10 @@ let folder: string;
 const at = (name: string) => join(folder, name);
 
 const benchJob = {
-  version: 2,
+  version: 3,
   title: 'Spare sensor',
   sensor: {
+    kind: 'potentiometer',
     name: 'Outboard throttle sensor',
     track: '5k',
     closedPosition: '10 %',

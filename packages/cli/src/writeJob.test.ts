@@ -55,9 +55,10 @@ describe('from options', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toContain(at('whole.json'));
     expect(await loadJob(at('whole.json'))).toEqual({
-      version: 2,
+      version: 3,
       title: 'Spare sensor',
       sensor: {
+        kind: 'potentiometer',
         name: 'Outboard sensor',
         track: 5000,
         closedPosition: 0.1,

@@ -11,8 +11,10 @@ import type {
 } from '@truesweep/core';
 import type { DelimitedOptions, SoundOptions } from '@truesweep/recordings';
 
-/** The sensor on the bench, as its maker or the ohmmeter says. */
+/** The sensor on the bench, a potentiometer, as its maker or the ohmmeter says. */
 export interface JobSensor {
+  /** What it is. Other kinds have jobs of their own: see `AnyJob`. */
+  readonly kind: 'potentiometer';
   /** What it is called, for people. */
   readonly name: string;
   /** Resistance of the track between its ends, Ω, above 0. */
@@ -91,9 +93,9 @@ export interface JobRecording {
   readonly sound?: Omit<SoundOptions, 'name'>;
 }
 
-/** A saved job, version 2, with every quantity in SI units. */
+/** A saved job of sweeps, version 3, with every quantity in SI units. */
 export interface Job {
-  readonly version: 2;
+  readonly version: 3;
   /** What the job is called, for people. */
   readonly title: string;
   /** The sensor on the bench. */

@@ -7,9 +7,9 @@ import { knownJob } from './parseJob.js';
  *
  * @example
  * const job = parseJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000, pullDown: '10k' },
  *   instrument: { name: 'Old meter', inputResistance: '40k' },
  * });
@@ -17,7 +17,7 @@ import { knownJob } from './parseJob.js';
  */
 export function jobCircuit(job: Job): Circuit {
   const { sensor, hookUp, instrument } = knownJob(job);
-  const { name: _, tolerances: __, ...parts } = sensor;
+  const { kind: _, name: __, tolerances: ___, ...parts } = sensor;
   const { source, limiter, leads, pullDown, pullUp } = hookUp;
   return {
     source,

@@ -7,9 +7,9 @@ import { knownJob } from './parseJob.js';
  *
  * @example
  * const job = parseJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000 },
  *   instrument: { name: 'Bench logger', inputResistance: '10M' },
  *   criteria: { dropout: '20 ms' },

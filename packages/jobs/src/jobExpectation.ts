@@ -10,9 +10,9 @@ import { jobTolerances } from './jobTolerances.js';
  *
  * @example
  * const job = parseJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 4000 },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 4000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000 },
  *   instrument: { name: 'Bench logger', inputResistance: '10M' },
  * });

@@ -33,7 +33,7 @@ describe('a validator of JSON Schema and the program agree', () => {
     ['a missing field', changed('instrument', { name: undefined })],
     ['a negative resistance', changed('hookUp', { limiter: -1 })],
     ['an empty name', changed('sensor', { name: '' })],
-    ['another version', { ...example, version: 3 }],
+    ['another version', { ...example, version: 4 }],
     ['no list', { ...example, recordings: {} }],
     ['no hash', { ...example, recordings: [{ file: 'a.csv', sha256: 'abc' }] }],
     ['no delimiter', { ...example, recordings: [{ file: 'a.csv', text: { delimiter: ':' } }] }],

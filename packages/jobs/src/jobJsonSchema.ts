@@ -1,5 +1,7 @@
 import { type JsonSchema, toJsonSchema } from '@valibot/to-json-schema';
+import * as v from 'valibot';
 import { jobSchema } from './jobSchema.js';
+import { readingsSchemas } from './readingsJobSchema.js';
 
 /**
  * The definition of a job's file in JSON Schema, made from the schema that jobs are read with: what the one takes the other takes. It says
@@ -7,12 +9,15 @@ import { jobSchema } from './jobSchema.js';
  * program tells.
  */
 export function jobJsonSchema(): JsonSchema {
-  const definition = toJsonSchema(jobSchema, {
+  const kinds = [jobSchema, ...Object.values(readingsSchemas)];
+  const { $schema, ...definition } = toJsonSchema(v.union(kinds), {
     target: 'draft-2020-12',
     typeMode: 'output',
-    ignoreActions: ['check', 'raw_transform'],
-    overrideSchema: ({ valibotSchema: { type } }) =>
-      type === 'custom' || type === 'unknown' ? {} : undefined,
+    ignoreActions: ['check', 'raw_transform', 'transform'],
+    overrideSchema: ({ valibotSchema }) => {
+      const { type } = valibotSchema;
+      return type === 'custom' || type === 'unknown' ? {} : undefined;
+    },
   });
-  return { title: 'A truesweep job, version 2', ...definition };
+  return { ...($schema && { $schema }), title: 'A truesweep job, version 3', ...definition };
 }

@@ -29,7 +29,7 @@ import { refusal, shown } from './refusal.js';
 
 const maybe = v.exactOptional;
 
-const textField = v.pipe(
+export const textField = v.pipe(
   v.custom<string>(
     (value) => typeof value === 'string' && value.trim() !== '',
     ({ input }) => refusal('not-a-text', `is ${shown(input)}; it must be a text that isn't empty.`),
@@ -37,7 +37,7 @@ const textField = v.pipe(
   jsonSchemaOf({ type: 'string', pattern: '\\S' }),
 );
 
-const oneOf = <Text extends string>(...texts: readonly Text[]) =>
+export const oneOf = <Text extends string>(...texts: readonly Text[]) =>
   v.picklist(texts, ({ input }) => {
     const list = texts.map((text) => JSON.stringify(text)).join(', ');
     return refusal('not-one-of', `is ${shown(input)}; it must be one of ${list}.`);
@@ -74,30 +74,49 @@ const columnField = v.pipe(
   jsonSchemaOf({ anyOf: [{ type: 'string' }, { type: 'integer', minimum: 0 }] }),
 );
 
-const sensor = v.pipe(
-  fieldGroup('a sensor', {
-    name: textField,
-    track: someOhmsField,
-    bottomResidual: maybe(ohmsField),
-    topResidual: maybe(ohmsField),
-    contact: maybe(ohmsField),
-    closedPosition: maybe(fractionField),
-    openPosition: maybe(fractionField),
-    tolerances: maybe(
-      fieldGroup('the tolerances of a sensor', {
-        track: maybe(toleranceField),
-        closedPosition: maybe(toleranceField),
-        openPosition: maybe(toleranceField),
-      }),
-    ),
-  }),
-  v.check(
+const sensorFields = {
+  name: textField,
+  track: someOhmsField,
+  bottomResidual: maybe(ohmsField),
+  topResidual: maybe(ohmsField),
+  contact: maybe(ohmsField),
+  closedPosition: maybe(fractionField),
+  openPosition: maybe(fractionField),
+  tolerances: maybe(
+    fieldGroup('the tolerances of a sensor', {
+      track: maybe(toleranceField),
+      closedPosition: maybe(toleranceField),
+      openPosition: maybe(toleranceField),
+    }),
+  ),
+};
+
+interface Places {
+  readonly closedPosition?: number;
+  readonly openPosition?: number;
+}
+
+const hasTravel = <Sensor extends Places>() =>
+  v.check<Sensor, string>(
     ({ closedPosition = 0, openPosition = 1 }) => closedPosition !== openPosition,
     refusal(
       'no-travel',
       'has its closed and its open position at one place of the track; they must differ.',
     ),
-  ),
+  );
+
+const potentiometer = 'potentiometer' as const;
+
+const sensor = v.pipe(
+  fieldGroup('a sensor', { kind: oneOf<typeof potentiometer>(potentiometer), ...sensorFields }),
+  hasTravel(),
+);
+
+/** A sensor of the versions 1 and 2, which knew potentiometers only. */
+const sensorOfVersion2 = v.pipe(
+  fieldGroup('a sensor', sensorFields),
+  hasTravel(),
+  v.transform((fields) => ({ kind: potentiometer, ...fields })),
 );
 
 const hookUp = v.pipe(
@@ -239,14 +258,14 @@ const stretch = v.pipe(
   ),
 );
 
-const listOf = <Item extends v.GenericSchema>(item: Item, example: string) =>
+export const listOf = <Item extends v.GenericSchema>(item: Item, example: string) =>
   v.array(item, ({ input }) =>
     refusal('not-a-list', `is ${shown(input)}; it must be a list: [${example}].`),
   );
 
 const aFile = '{ "file": … }';
 
-const recording = fieldGroup('a recording', {
+export const recording = fieldGroup('a recording', {
   ...identity,
   stretches: maybe(listOf(stretch, '{ "kind": "harness-flexed", "start": …, "end": … }')),
   text: maybe(
@@ -281,31 +300,41 @@ const recordingOfVersion1 = v.pipe(
   })),
 );
 
-const notAVersion = ({ input }: { readonly input: unknown }) =>
-  refusal('not-a-version', `is ${shown(input)}; this program reads the versions 1 and 2.`);
+export const notAVersion = ({ input }: { readonly input: unknown }) =>
+  refusal('not-a-version', `is ${shown(input)}; this program reads the versions 1 to 3.`);
 
-const shared = {
+const fieldsWith = <Sensor extends v.GenericSchema>(ofSensor: Sensor) => ({
   title: textField,
-  sensor,
+  sensor: ofSensor,
   hookUp,
   instrument,
   criteria: maybe(criteria),
   notes: maybe(textField),
-};
+});
 
-/** A job as it stands in JSON, read into SI units. */
+/** A job of sweeps as it stands in JSON, read into SI units. */
 export const jobSchema = fieldGroup('a job', {
-  version: v.literal(2, notAVersion),
-  ...shared,
+  version: v.literal(3, notAVersion),
+  ...fieldsWith(sensor),
   recordings: maybe(listOf(recording, aFile)),
 });
 
-/** A job of version 1, read into one of version 2. */
+/** A job of version 2, read into one of version 3: its sensor is a potentiometer. */
+export const jobSchemaOfVersion2 = v.pipe(
+  fieldGroup('a job', {
+    version: v.literal(2, notAVersion),
+    ...fieldsWith(sensorOfVersion2),
+    recordings: maybe(listOf(recording, aFile)),
+  }),
+  v.transform((job) => ({ ...job, version: 3 as const })),
+);
+
+/** A job of version 1, read into one of version 3. */
 export const jobSchemaOfVersion1 = v.pipe(
   fieldGroup('a job', {
     version: v.literal(1, notAVersion),
-    ...shared,
+    ...fieldsWith(sensorOfVersion2),
     recordings: maybe(listOf(recordingOfVersion1, aFile)),
   }),
-  v.transform((job) => ({ ...job, version: 2 as const })),
+  v.transform((job) => ({ ...job, version: 3 as const })),
 );

@@ -8,9 +8,9 @@ import { knownJob } from './parseJob.js';
  *
  * @example
  * const job = parseJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 5000, tolerances: { track: '±20 %' } },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000, tolerances: { track: '±20 %' } },
  *   hookUp: { source: { volts: 5 }, limiter: 1000, tolerances: { limiter: '±5 %' } },
  *   instrument: { name: 'Bench logger', inputResistance: '10M' },
  * });

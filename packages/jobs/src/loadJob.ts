@@ -18,7 +18,12 @@ const largestJob = 2 ** 24;
  * job.hookUp.limiter // => 1000
  */
 export async function loadJob(path: string): Promise<Job> {
-  return readJob(textOf(await readFileBytes(path, { most: largestJob }), path), path);
+  return readJob(await jobText(path), path);
+}
+
+/** The text of a job's file. */
+export async function jobText(path: string): Promise<string> {
+  return textOf(await readFileBytes(path, { most: largestJob }), path);
 }
 
 function textOf(bytes: Uint8Array, path: string): string {

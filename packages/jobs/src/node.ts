@@ -1,4 +1,5 @@
 export { filePieces } from './filePieces.js';
+export { loadAnyJob } from './loadAnyJob.js';
 export { loadJob } from './loadJob.js';
 export { readFileBytes } from './readFileBytes.js';
 export { saveJob } from './saveJob.js';

@@ -8,9 +8,9 @@ import { jobTolerances } from './jobTolerances.js';
 import { parseJob } from './parseJob.js';
 
 const least = {
-  version: 2,
+  version: 3,
   title: 'Spare sensor from the shelf',
-  sensor: { name: 'Outboard throttle sensor', track: 5000 },
+  sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000 },
   hookUp: { source: { volts: 5 }, limiter: 1000 },
   instrument: { name: 'Bench logger', inputResistance: 10e6 },
 };
@@ -18,6 +18,7 @@ const least = {
 const whole = {
   ...least,
   sensor: {
+    kind: 'potentiometer',
     name: 'Outboard throttle sensor',
     track: '5 kΩ',
     bottomResidual: '20R',
@@ -77,17 +78,30 @@ function changed(path: string, value: unknown): unknown {
   return copy;
 }
 
+const { kind: _, ...oldSensor } = least.sensor;
+
+describe('a job of version 2', () => {
+  test('is read into one of version 3: its sensor is a potentiometer', () => {
+    expect(parseJob({ ...least, version: 2, sensor: oldSensor })).toEqual(least);
+  });
+
+  test('knows no kinds', () => {
+    const later = refused({ ...least, version: 2 });
+    expect(later).toMatchObject({ code: 'unknown-field', path: 'job.sensor.kind' });
+  });
+});
+
 describe('a job of version 1', () => {
   const old = {
     ...least,
+    sensor: oldSensor,
     version: 1,
     recordings: [{ file: 'a.csv', bytes: 9, decimal: ',', timeColumn: 0 }, { file: 'b.csv' }],
   };
 
-  test('is read into one of version 2', () => {
+  test('is read into one of version 3', () => {
     expect(parseJob(old)).toEqual({
       ...least,
-      version: 2,
       recordings: [
         { file: 'a.csv', bytes: 9, text: { decimal: ',', timeColumn: 0 } },
         { file: 'b.csv' },
@@ -119,6 +133,7 @@ describe('a job that is right', () => {
         },
       ],
       sensor: {
+        kind: 'potentiometer',
         name: 'Outboard throttle sensor',
         track: 5000,
         bottomResidual: 20,
@@ -280,9 +295,9 @@ describe('a job that is wrong is refused', () => {
   });
 
   test('a later version, whatever else it holds', () => {
-    const error = refused({ version: 3, sensors: [] });
+    const error = refused({ version: 4, sensors: [] });
     expect(error.code).toBe('newer-version');
-    expect(error.message).toContain('version 3');
+    expect(error.message).toContain('version 4');
   });
 
   test('a mistyped field, with the nearest known one offered', () => {
@@ -391,7 +406,11 @@ describe('what is missing is told all at once', () => {
 
   test('in groups that are there', () => {
     const { sensor, hookUp, ...more } = least;
-    const error = told({ ...more, sensor: { name: 'A' }, hookUp: { ...hookUp, source: {} } });
+    const error = told({
+      ...more,
+      sensor: { kind: 'potentiometer', name: 'A' },
+      hookUp: { ...hookUp, source: {} },
+    });
     expect(error).toMatchObject({ code: 'missing', path: 'job.sensor.track' });
     expect(error.message).toBe(
       'job.sensor.track and job.hookUp.source.volts are missing; a job needs each of them.',
@@ -400,7 +419,12 @@ describe('what is missing is told all at once', () => {
   });
 
   test('beside a value that is wrong, which is told first', () => {
-    const error = told({ ...least, title: 5, sensor: { name: 'A' }, instrument: undefined });
+    const error = told({
+      ...least,
+      title: 5,
+      sensor: { kind: 'potentiometer', name: 'A' },
+      instrument: undefined,
+    });
     expect(error).toMatchObject({ code: 'not-a-text', path: 'job.title' });
     expect(error.message).toMatch(
       /must be a text.* job\.sensor\.track, job\.instrument\.name and job\.instrument\.inputResistance are missing/,
@@ -415,7 +439,7 @@ describe('what is missing is told all at once', () => {
   });
 
   test('one alone as before', () => {
-    expect(told({ ...least, sensor: { name: 'A' } }).message).toBe(
+    expect(told({ ...least, sensor: { kind: 'potentiometer', name: 'A' } }).message).toBe(
       'job.sensor.track is missing; a sensor needs the field “track”.',
     );
   });

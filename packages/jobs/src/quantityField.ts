@@ -114,6 +114,25 @@ export const someOhmsField = quantityField('Ω', {
   holds: (value) => value >= 1e-12 && value <= 1e18,
   limits: [{ minimum: 1e-12, maximum: 1e18 }],
 });
+/** A resistance, or `OL` and `open` as an ohmmeter shows a break: ∞ Ω, and back again. */
+export const anyOhmsField = v.union([
+  v.pipe(
+    v.custom<number>(
+      (value) => value === Infinity || /^\s*(ol|open)\s*$/i.test(String(value)),
+      () => refusal('not-a-quantity', 'is no resistance; write one such as "2.5 kΩ", or "open".'),
+    ),
+    v.transform(() => Infinity),
+    jsonSchemaOf({ enum: ['open', 'OL'] }),
+  ),
+  ohmsField,
+]);
+/** Standard uncertainties, 0 or more. */
+export const uncertainOhmsField = quantityField('Ω', {
+  wanted: '0 Ω or more',
+  holds: (value) => value >= 0 && value <= 1e12,
+  limits: [{ minimum: 0, maximum: 1e12 }],
+});
+export const uncertainVoltsField = quantityField('V', between(0, 1e6, 'V'));
 /** A voltage of a source: `5`, `"5 V"`. */
 export const sourceVoltsField = quantityField('V', between(0, 1e6, 'V'));
 /** A voltage of either sign. */

@@ -22,12 +22,17 @@ import { shown } from './refusal.js';
  * code // => 'not-json at column 17'
  */
 export function readJob(text: string, name = 'job'): Job {
+  return parseJob(jsonOfJob(text, name));
+}
+
+/** The JSON in a job's file. */
+export function jsonOfJob(text: string, name: string): unknown {
   checkText(text, 'text', "the text of a job's file; decode its bytes first");
   checkText(name, 'name', 'the name of the file');
   const plain = text.replace(/^\uFEFF/, '');
   const fault = findJsonFault(plain);
   if (fault !== undefined) refuse(plain, fault, name);
-  return parseJob(JSON.parse(plain));
+  return JSON.parse(plain);
 }
 
 function refuse(text: string, { at, twice }: JsonFault, name: string): never {

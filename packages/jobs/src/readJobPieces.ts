@@ -27,9 +27,9 @@ const soundHead = 12;
  *
  * @example
  * const job = parseJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 5000 },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000 },
  *   instrument: { name: 'Bench logger', inputResistance: '10M', resolution: '1 mV' },
  * });

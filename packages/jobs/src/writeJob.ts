@@ -6,9 +6,9 @@ import { knownJob } from './parseJob.js';
  *
  * @example
  * const text = writeJob({
- *   version: 2,
+ *   version: 3,
  *   title: 'Spare sensor from the shelf',
- *   sensor: { name: 'Outboard throttle sensor', track: 4700 },
+ *   sensor: { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 4700 },
  *   hookUp: { source: { volts: 5 }, limiter: 1000 },
  *   instrument: { name: 'Bench logger', inputResistance: 1e7 },
  * });

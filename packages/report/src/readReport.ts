@@ -19,7 +19,7 @@ const newest = 1;
  * `parseJob` throws for a job that is none.
  *
  * @example
- * const job = { version: 2, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const job = { version: 3, title: 'Spare sensor', sensor: { kind: 'potentiometer', name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
  * const html = reportHtml({ job, writtenAt: '2026-05-04', recordings: [] });
  * readReport(html).job.title // => 'Spare sensor'
  */

@@ -39,7 +39,7 @@ const reportRules: FieldRules = {
  * @param sweepOf The sweep of a recording whose file was found, with the bytes that the report names.
  *
  * @example
- * const job = { version: 2, title: 'Spare', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const job = { version: 3, title: 'Spare', sensor: { kind: 'potentiometer', name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
  * recheckReport({ kind: 'truesweep-report', version: 1, writtenAt: '2026-05-04', job, recordings: [] }) // => []
  */
 export function recheckReport(

@@ -21,7 +21,7 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'";
  * @throws InputError where the job's hook-up has no single output.
  *
  * @example
- * const job = { version: 2, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const job = { version: 3, title: 'Spare sensor', sensor: { kind: 'potentiometer', name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
  * const html = reportHtml({ job, writtenAt: '2026-05-04', recordings: [] });
  * html.startsWith('<!doctype html>') // => true
  */

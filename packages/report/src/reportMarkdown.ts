@@ -22,7 +22,7 @@ import type { Report, ReportRecording } from './report.js';
  * @throws InputError where the job's hook-up has no single output.
  *
  * @example
- * const job = { version: 2, title: 'Spare sensor', sensor: { name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
+ * const job = { version: 3, title: 'Spare sensor', sensor: { kind: 'potentiometer', name: 'Sensor', track: 5000 }, hookUp: { source: { volts: 5 }, limiter: 1000 }, instrument: { name: 'Logger', inputResistance: 1e7 } } as const;
  * reportMarkdown({ job, writtenAt: '2026-05-04', recordings: [] }).split('\n')[0] // => '# Spare sensor'
  */
 export function reportMarkdown(report: Report): string {

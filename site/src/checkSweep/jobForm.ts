@@ -99,9 +99,10 @@ export function jobOf(values: Values<typeof entries>): Job {
   const { pullUp, resolution, readingDoubt, positionTolerance, sampling, sampledEvery } = values;
   const range = rangeOf(values);
   return {
-    version: 2,
+    version: 3,
     title: values.jobTitle || checkSweepWords.untitled,
     sensor: {
+      kind: 'potentiometer',
       name: checkSweepWords.sensorName,
       track: values.track,
       contact: values.contact,

@@ -40,9 +40,9 @@ const circuit: Circuit = {
   sensor: { track: 5000 },
   load: { pullDown: 1e6 },
 };
-const sensor = { name: 'Outboard throttle sensor', track: 5000 };
+const sensor = { kind: 'potentiometer', name: 'Outboard throttle sensor', track: 5000 };
 const job = {
-  version: 2,
+  version: 3,
   title: 'Spare sensor from the shelf',
   sensor,
   hookUp: { source: { volts: 5 }, limiter: 1000 },
@@ -134,7 +134,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
     const once = { between: ['A', 'B'], at: 'closed', ohms: 5000 } as const;
     findPins(['A', 'B', 'C'], [once, once], { fraction: 0.01, ohms: 1 });
   },
-  'field-twice': () => readJob('{ "version": 2, "version": 1 }', 'shelf.json'),
+  'field-twice': () => readJob('{ "version": 3, "version": 1 }', 'shelf.json'),
   'not-a-version': () => parseJob({ ...job, version: 'two' }),
   'newer-version': () => parseJob({ ...job, version: 9 }),
   'not-a-hash': ofRecording({ sha256: 'abc' }),
@@ -210,6 +210,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
       0.5,
       0.01,
     ),
+  'not-a-potentiometer': () => parseJob({ ...job, sensor: { kind: 'hall' } }),
   'length-mismatch': () => score([0, 1, 2], [1, 2]),
   'too-few-samples': () => score([0]),
   'no-duration': () => score([1, 1]),
@@ -238,7 +239,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
   'one-input': named('-', oneInputSentence),
   'output-is-input': named('port.csv', outputIsInputSentence('port.csv')),
   'not-utf-8': named('shelf.json', 'The file is no text in UTF-8; save the job as such.'),
-  'not-json': () => readJob('{ "version": 2, }', 'shelf.json'),
+  'not-json': () => readJob('{ "version": 3, }', 'shelf.json'),
   'no-report': () => readReport('<p>Hello', 'report.html'),
   'not-in-report': named(
     'port.csv',
