@@ -48,6 +48,9 @@ describe('PressureDrawing', () => {
   test('ticks of a ratio are no millivolts', () => {
     expect(drawn()).toContain('>0.8</text>');
     expect(drawn()).not.toContain('>800</text>');
+    // Of readings below 0 alone the axis ends at 0: no tick stands above the plot.
+    const below = points.map(({ pressure }) => ({ pressure, low: -0.9, high: -0.1 }));
+    expect(drawn({ points: below, readings: [] })).not.toContain('>0.5</text>');
   });
 
   test('a straight line is straight, and a reading on it lies on it', () => {

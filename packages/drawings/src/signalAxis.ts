@@ -22,7 +22,7 @@ export function signalAxis(values: readonly number[], unit: 'V' | '1', plot: Plo
     ? { y, ticks: voltTicks, name: `${drawingWords.reading}, ${voltUnit}` }
     : {
         y,
-        ticks: ticks(...nice(low, high || 1, 5), 5).map((at) => ({
+        ticks: ticks(...nice(low, high > low ? high : 1, 5), 5).map((at) => ({
           at: y(at),
           text: signedNumber(at),
         })),
