@@ -7,10 +7,10 @@ const named = ({ file, name }: PublicField) => `${file} ${name}`;
 
 /** Types that name their unit. */
 const unitTypes =
-  /\b(Volts|Ohms|Amps|Watts|Seconds|Farads|Hertz|Celsius|Degrees|Travel|Position|Fraction|Unit)\b/;
+  /\b(Volts|Ohms|Amps|Watts|Seconds|Farads|Hertz|Celsius|Kelvins|Pascals|Metres|Degrees|Travel|Position|Fraction|Unit)\b/;
 /** A unit, or what is counted. */
 const unitWords =
-  /(?<![\w-])(V|mV|V\/s|H|J|K|rad\/s|Ω|A|W|s|ms|F|Hz|°C|°|%|nats|per second|bits?|bytes?|counts?|counted|digits?|samples?|passes|steps?|rows?|times|how many|number|lines?|columns?|channel|places?|readings?|fraction|ratio|unit|seconds|px|hours?|looks?|returns?)(?![\w-])/i;
+  /(?<![\w-])(V|mV|V\/s|H|J|K|Pa|m|rad\/s|Ω|A|W|s|ms|F|Hz|°C|°|%|nats|per second|bits?|bytes?|counts?|counted|digits?|samples?|passes|steps?|rows?|times|how many|number|lines?|columns?|channel|places?|readings?|fraction|ratio|unit|seconds|px|hours?|looks?|returns?)(?![\w-])/i;
 /** What may be given. */
 const rangeWords =
   /\b(from|to|above|below|at least|at most|more|less|any|whole|finite|positive|between|within|never|up to|after|before|0|1)\b/i;

@@ -41,6 +41,8 @@ export type InputErrorCode =
   | 'ambiguous-exponent'
   | 'wrong-unit'
   | 'unknown-unit'
+  | 'no-unit'
+  | 'gauge-or-absolute'
   | 'too-large'
   | 'too-small'
   | 'not-exact'

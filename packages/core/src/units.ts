@@ -31,3 +31,9 @@ export type Fraction = Quantity<'1'>;
 export type Celsius = Quantity<'°C'>;
 /** Angle, degrees. */
 export type Degrees = Quantity<'°'>;
+/** Pressure, Pa. */
+export type Pascals = Quantity<'Pa'>;
+/** Length or height, m. */
+export type Metres = Quantity<'m'>;
+/** Temperature difference, K. */
+export type Kelvins = Quantity<'K'>;

@@ -219,6 +219,108 @@ export const libraries: readonly Library[] = [
         tasks: [{ title: 'Compare the tracks', sources: ['tracks'] }],
       },
       {
+        path: 'judgement',
+        what: 'One reading beside its limits.',
+        tasks: [
+          {
+            title: 'Compare a reading',
+            sources: ['judgement/judgeReading', 'judgement/readingCheck'],
+          },
+        ],
+      },
+      {
+        path: 'thermistor',
+        what: 'Thermistors: their laws, both ways, and the band of sound ones.',
+        tasks: [
+          {
+            title: 'Resistance and temperature',
+            sources: [
+              'thermistor/law',
+              'thermistor/resistanceAt',
+              'thermistor/temperatureAt',
+              'thermistor/resistanceBand',
+            ],
+          },
+          {
+            title: 'In a bath, on a scan tool',
+            sources: ['thermistor/timeInBath', 'thermistor/shownTemperature'],
+          },
+        ],
+      },
+      {
+        path: 'pullUp',
+        what: 'A thermistor on its pull-up.',
+        tasks: [
+          {
+            title: 'Volts and ohms',
+            sources: ['thermistor/divider', 'thermistor/selfHeating'],
+          },
+          {
+            title: 'Find or choose the pull-up',
+            sources: ['thermistor/pullUpFromPairs', 'thermistor/choosePullUp'],
+          },
+        ],
+      },
+      {
+        path: 'thermistorFit',
+        what: "A thermistor's law from measured points.",
+        tasks: [{ title: 'Fit a law', sources: ['thermistor/fitThermistor'] }],
+      },
+      {
+        path: 'thermistorVerdict',
+        what: 'Whether a thermistor is sound.',
+        tasks: [
+          { title: 'Judge a thermistor', sources: ['thermistor/judgeThermistor'] },
+          { title: 'Two sensors after a soak', sources: ['thermistor/compareSoaked'] },
+        ],
+      },
+      {
+        path: 'pressure',
+        what: 'Pressure sensors: what they must read, and the steps of a pump-down.',
+        tasks: [
+          {
+            title: 'Pressure and output',
+            sources: [
+              'pressure/pressureSensor',
+              'pressure/pressureRatio',
+              'pressure/shownPressure',
+            ],
+          },
+          { title: 'Under a pump', sources: ['pressure/heldSteps', 'pressure/leakTime'] },
+        ],
+      },
+      {
+        path: 'pressureVerdict',
+        what: 'Whether a pressure sensor is sound.',
+        tasks: [{ title: 'Judge a pressure sensor', sources: ['pressure/judgePressure'] }],
+      },
+      {
+        path: 'atmosphere',
+        what: 'The air at the bench: its pressure, and where water boils in it.',
+        tasks: [
+          {
+            title: 'Pressure at the bench',
+            sources: ['atmosphere/stationPressure', 'atmosphere/standardPressure'],
+          },
+          { title: 'Boiling water', sources: ['atmosphere/boilingTemperature'] },
+        ],
+      },
+      {
+        path: 'measures',
+        what: 'Temperatures, pressures and heights as people write them.',
+        tasks: [
+          {
+            title: 'Read and write measures',
+            sources: [
+              'measures/parseMeasure',
+              'measures/parsePressure',
+              'measures/formatMeasure',
+              'measures/measureSpelling',
+            ],
+          },
+        ],
+      },
+      {
         path: 'winding',
         what: 'Windings: their resistance at a temperature, what flows in them, whether they are right.',
         tasks: [

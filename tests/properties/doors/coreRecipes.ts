@@ -196,6 +196,43 @@ const pair = (a: string, b: string, closed: number, open: number) => [
   { between: [a, b], at: 'open', ohms: open },
 ];
 
+const law = (): core.ThermistorLaw => ({
+  ...{ kind: 'b', b: 3640, ohms: 2044, from: 25, to: 100, lowest: -40, highest: 150 },
+});
+const rows = (): core.ThermistorLaw => ({
+  kind: 'table',
+  rows: [
+    { temperature: 0, ohms: 5975, low: 5500, high: 6400 },
+    { temperature: 20, ohms: 2502, low: 2300, high: 2700 },
+    { temperature: 90, ohms: 250, low: 240, high: 260 },
+  ],
+});
+const steinhartHart = (): core.ThermistorLaw => ({
+  ...{ kind: 'steinhart-hart', a: 1.336e-3, b: 2.559e-4, c: 1.512e-7, lowest: -40, highest: 150 },
+});
+const pressureSensor = (): core.PressureSensor => ({
+  reference: 'absolute',
+  response: { kind: 'line', gain: 9e-6, offset: -0.095, lowest: 15_000, highest: 115_000 },
+  error: 1500,
+  errorFactors: [
+    { temperature: 85, factor: 1 },
+    { temperature: 125, factor: 3 },
+  ],
+  supply: { low: 4.85, high: 5.35 },
+});
+const pressureTable = (): core.PressureSensor => ({
+  reference: 'absolute',
+  response: {
+    kind: 'table',
+    rows: [
+      { pressure: 20_000, ratio: 0.158 },
+      { pressure: 46_660, ratio: 0.368 },
+      { pressure: 101_320, ratio: 0.8 },
+    ],
+  },
+});
+const pullUpDivider = (): core.PullUpDivider => ({ supply: 5, pullUp: 1000, meter: 1e7 });
+
 /** Every function of core, called with what is right. */
 export const coreRecipes: Recipes = {
   absoluteLinearity: {
@@ -449,6 +486,97 @@ export const coreRecipes: Recipes = {
       ];
     },
   },
+  boilingTemperature: { args: () => [101_325] },
+  choosePullUp: { args: () => [law(), 0, 100, 5] },
+  compareSoaked: {
+    args: () => [
+      { law: law(), tolerances: { kelvins: 1 }, ohms: 2700, uncertainty: 10 },
+      { law: steinhartHart(), tolerances: { ohms: 0.05, at: 25 }, ohms: 2800, uncertainty: 10 },
+      { temperature: 18, uncertainty: 0.1 },
+    ],
+  },
+  dividerOhms: { args: () => [pullUpDivider(), 3.48] },
+  dividerSlope: { args: () => [pullUpDivider(), law(), 90] },
+  dividerVolts: { args: () => [pullUpDivider(), 2502], infinite: 'a break' },
+  fitThermistor: {
+    args: () => [
+      [
+        { temperature: -25, ohms: 87_041, uncertainty: 0.1 },
+        { temperature: 0, ohms: 27_326, uncertainty: 0.1 },
+        { temperature: 10, ohms: 17_926, uncertainty: 0.1 },
+        { temperature: 25, ohms: 10_000, uncertainty: 0.1 },
+        { temperature: 40, ohms: 5800, uncertainty: 0.1 },
+      ],
+    ],
+  },
+  formatMeasure: { args: () => [20, '°F', 1] },
+  heldSteps: {
+    args: () => [time(), Float64Array.from({ length: 50 }, (_, i) => (i < 25 ? 4 : 2)), 0.2],
+  },
+  judgePressure: {
+    args: () => [
+      pressureSensor(),
+      { station: 96_000, stationUncertainty: 100, temperature: 20 },
+      [
+        { gauge: 0, gaugeUncertainty: 0, volts: 3.85, supply: 5, uncertainty: 0.005 },
+        { gauge: -50_000, gaugeUncertainty: 300, volts: 1.6, supply: 5, uncertainty: 0.005 },
+      ],
+    ],
+  },
+  judgeReading: {
+    args: () => [
+      {
+        ...{ measured: 2510, low: 2100, high: 2900 },
+        inputs: [{ name: 'meter', sensitivity: 1, uncertainty: 15 }],
+      },
+      'guarded',
+    ],
+  },
+  judgeThermistor: {
+    args: () => [
+      { law: law(), tolerances: { ohms: 0.05, b: 0.01, kelvins: 0.1, at: 25 }, dissipation: 0.007 },
+      [
+        { temperature: 0, temperatureUncertainty: 0.1, ohms: 6050, uncertainty: 15 },
+        { temperature: 98.3, temperatureUncertainty: 0.2, volts: 0.77, uncertainty: 0.003 },
+      ],
+      { ...pullUpDivider(), supplyUncertainty: 0.01, pullUpUncertainty: 2, isProved: true },
+    ],
+    infinite: 'a meter that showed over-range',
+  },
+  leakTime: {
+    args: () => [
+      [
+        { seconds: 0, pascals: 60_000 },
+        { seconds: 30, pascals: 57_000 },
+      ],
+    ],
+    infinite: 'nothing leaks',
+  },
+  parseMeasure: { args: () => ['68 °F', 'temperature', 'field'] },
+  parsePressure: { args: () => ['20 inHg vacuum', 'gauge', 'field'] },
+  pressureFromRatio: { args: () => [pressureTable(), 0.5] },
+  pressureRatio: { args: () => [pressureSensor(), 96_000, 100] },
+  pullUpFromPairs: {
+    args: () => [
+      [
+        { ohms: 2370, volts: 3.48 },
+        { ohms: 236, volts: 0.97 },
+      ],
+      5,
+    ],
+  },
+  relativeSlopeAt: { args: () => [steinhartHart(), 25] },
+  resistanceAt: { args: () => [rows(), 25] },
+  resistanceBand: { args: () => [law(), 100, { ohms: 0.05, b: 0.01, kelvins: 0.2, at: 25 }] },
+  selfHeating: { args: () => [law(), pullUpDivider(), 20, 0.007] },
+  shownPressure: { args: () => [101_325] },
+  shownTemperature: { args: () => [79.6] },
+  standardPressure: { args: () => [500] },
+  stationPressure: {
+    args: () => [{ kind: 'altimeter-setting', setting: 102_000, uncertainty: 50, altitude: 1000 }],
+  },
+  temperatureAt: { args: () => [steinhartHart(), 2500] },
+  timeInBath: { args: () => [25, 80, 0.1] },
   coilCurrent: {
     args: () => [
       {

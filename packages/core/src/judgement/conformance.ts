@@ -1,14 +1,11 @@
 import { normalProbability } from '../statistics/normalDistribution.js';
 
 /** The probability that a value lies between two limits, its error normal with a standard uncertainty above 0. */
-export function conformance(
+export const conformance = (
   measured: number,
   uncertainty: number,
   low: number,
   high: number,
-): number {
-  return (
-    normalProbability((high - measured) / uncertainty) -
-    normalProbability((low - measured) / uncertainty)
-  );
-}
+): number =>
+  normalProbability((high - measured) / uncertainty) -
+  normalProbability((low - measured) / uncertainty);

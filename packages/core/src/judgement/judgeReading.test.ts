@@ -10,15 +10,15 @@ describe('judgeReading', () => {
     [100, 1, 'conforms'],
     [90, 1, 'conforms'],
     [89.9, 1, 'marginal'],
-    [88.01, 1, 'marginal'],
-    [87.99, 1, 'fails'],
-    [112.01, 1, 'fails'],
+    [87.01, 1, 'marginal'],
+    [86.99, 1, 'fails'],
+    [113.01, 1, 'fails'],
     // Twice U on either side is 20 wide: u of 2.5 just tells, of 2.6 no longer.
     [109, 2.5, 'conforms'],
     [109, 2.6, 'cannot-tell'],
     [104.7, 2.6, 'conforms'],
     [111, 2.6, 'cannot-tell'],
-    [115.3, 2.6, 'fails'],
+    [117.9, 2.6, 'fails'],
     [100, 6, 'cannot-tell'],
   ])('%d with u = %d between 90 and 110: %s', (measured, uncertainty, outcome) => {
     expect(judge(measured, uncertainty).outcome).toBe(outcome);
@@ -32,8 +32,8 @@ describe('judgeReading', () => {
         inputs: [{ name: 'meter', sensitivity: 1, uncertainty: 0.05 }],
       });
     expect(ohms(0.2)).toMatchObject({ outcome: 'conforms', mostUncertain: 'meter' });
-    expect(ohms(0.59).outcome).toBe('marginal');
-    expect(ohms(0.61).outcome).toBe('fails');
+    expect(ohms(0.64).outcome).toBe('marginal');
+    expect(ohms(0.66).outcome).toBe('fails');
   });
 
   test('guarded: it conforms from U inside on', () => {

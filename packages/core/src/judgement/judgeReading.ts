@@ -14,9 +14,9 @@ export type Acceptance = 'simple' | 'guarded';
 export interface ReadingInLimits<Source extends string = string> {
   /** What was measured, in the unit of the limits; any finite number. */
   readonly measured: number;
-  /** The lowest value that is right; none when left out. */
+  /** The lowest value that is right, a finite number in the unit of `measured`; none when left out. */
   readonly low?: number;
-  /** The highest value that is right, not below `low`; none when left out. */
+  /** The highest value that is right, a finite number in that unit, not below `low`; none when left out. */
   readonly high?: number;
   /** What makes it uncertain: how the measured value, or its limits, answer to each, and the standard uncertainty of each. */
   readonly inputs: readonly UncertainInput<Source>[];
@@ -48,8 +48,8 @@ const rules: FieldRules = {
 /**
  * Compares a reading with its limits.
  *
- * It fails when it lies outside by more than its expanded uncertainty U = 2u, and conforms when it lies inside. Between a limit and U beyond it is
- * marginal. Limits that are not at least 4 U apart can't be told from the uncertainty: inside them only what is farther from both than U
+ * It fails when it lies outside by more than 3 u, its standard uncertainty: of a sound sensor, wherever it lies within its limits, that happens once in 700
+ * readings. It conforms when it lies inside; between a limit and 3 u beyond it is marginal. Limits that are not at least four times U = 2 u apart can't be told from the uncertainty: inside them only what is farther from both than U
  * conforms, and nothing is marginal; the rest can't be told, and what adds most to the uncertainty is to be made better.
  *
  * Method: u by the law of propagation (JCGM 100:2008, equation 10), decision rules of JCGM 106:2012, 8 (from memory); a tolerance of at
@@ -89,6 +89,9 @@ export function judgeReading<Source extends string>(
   return compareReading(reading, acceptance);
 }
 
+/** A reading fails beyond so many standard uncertainties: 0.13 % of a normal distribution lie farther on one side. */
+const rejection = 3;
+
 /** {@link judgeReading} of what was checked already. */
 export function compareReading<Source extends string>(
   { measured, low = -Infinity, high = Infinity, inputs }: ReadingInLimits<Source>,
@@ -100,7 +103,7 @@ export function compareReading<Source extends string>(
   const expanded = 2 * uncertainty;
   const isFine = high - low >= 4 * expanded;
   const guard = isFine && acceptance === 'simple' ? 0 : expanded;
-  const outcome = outcomeOf(margin, high - low, expanded, expanded, guard);
+  const outcome = outcomeOf(margin, high - low, expanded, rejection * uncertainty, guard);
   return {
     outcome,
     uncertainty,

@@ -6,14 +6,17 @@ import type { CheckOutcome } from '../score/score.js';
  *
  * Method: guarded rejection, simple or guarded acceptance (JCGM 106:2012, 8.2 and 8.3; from memory).
  */
-export function outcomeOf(
+export const outcomeOf = (
   margin: number,
   width: number,
   expanded: number,
   tolerated: number,
   guard: number,
-): CheckOutcome {
-  if (margin < -tolerated) return 'fails';
-  if (margin >= guard) return 'conforms';
-  return 4 * expanded <= width && margin >= -tolerated ? 'marginal' : 'cannot-tell';
-}
+): CheckOutcome =>
+  margin >= guard
+    ? 'conforms'
+    : margin < -tolerated
+      ? 'fails'
+      : margin >= -tolerated && 4 * expanded <= width
+        ? 'marginal'
+        : 'cannot-tell';

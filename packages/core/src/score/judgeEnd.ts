@@ -34,25 +34,25 @@ export function judgeEnd(
   inner: number,
   criteria: Criteria,
 ): Check {
+  const { low, high } = window;
   const limits = {
-    lowLimit: window.low,
-    highLimit: window.high,
+    lowLimit: low,
+    highLimit: high,
     limitFrom: 'expected-window',
   } as const;
   if (!reading) return { check, outcome: 'cannot-tell', unit: 'V', ...limits };
   const { volts, uncertainty, instrument, atStop } = reading;
-  const margin = Math.min(volts - window.low, window.high - volts);
+  const margin = Math.min(volts - low, high - volts);
   const expanded = 2 * uncertainty;
   const tolerated = Math.max(expanded, criteria.endMarginal * Math.abs(span));
   const reached = atStop && margin >= -farthestStop * Math.abs(span);
-  const shortOfStop = !reached && (inner > 0 ? volts > window.high : volts < window.low);
-  const width = window.high - window.low;
-  const isTold = margin < -tolerated || width >= 8 * instrument;
+  const shortOfStop = !reached && (inner > 0 ? volts > high : volts < low);
+  const width = high - low;
+  // In too narrow a window nothing conforms.
   const guard = criteria.endAcceptance === 'guarded' ? expanded : 0;
-  const outcome =
-    isTold && !(margin < 0 && shortOfStop)
-      ? outcomeOf(margin, width, expanded, tolerated, guard)
-      : 'cannot-tell';
+  const outcome = shortOfStop
+    ? 'cannot-tell'
+    : outcomeOf(margin, width, expanded, tolerated, width < 8 * instrument ? Infinity : guard);
   return {
     check,
     outcome,
@@ -62,7 +62,7 @@ export function judgeEnd(
     uncertainty,
     margin,
     ...(uncertainty > 0 && {
-      conformance: conformance(volts, uncertainty, window.low, window.high),
+      conformance: conformance(volts, uncertainty, low, high),
     }),
   };
 }

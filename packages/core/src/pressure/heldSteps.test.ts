@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { randomNumbers } from '../statistics/randomNumbers.js';
+import { heldSteps } from './heldSteps.js';
+
+/** A pump-down: holds at levels with a leak between them, strokes of the pump in 0.3 s. */
+function pumpDown(
+  levels: readonly number[],
+  rate: number,
+  more: { noise?: number; step?: number; leak?: number } = {},
+) {
+  const { noise = 0.002, step = 0.001, leak = 0 } = more;
+  const random = randomNumbers(3);
+  const [time, volts]: [number[], number[]] = [[], []];
+  levels.forEach((level, k) => {
+    const from = k * 5;
+    const before = levels[k - 1] ?? level;
+    for (let i = 0; i < 5 * rate; i++) {
+      const at = i / rate;
+      const way = Math.min(1, at / 0.3);
+      const held = at > 0.3 && k > 0 ? leak * (at - 0.3) : 0;
+      const value = before + (level - before) * way + held + noise * random.normal();
+      time.push(from + at);
+      volts.push(Math.round(value / step) * step);
+    }
+  });
+  return { time, volts };
+}
+
+describe('heldSteps', () => {
+  test.each([
+    [10, 0.002, 0.001],
+    [100, 0.002, 0.001],
+    [1000, 0.005, 0.0012],
+    [1000, 0, 0.0012],
+    [50, 0.0002, 0.02],
+  ])('four levels at %d S/s, noise %d V, steps of %d V', (rate, noise, step) => {
+    const levels = [4.08, 3.2, 2.35, 1.4];
+    const { time, volts } = pumpDown(levels, rate, { noise, step });
+    const found = heldSteps(time, volts);
+    expect(found).toHaveLength(4);
+    found.forEach((one, i) => {
+      expect(Math.abs(one.volts - levels[i]!)).toBeLessThan(0.6 * step + 0.004);
+      expect(one.end - one.start).toBeGreaterThan(4.4);
+    });
+  });
+
+  test('the drift of a leak, and what it leaves uncertain', () => {
+    const { time, volts } = pumpDown([4.08, 2, 1], 200, { leak: 0.01 });
+    const found = heldSteps(time, volts);
+    expect(found).toHaveLength(3);
+    expect(found[1]!.drift).toBeCloseTo(0.01, 3);
+    expect(found[1]!.uncertainty).toBeCloseTo((0.01 * 4.7) / Math.sqrt(12), 3);
+    expect(Math.abs(found[0]!.drift)).toBeLessThan(0.002);
+  });
+
+  test('a ramp is no step, nor is what is too short', () => {
+    const time = Array.from({ length: 1000 }, (_, i) => i / 100);
+    const random = randomNumbers(8);
+    const ramp = time.map((t) => 4 - 0.3 * t + 0.002 * random.normal());
+    expect(heldSteps(time, ramp)).toEqual([]);
+    const { time: at, volts } = pumpDown([4, 3, 2], 100);
+    expect(heldSteps(at, volts, 6)).toEqual([]);
+  });
+
+  test('refuses moments that do not rise', () => {
+    expect(() => heldSteps([0, 1, 1], [1, 1, 1])).toThrow(/not after the moment before/);
+  });
+});
