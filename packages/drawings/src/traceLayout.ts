@@ -1,7 +1,8 @@
-import type { Seconds, SweepColumns, Volts } from '@truesweep/core';
+import type { Seconds, Volts } from '@truesweep/core';
 import { ticks } from 'd3-array';
 import { axisUnit } from './axisUnit.js';
 import type { Point } from './circuitLayout.js';
+import { columnPieces } from './columnPieces.js';
 import { linearScale } from './linearScale.js';
 import { plainNumber } from './plainNumber.js';
 import type { Plot } from './plot.js';
@@ -55,8 +56,6 @@ export interface TraceLayout {
 
 /** A mark is at least this wide, so that a dropout of milliseconds shows in a sweep of minutes. */
 const narrowestMark = 2;
-/** Columns, or usual intervals between samples, without a sample for this long are a gap. */
-const gapLength = 3;
 
 /**
  * Places a stretch of a recorded sweep on axes of time and volts through its columns of lowest and highest values, so that a
@@ -113,8 +112,8 @@ export function traceLayout({
       text: plainNumber(at / unit.divisor),
     })),
     voltUnit: unit.name,
-    pieces: pieces(drawn, plot.left, y, columnsApart),
-    behind: behind ? pieces(behind, plot.left, y, columnsApart) : [],
+    pieces: columnPieces(drawn, plot.left, y, columnsApart),
+    behind: behind ? columnPieces(behind, plot.left, y, columnsApart) : [],
     windows: [...band('closed'), ...band('open')],
     findings: findings.flatMap((finding, i) => {
       if (finding.end < start || finding.start > end) return [];
@@ -123,23 +122,4 @@ export function traceLayout({
       return [{ number: i + 1, x: from, width }];
     }),
   };
-}
-
-function pieces(
-  { column, low, high }: SweepColumns,
-  left: number,
-  y: (volts: number) => number,
-  columnsApart: number,
-): readonly (readonly Point[])[] {
-  const found: Point[][] = [];
-  for (let i = 0; i < column.length; i++) {
-    const isApart = i === 0 || column[i]! - column[i - 1]! > gapLength * columnsApart;
-    if (isApart) found.push([]);
-    const at = left + column[i]! + 0.5;
-    const [first, second] = i % 2 === 0 ? [low[i]!, high[i]!] : [high[i]!, low[i]!];
-    const piece = found.at(-1)!;
-    piece.push({ x: at, y: y(first) });
-    if (first !== second) piece.push({ x: at, y: y(second) });
-  }
-  return found;
 }

@@ -82,14 +82,17 @@ export {
   dividerWords,
 } from './dividerWords.js';
 export {
+  bandSentence,
   type CircuitFacts,
   type CurveFacts,
   circuitSentence,
   curveSentence,
+  type DrawnOutcome,
   drawingWords,
   hookUpPictureSentence,
   passesSentence,
   settingPictureSentence,
+  stepsSentence,
   terminalsPictureSentence,
   traceSentence,
   travelMapSentence,

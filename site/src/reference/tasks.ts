@@ -540,6 +540,14 @@ export const libraries: readonly Library[] = [
             sources: ['PassesDrawing', 'passesDrawingProps'],
           },
           {
+            title: 'Draw limits and readings over temperature or pressure',
+            sources: ['ThermistorDrawing', 'PressureDrawing', 'bandDrawingProps'],
+          },
+          {
+            title: 'Draw a recording held step by step',
+            sources: ['StepsDrawing', 'stepsDrawingProps'],
+          },
+          {
             title: 'Draw where on the travel findings lie',
             sources: ['TravelMapDrawing', 'travelMapDrawingProps'],
           },

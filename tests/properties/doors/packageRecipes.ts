@@ -253,8 +253,11 @@ const drawn =
       | 'CurveDrawing'
       | 'HookUpPicture'
       | 'PassesDrawing'
+      | 'PressureDrawing'
       | 'SettingPicture'
+      | 'StepsDrawing'
       | 'TerminalsPicture'
+      | 'ThermistorDrawing'
       | 'TraceDrawing'
       | 'TravelMapDrawing',
   ) =>
@@ -296,6 +299,65 @@ export const drawingsRecipes: Recipes = {
       },
     ],
     call: drawn('TraceDrawing'),
+  },
+  ThermistorDrawing: {
+    args: () => [
+      {
+        id: 'ntc',
+        points: [
+          { temperature: 0, low: 5400, nominal: 5975, high: 6600 },
+          { temperature: 100, low: 165, nominal: 175.7, high: 186 },
+        ],
+        readings: [
+          {
+            temperature: 20,
+            temperatureUncertainty: 1,
+            ohms: 2510,
+            uncertainty: 20,
+            outcome: 'conforms',
+          },
+          { temperature: 40, ohms: Infinity, outcome: 'fails' },
+        ],
+        width: 400,
+      },
+    ],
+    call: drawn('ThermistorDrawing'),
+  },
+  PressureDrawing: {
+    args: () => [
+      {
+        id: 'port',
+        unit: 'V',
+        against: 'absolute',
+        points: [
+          { pressure: 15e3, low: 0.13, nominal: 0.2, high: 0.27 },
+          { pressure: 115e3, low: 4.7, nominal: 4.8, high: 4.9 },
+        ],
+        readings: [
+          {
+            pressure: 96e3,
+            pressureUncertainty: 100,
+            signal: 3.85,
+            uncertainty: 0.01,
+            outcome: 'conforms',
+          },
+        ],
+        width: 400,
+      },
+    ],
+    call: drawn('PressureDrawing'),
+  },
+  StepsDrawing: {
+    args: () => [
+      {
+        id: 'steps',
+        unit: 'V',
+        columns: sweepColumns(sweep, 20),
+        stretches: [{ start: 0, end: 0.3, mean: 0.4, low: 0.3, high: 0.5, outcome: 'marginal' }],
+        width: 400,
+      },
+    ],
+    call: drawn('StepsDrawing'),
   },
   TravelMapDrawing: {
     args: () => {
