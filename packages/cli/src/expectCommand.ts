@@ -18,10 +18,20 @@ export function expectCommand(output: Output): Command {
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.expectMore)
     .action(async ({ job, json }: ExpectOptions) => {
+      const { expectReadings, isSweepJob } = await import('@truesweep/jobs');
+      const { readAnyJobInput } = await import('./readInput.js');
+      const read = await readAnyJobInput(job, jobBounds(output));
+      if (!isSweepJob(read)) {
+        const { printExpectedReadings } = await import('./printExpectedReadings.js');
+        const ofKind = expectReadings(read);
+        const text = () =>
+          layOut(printExpectedReadings(read.title, read.sensor.name, ofKind), output);
+        output.print(json ? jsonText('expect', ofKind) : text());
+        return;
+      }
       const { expectedReadings } = await import('./expectedReadings.js');
       const { printExpected } = await import('./printExpected.js');
-      const { readJobInput } = await import('./readInput.js');
-      const expected = expectedReadings(await readJobInput(job, jobBounds(output)));
+      const expected = expectedReadings(read);
       output.print(json ? jsonText('expect', expected) : layOut(printExpected(expected), output));
     });
 }

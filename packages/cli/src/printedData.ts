@@ -7,9 +7,11 @@ import type {
   TextPlace,
   Verdict,
 } from '@truesweep/core';
+import type { ExpectedOfKind } from '@truesweep/jobs';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
 import type { JobAdvice } from './adviseOnJob.js';
 import type { ExpectedReadings } from './expectedReadings.js';
+import type { JudgedJob } from './judgedJob.js';
 import type { HookUpPlan } from './planHookUp.js';
 import type { OpenedReport } from './reopenReport.js';
 
@@ -17,9 +19,10 @@ import type { OpenedReport } from './reopenReport.js';
 export interface PrintedData {
   readonly terminals: PinFinding;
   readonly plan: HookUpPlan;
-  readonly expect: ExpectedReadings;
+  readonly expect: ExpectedReadings | ExpectedOfKind;
+  readonly readings: JudgedJob;
   /** With `--json-lines` each entry is a line. */
-  readonly score: readonly ScoredFile[];
+  readonly score: readonly ScoredFile[] | JudgedJob;
   readonly compare: SweepComparison;
   readonly instruments: JobAdvice;
   readonly 'set-closed': ClosedSetting;

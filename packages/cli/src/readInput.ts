@@ -1,5 +1,5 @@
-import { type Job, readJob } from '@truesweep/jobs';
-import { loadJob } from '@truesweep/jobs/node';
+import { type AnyJob, type Job, readAnyJob, readJob } from '@truesweep/jobs';
+import { loadAnyJob, loadJob } from '@truesweep/jobs/node';
 import { standardInputName } from '@truesweep/wording';
 import type { InputBounds } from './inputBounds.js';
 import { inputPieces, standardInput } from './inputPieces.js';
@@ -15,4 +15,10 @@ export async function readInput(path: string, bounds: InputBounds): Promise<Uint
 export async function readJobInput(path: string, bounds: InputBounds): Promise<Job> {
   if (path !== standardInput) return await loadJob(path);
   return readJob(new TextDecoder().decode(await readInput(path, bounds)), standardInputName);
+}
+
+/** The job of any kind of sensor of a file, or of the standard input for `-`. */
+export async function readAnyJobInput(path: string, bounds: InputBounds): Promise<AnyJob> {
+  if (path !== standardInput) return await loadAnyJob(path);
+  return readAnyJob(new TextDecoder().decode(await readInput(path, bounds)), standardInputName);
 }

@@ -11,6 +11,7 @@ import { instrumentsCommand } from './instrumentsCommand.js';
 import { layOut } from './layOut.js';
 import { planCommand } from './planCommand.js';
 import { printCautions } from './printCautions.js';
+import { readingsCommand } from './readingsCommand.js';
 import { refusalOf } from './refusalOf.js';
 import { refusedWords } from './refusedWords.js';
 import { reopenCommand } from './reopenCommand.js';
@@ -46,6 +47,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     planCommand(output),
     expectCommand(output),
     scoreCommand(output, leaveWith),
+    readingsCommand(output, leaveWith),
     compareCommand(output),
     instrumentsCommand(output),
     setClosedCommand(output),

@@ -1,8 +1,14 @@
-import type { Verdict } from '@truesweep/core';
-import { commandHelp } from '@truesweep/wording';
+import { InputError, type Verdict } from '@truesweep/core';
+import type { AnyJob, ReadingsJob } from '@truesweep/jobs';
+import { commandHelp, readingsInJobSentence, visibleText } from '@truesweep/wording';
 import { Command, Option } from 'commander';
 import type { AnswerWriter } from './answerWriter.js';
 import { badInputCode, exitCodeOf } from './exitCodes.js';
+import { inFile } from './inFile.js';
+import { jobBounds } from './inputBounds.js';
+import { standardInput } from './inputPieces.js';
+import { jsonText } from './jsonText.js';
+import { layOut } from './layOut.js';
 import type { UnjudgedFile } from './printedData.js';
 import type { Output, Terminal } from './terminal.js';
 
@@ -30,6 +36,13 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .option('--exit-by-verdict', commandHelp.exitByVerdict)
     .addHelpText('after', commandHelp.scoreMore)
     .action(async (files: string[], options: ScoreOptions) => {
+      const { isSweepJob } = await import('@truesweep/jobs');
+      // From the standard input a job can be read once: there it is one of sweeps, whose files are named.
+      const job = options.job === standardInput ? undefined : await anyJob(options.job, output);
+      if (job && !isSweepJob(job)) {
+        leaveWith(await scoreReadings(job, files, options, output));
+        return;
+      }
       const { judgeFiles } = await import('./judgeFiles.js');
       const { notJudgedText } = await import('./notJudgedText.js');
       const { unjudgedFile } = await import('./unjudgedFile.js');
@@ -50,6 +63,31 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
         leaveWith(exitCodeOf(verdicts));
       }
     });
+}
+
+/** The job of any kind of a file. */
+async function anyJob(path: string, output: Output): Promise<AnyJob> {
+  const { readAnyJobInput } = await import('./readInput.js');
+  return await inFile(path, () => readAnyJobInput(path, jobBounds(output)));
+}
+
+/** Judges the readings of a job that is none of sweeps; returns the exit code. */
+async function scoreReadings(
+  job: ReadingsJob,
+  files: readonly string[],
+  { job: path, json, jsonLines, exitByVerdict }: ScoreOptions,
+  output: Output,
+): Promise<number> {
+  if (files.length > 0) {
+    throw new InputError('unexpected', files[0]!, readingsInJobSentence(job.sensor.kind));
+  }
+  const { judgedJob } = await import('./judgedJob.js');
+  const { printReadings } = await import('./printReadings.js');
+  const judged = await judgedJob(job, path, jobBounds(output));
+  const line = () => `${visibleText(JSON.stringify(judged))}\n`;
+  const text = () => layOut(printReadings(judged), output);
+  output.print(json ? jsonText('score', judged) : jsonLines ? line() : text());
+  return exitByVerdict ? exitCodeOf([judged.judged.judgement.verdict]) : 0;
 }
 
 async function writerOf(

@@ -12,6 +12,8 @@ export type Caution =
   | 'fingers'
   | 'electronic-throttle'
   | 'snaps-shut'
+  | 'hot-bath'
+  | 'coil-kick'
   | 'starting-points';
 
 /**
@@ -32,6 +34,9 @@ export const cautions: Readonly<Record<Caution, string>> = {
   'electronic-throttle': 'A bench result alone never releases a sensor of an electronic throttle.',
   'snaps-shut':
     'Before the engine runs, the throttle must snap fully shut by itself at every handlebar or pedal position.',
+  'hot-bath': 'Hot and boiling water scalds; keep mains-fed meters and bare ends out of baths.',
+  'coil-kick':
+    'Never open a fed coil by hand: it kicks with hundreds of volts and more, and the spark lights fuel vapour.',
   'starting-points': "The limits used are starting points; the maker's service data wins.",
   'manual-first':
     "The machine's service manual, local rules and licensed practice come before all this.",

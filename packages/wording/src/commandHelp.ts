@@ -24,6 +24,16 @@ export const commandHelp = {
   span: 'part of the span that must remain, such as 80 %',
   otherSource: 'another source to look at too, such as a 12 V battery',
   expect: 'Print what a sound sensor must read on the hook-up: windows, curve, currents.',
+  readings:
+    'Judge single readings of a temperature, pressure or two-state sensor or of a winding, typed in or out of the job.',
+  typedReadings:
+    'where it was read and what, such as "21.5 °C=2.41 kΩ", ice=6.2k, "10 inHg vacuum=2.53 V", open=4.03V, rest=0.98V; the job\'s own when left out',
+  anyJob: 'the job: the sensor, and what it was read on (JSON)',
+  meterUncertainty: 'standard uncertainty of the meter, a part of the reading or a quantity',
+  thermometerUncertainty: 'standard uncertainty of the thermometer, such as 0.3 K',
+  gaugeUncertainty: "standard uncertainty of the pump's gauge, such as 0.4 kPa",
+  supplyRead: 'the supply, measured at the sensor with the readings',
+  leadsRead: 'what the test leads alone read, such as 0.2',
   compare:
     'Print what changed between two recordings of one sensor, such as before and after cleaning.',
   before: 'the earlier recording',
@@ -84,6 +94,20 @@ close by:
 A worked example. Before you record, know what to look for:
 
   truesweep expect --job outboard.job.json
+`,
+  readingsMore: `
+A worked example. The job describes the coolant sensor by its service table; you
+read it in ice, in warm water with a thermometer, and in boiling water:
+
+  truesweep readings --job coolant.job.json --thermometer 0.3K \\
+    ice=6.24k "21.5 °C=2.41 kΩ" boiling=184
+
+A pressure sensor with the port open, then under a hand pump:
+
+  truesweep readings --job manifold.job.json --supply 5.02V --meter 4mV \\
+    --gauge 0.4kPa open=4.03V "10 inHg vacuum=2.53V" "18 inHg vacuum=1.31V"
+
+Exit codes with --exit-by-verdict are those of score.
 `,
   writeJobMore: `
 A worked example. A sensor is on the bench for the first time; on a terminal
@@ -216,6 +240,16 @@ const ratingOptions: Readonly<Partial<Record<keyof RatingChecks, string>>> = {
  */
 export const nothingToScoreSentence =
   'No recording is named, and the job lists none; name the files to judge.';
+
+/**
+ * Refused: files beside a job whose readings stand in it.
+ *
+ * @example
+ * readingsInJobSentence('winding').includes('stand in the job') // => true
+ */
+export function readingsInJobSentence(kind: string): string {
+  return say`A job of the kind “${kind}” has no sweeps to name: its readings stand in the job, or are typed in with “readings”.`;
+}
 
 /**
  * Refused: a shell that no completion is written for.

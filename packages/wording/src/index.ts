@@ -42,6 +42,7 @@ export {
   oneInputSentence,
   outputIsInputSentence,
   plotWords,
+  readingsInJobSentence,
   refusalSentence,
   standardInputName,
   tooLargeSentence,
@@ -111,6 +112,7 @@ export {
   sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
+export { expectedWords } from './expectedWords.js';
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
@@ -149,6 +151,16 @@ export {
   jobQuestion,
   jobWrittenSentence,
 } from './jobEntries.js';
+export {
+  judgedReadingWords,
+  type ReadingsOfKind,
+  readingAdviceSentences,
+  readingCheckRows,
+  readingReasonSentences,
+  readingUnsaidSentences,
+  readingVerdictMeanings,
+  sensorKindLabels,
+} from './judgedReadings.js';
 export {
   columnChoice,
   extentSentence,
@@ -228,6 +240,7 @@ export {
   spotLabels,
 } from './spotWords.js';
 export { stampsSentence } from './stampsSentence.js';
+export { stepWords } from './stepWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';

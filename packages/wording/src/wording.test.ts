@@ -29,6 +29,9 @@ const ownKeys = [
   'searchWords',
   'filingLabels',
   'judgeWords',
+  'judgedReadingWords',
+  'expectedWords',
+  'sensorKindLabels',
   'readingUnitLabels',
   'shelfFieldHints',
   'shelfFieldLabels',
@@ -39,6 +42,7 @@ const ownKeys = [
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
 const madeOfFacts = [
+  'stepWords',
   'wayWords',
   'carryWords',
   'dirtWords',
@@ -59,6 +63,7 @@ const madeOfFacts = [
 const maps: Readonly<Record<string, readonly [file: string, type: string, field?: string]>> = {
   verdictLabels: ['core/src/score/score.ts', 'Verdict'],
   verdictMeanings: ['core/src/score/score.ts', 'Verdict'],
+  readingVerdictMeanings: ['core/src/score/score.ts', 'Verdict'],
   causeLabels: ['core/src/score/score.ts', 'Cause'],
   causeMeanings: ['core/src/score/score.ts', 'Cause'],
   adviceSentences: ['core/src/score/score.ts', 'Advice'],

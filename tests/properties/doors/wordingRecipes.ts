@@ -5,6 +5,7 @@ import {
   defaultCriteria,
   expectation,
   findPins,
+  judgeWinding,
   type PinReading,
   scoreSweep,
   simulateSweep,
@@ -50,6 +51,13 @@ const pins = findPins(
 );
 const { reading } = readDelimited('t (s),U (V)\n0,1\n1,2\n');
 
+const coil = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
+const judgedCoil = {
+  kind: 'winding',
+  judgement: judgeWinding({ low: 765, high: 935 }, coil),
+  readings: coil,
+};
+
 /** A sentence of texts, handed in one by one. */
 const ofTexts = (...texts: readonly string[]): Recipe => ({ args: () => [...texts] });
 /** A sentence of whatever is handed in, in which other fields may stand. */
@@ -80,6 +88,10 @@ const divider = {
 
 /** Every function of wording, those that stand in its maps by the map's name and their key. */
 export const wordingRecipes: Recipes = {
+  readingAdviceSentences: of(judgedCoil),
+  readingCheckRows: of(judgedCoil),
+  readingReasonSentences: of(judgedCoil),
+  readingUnsaidSentences: of(judgedCoil),
   adviceCautions: of(['refit'], true),
   'adviceSentences.refit': of(),
   'adviceSentences.replace-sensor': of(),

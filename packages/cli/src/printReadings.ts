@@ -1,0 +1,62 @@
+import {
+  judgedReadingWords,
+  readingAdviceSentences,
+  readingCheckRows,
+  readingReasonSentences,
+  readingUnsaidSentences,
+  readingVerdictMeanings,
+  sensorKindLabels,
+  stepWords,
+  verdictLabels,
+} from '@truesweep/wording';
+import type { JudgedJob } from './judgedJob.js';
+import { printTheseCautions } from './printCautions.js';
+import { paragraph, type TextPart, table } from './textPart.js';
+
+/** The judgement of single readings as text. */
+export function printReadings({
+  title,
+  sensor,
+  judged,
+  pumpDowns,
+}: JudgedJob): readonly TextPart[] {
+  const { verdict } = judged.judgement;
+  const [head = [], ...rows] = readingCheckRows(judged);
+  return [
+    title,
+    `${sensorKindLabels[judged.kind]}: ${sensor}`,
+    {
+      ...paragraph(readingVerdictMeanings[verdict], `  ${verdictLabels[verdict].toUpperCase()}: `),
+      verdict,
+    },
+    ...labelled(judgedReadingWords.why, readingReasonSentences(judged)),
+    ...labelled(judgedReadingWords.next, readingAdviceSentences(judged)),
+    '',
+    table(head, rows, ['left', 'right', 'right', 'left']),
+    '',
+    ...pumpDowns.flatMap(({ file, steps }) => [
+      ...labelled(
+        file,
+        steps.map((step) => stepWords.held(step)),
+      ),
+      '',
+    ]),
+    ...labelled(judgedReadingWords.spreadLabel, [judgedReadingWords.spread]),
+    ...labelled(judgedReadingWords.unsaid, readingUnsaidSentences(judged)),
+    '',
+    ...printTheseCautions(cautionsOf[judged.kind]),
+  ];
+}
+
+const cautionsOf = {
+  thermistor: ['unplugged', 'hot-bath'],
+  pressure: ['unplugged'],
+  'two-state': ['unplugged'],
+  winding: ['unplugged', 'coil-kick'],
+} as const;
+
+function labelled(label: string, sentences: readonly string[]): readonly TextPart[] {
+  return sentences.map((sentence, i) =>
+    paragraph(sentence, i === 0 ? `  ${label}: ` : ' '.repeat(label.length + 4)),
+  );
+}

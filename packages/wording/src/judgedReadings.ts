@@ -1,0 +1,388 @@
+import {
+  formatMeasure,
+  type Judgement,
+  type PressureAdvice,
+  type PressureCheck,
+  type PressureReading,
+  type PressureUncertainty,
+  type PressureUnsaid,
+  type ThermistorAdvice,
+  type ThermistorCheck,
+  type ThermistorReading,
+  type ThermistorSource,
+  type ThermistorUnsaid,
+  type TwoStateAdvice,
+  type TwoStateCheck,
+  type TwoStateReading,
+  type TwoStateSource,
+  type TwoStateUnsaid,
+  type Verdict,
+  type WindingAdvice,
+  type WindingCheck,
+  type WindingReading,
+  type WindingSource,
+  type WindingUnsaid,
+} from '@truesweep/core';
+import { outcomeLabels } from './checks.js';
+import { formatAlike } from './formatAlike.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
+
+/** Single readings with what was made of them, by the kind of the sensor. */
+export type ReadingsOfKind =
+  | {
+      readonly kind: 'thermistor';
+      readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      readonly readings: readonly ThermistorReading[];
+    }
+  | {
+      readonly kind: 'pressure';
+      readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      readonly readings: readonly PressureReading[];
+    }
+  | {
+      readonly kind: 'two-state';
+      readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      readonly readings: readonly TwoStateReading[];
+    }
+  | {
+      readonly kind: 'winding';
+      readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      readonly readings: readonly WindingReading[];
+    };
+
+/** What any of them has. */
+type AnyCheck = ReadingsOfKind['judgement']['checks'][number];
+type AnySource = ThermistorSource | PressureUncertainty | TwoStateSource | WindingSource;
+
+/**
+ * What a kind of sensor is called.
+ *
+ * @example
+ * sensorKindLabels.thermistor // => 'Temperature sensor'
+ */
+export const sensorKindLabels: Readonly<Record<ReadingsOfKind['kind'], string>> = {
+  thermistor: 'Temperature sensor',
+  pressure: 'Pressure sensor',
+  'two-state': 'Sensor of two states',
+  winding: 'Winding',
+};
+
+/**
+ * What a verdict says of a sensor that was read here and there.
+ *
+ * @example
+ * readingVerdictMeanings.pass // => 'Nothing that was read speaks against this sensor.'
+ */
+export const readingVerdictMeanings: Readonly<Record<Verdict, string>> = {
+  pass: 'Nothing that was read speaks against this sensor.',
+  marginal:
+    'A reading lies just outside its limits. Read it again, with less uncertainty, before you decide.',
+  fail: 'A reading lies outside its limits by more than its uncertainty. Do not put the sensor back as it is.',
+  inconclusive: 'These readings cannot tell a good sensor from a bad one. It is not a pass.',
+};
+
+const checkNames: Readonly<Record<AnyCheck['check'], string>> = {
+  resistance: 'Resistance',
+  voltage: 'Voltage',
+  'temperatures-apart': 'Coldest to hottest reading',
+  'open-port': 'Output, port open',
+  pumped: 'Output, pumped',
+  gain: 'Change of output, of the nominal one',
+  supply: 'Supply',
+  'pumped-far-enough': 'Least to greatest pressure',
+  rest: 'At rest',
+  operated: 'Operated',
+  'operated-other-way': 'Operated the other way',
+  'back-at-rest': 'Back at rest',
+  'key-cycled': 'After the key was off and on',
+  'change-angle': 'Angle at which it changes',
+};
+
+const sourceNames: Readonly<Record<AnySource, string>> = {
+  meter: 'the meter',
+  voltmeter: 'the voltmeter',
+  thermometer: 'the thermometer',
+  temperature: "the winding's temperature",
+  supply: 'the supply',
+  'pull-up': 'the pull-up',
+  barometer: "the air's pressure",
+  'pump-gauge': "the pump's gauge",
+  leads: 'the test leads',
+  angle: 'the angle',
+};
+
+const refit = 'Put it back; after that check that its plug is clean and holds.';
+const readAgain =
+  'Read the failing value once more: hold the tips by their insulation, let the sensor settle.';
+const replace = 'If it fails again, the sensor is to be replaced.';
+const betterMeter = 'The meter decides: take a finer range or a better one.';
+const measureLeads =
+  'The test leads decide: hold their tips together and take off what the meter shows.';
+const measureSupply = 'The supply decides: measure it at the sensor, at the same time.';
+const plug = 'Its plug and harness, and what only a shaking or hot machine shows.';
+
+const thermistorAdvice: Readonly<Record<ThermistorAdvice, string>> = {
+  refit,
+  'read-again': readAgain,
+  'replace-sensor': replace,
+  'state-tolerances':
+    'Say how far a sound sensor may be off: without that no reading can be judged.',
+  'prove-pull-up':
+    'Another pull-up would explain these voltages: put a known resistor in the place of the sensor, or read its resistance unplugged.',
+  'better-thermometer':
+    'The thermometer decides, and not the sensor: use ice, boiling water or a finer thermometer.',
+  'better-meter': betterMeter,
+  'measure-supply': measureSupply,
+  'read-farther-apart':
+    'Read it at two temperatures at least 40 K apart: one alone cannot show a wrong curve (common practice, no source).',
+};
+
+const pressureAdvice: Readonly<Record<PressureAdvice, string>> = {
+  refit,
+  'read-again': readAgain,
+  'replace-sensor': replace,
+  'state-error': 'Say how far a sound sensor may be off: without that no reading can be judged.',
+  'mend-supply':
+    'The supply is not one that the sensor is made for: mend that first, then read again.',
+  'read-open-port': 'Read it with the port open, and the pressure of the air from a barometer.',
+  'pump-farther':
+    "Pump through a quarter of the sensor's range at least: less does not show a wrong gain (common practice, no source).",
+  'better-voltmeter': betterMeter,
+  'use-barometer':
+    'The pressure of the air decides: from the altitude alone the weather leaves ±3 kPa; use a barometer that shows the pressure at the bench.',
+  'better-pump-gauge': "The pump's gauge decides: use a finer one.",
+};
+
+const twoStateAdvice: Readonly<Record<TwoStateAdvice, string>> = {
+  'read-rest': 'Read it at rest.',
+  'read-operated': 'Read it operated.',
+  'read-operated-other-way': 'Read it operated the other way: leaning to the other side.',
+  'read-back-at-rest': 'Read it back at rest.',
+  'read-key-cycled': 'Read it after the key was off and on again.',
+  'read-change-angle': 'Read the angle at which it changes.',
+  'states-swapped':
+    "Each state reads as the other should: compare the windows, the plug's terminals and how it is mounted with the manual.",
+  'hold-longer':
+    'Go beyond the angle and hold it there for a second or more: such sensors are damped (from memory).',
+  'cycle-key': 'Switch the key off and on, and ask the manual whether it latches.',
+  'better-meter': betterMeter,
+  'measure-supply': measureSupply,
+  'measure-leads': measureLeads,
+  'better-angle': 'The angle decides: read it with a protractor or a level.',
+};
+
+const windingAdvice: Readonly<Record<WindingAdvice, string>> = {
+  'let-it-cool':
+    'Were it warmer than stated it would be right: let it lie until it is as warm as its surroundings, then read again.',
+  'know-temperature':
+    'How warm the winding is decides: let it lie longer, with a thermometer at it.',
+  'better-meter': betterMeter,
+  'measure-leads': measureLeads,
+};
+
+const thermistorUnsaid: Readonly<Record<ThermistorUnsaid, string>> = {
+  'plug-and-harness': plug,
+  'response-time': 'How fast it answers.',
+  'between-temperatures': 'How it reads between and beyond these temperatures.',
+  'self-heating':
+    'How far the current on the pull-up warmed it: its dissipation constant is not known.',
+};
+
+const pressureUnsaid: Readonly<Record<PressureUnsaid, string>> = {
+  'plug-and-harness': plug,
+  hose: 'Its hose, port and filter on the machine.',
+  'response-time': 'How fast it answers.',
+  'other-temperatures': 'How it reads hotter or colder than on the bench.',
+};
+
+const twoStateUnsaid: Readonly<Record<TwoStateUnsaid, string>> = {
+  vibration: 'How it behaves on a machine that shakes.',
+  bounce: 'Whether it bounces when it changes: record it.',
+  'under-load': 'Whether its contact carries its current.',
+  'change-angle': 'At which angle it changes.',
+  'other-way': 'Whether it answers to the other direction.',
+};
+
+const windingUnsaid: Readonly<Record<WindingUnsaid, string>> = {
+  magnet: 'Its magnet.',
+  gap: 'Its gap.',
+  polarity: 'Its polarity.',
+  'shorted-turn':
+    'One shorted turn: that moves the resistance by one part in as many as there are turns.',
+};
+
+/**
+ * What to do next, a sentence for each advice, the first first.
+ *
+ * @example
+ * const judgement = { verdict: 'inconclusive', checks: [], advice: ['read-farther-apart'], unsaid: [] } as const;
+ * readingAdviceSentences({ kind: 'thermistor', judgement, readings: [] })[0].startsWith('Read it at two temperatures') // => true
+ */
+export function readingAdviceSentences(judged: ReadingsOfKind): readonly string[] {
+  return whole(judged, 'judged', () => {
+    switch (judged.kind) {
+      case 'thermistor':
+        return judged.judgement.advice.map((code) => thermistorAdvice[code]);
+      case 'pressure':
+        return judged.judgement.advice.map((code) => pressureAdvice[code]);
+      case 'two-state':
+        return judged.judgement.advice.map((code) => twoStateAdvice[code]);
+      case 'winding':
+        return judged.judgement.advice.map((code) => windingAdvice[code]);
+    }
+  });
+}
+
+/**
+ * What these readings do not say of the sensor.
+ *
+ * @example
+ * const judgement = { verdict: 'pass', checks: [], advice: [], unsaid: ['magnet'] } as const;
+ * readingUnsaidSentences({ kind: 'winding', judgement, readings: [] }) // => ['Its magnet.']
+ */
+export function readingUnsaidSentences(judged: ReadingsOfKind): readonly string[] {
+  return whole(judged, 'judged', () => {
+    switch (judged.kind) {
+      case 'thermistor':
+        return judged.judgement.unsaid.map((code) => thermistorUnsaid[code]);
+      case 'pressure':
+        return judged.judgement.unsaid.map((code) => pressureUnsaid[code]);
+      case 'two-state':
+        return judged.judgement.unsaid.map((code) => twoStateUnsaid[code]);
+      case 'winding':
+        return judged.judgement.unsaid.map((code) => windingUnsaid[code]);
+    }
+  });
+}
+
+/**
+ * Headings of single readings.
+ *
+ * @example
+ * judgedReadingWords.unsaid // => 'What this does not say'
+ */
+export const judgedReadingWords = {
+  reading: 'Reading',
+  measured: 'Measured',
+  limits: 'Right is',
+  outcome: 'Outcome',
+  checks: 'Readings beside their limits',
+  why: 'Why',
+  next: 'What next',
+  unsaid: 'What this does not say',
+  broken: 'over range',
+  spreadLabel: 'Numbers',
+  spread: '± is twice the standard uncertainty.',
+} as const;
+
+/**
+ * The checks as rows of a table, its head first: what was read, its value, what would be right, how it came out.
+ *
+ * @example
+ * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
+ * const readings = [{ ohms: 866, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
+ * const judgement = { verdict: 'pass', checks: [check], advice: [], unsaid: [] } as const;
+ * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866 ± 6 Ω', '774 to 946 Ω', 'conforms']
+ */
+export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly string[])[] {
+  const { reading, measured, limits, outcome } = judgedReadingWords;
+  return whole(judged, 'judged', () => {
+    const checks: readonly AnyCheck[] = judged.judgement.checks;
+    const rows = checks.map((check) => {
+      const { value, right } = written(check);
+      return [nameOf(check, judged), value, right, outcomeLabels[check.outcome]];
+    });
+    return [[reading, measured, limits, outcome], ...rows];
+  });
+}
+
+/**
+ * Why a judgement is no pass, a sentence for each reading that does not conform.
+ *
+ * @example
+ * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
+ * const readings = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
+ * const judgement = { verdict: 'fail', checks: [check], advice: [], unsaid: [] } as const;
+ * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1200 ± 6 Ω is outside 774 to 946 Ω.']
+ */
+export function readingReasonSentences(judged: ReadingsOfKind): readonly string[] {
+  return whole(judged, 'judged', () => {
+    const checks: readonly AnyCheck[] = judged.judgement.checks;
+    return checks.flatMap((check) => {
+      const { outcome, mostUncertain } = check;
+      if (outcome === 'conforms' || outcome === 'not-judged') return [];
+      const name = nameOf(check, judged);
+      const { value, right } = written(check);
+      if (check.measured === undefined) return [say`${name}: not read.`];
+      if (outcome === 'fails') return [say`${name}: ${value} is outside ${right}.`];
+      if (outcome === 'marginal') {
+        return [
+          say`${name}: ${value} is outside ${right}, but by less than three times its standard uncertainty.`,
+        ];
+      }
+      const source = mostUncertain && sourceNames[mostUncertain];
+      const told = say`${name}: ${value} cannot be told from ${right}`;
+      return [source ? say`${told}; most uncertain is ${source}.` : say`${told}.`];
+    });
+  });
+}
+
+function nameOf({ check, reading }: AnyCheck, judged: ReadingsOfKind): string {
+  const name = checkNames[check];
+  if (reading === undefined) return name;
+  if (judged.kind === 'pressure') {
+    const { gauge } = judged.readings[reading]!;
+    return gauge === 0 ? name : say`${name} ${formatMeasure(gauge, 'kPa', 1)}`;
+  }
+  if (judged.kind === 'two-state') return name;
+  const { temperature } = judged.readings[reading]!;
+  return say`${name} at ${formatMeasure(temperature, '°C', 1)}`;
+}
+
+/** A check's value and limits, in one unit with equal decimals. */
+function written({ unit, measured, uncertainty, lowLimit, highLimit }: AnyCheck): {
+  readonly value: string;
+  readonly right: string;
+} {
+  const isOpen = measured !== undefined && measured >= 1e17;
+  const spread = uncertainty === undefined || isOpen ? undefined : 2 * uncertainty;
+  const given = [isOpen ? undefined : measured, spread, lowLimit, highLimit];
+  const known = given.filter((value) => value !== undefined && Number.isFinite(value));
+  const { numbers, unit: shown } = alike(known as readonly number[], unit);
+  let next = 0;
+  const [value, more, low, high] = given.map((one) =>
+    one !== undefined && Number.isFinite(one) ? numbers[next++] : undefined,
+  );
+  const { broken } = judgedReadingWords;
+  return {
+    value: isOpen
+      ? broken
+      : value === undefined
+        ? '–'
+        : more !== undefined && Number(more) > 0
+          ? say`${value} ± ${more} ${shown}`
+          : say`${value} ${shown}`,
+    right:
+      low !== undefined && high !== undefined
+        ? say`${low} to ${high} ${shown}`
+        : high !== undefined
+          ? say`at most ${high} ${shown}`
+          : low !== undefined
+            ? say`at least ${low} ${shown}`
+            : '–',
+  };
+}
+
+function alike(values: readonly number[], unit: AnyCheck['unit']) {
+  if (unit === 'Pa') {
+    return {
+      numbers: values.map((value) => (value / 1000).toFixed(1).replace('-', '−')),
+      unit: 'kPa',
+    };
+  }
+  if (unit === 'K' || unit === '°') {
+    return { numbers: values.map((value) => value.toFixed(1).replace('-', '−')), unit };
+  }
+  return formatAlike(values, unit === '1' ? '%' : unit);
+}

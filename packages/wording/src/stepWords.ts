@@ -1,0 +1,22 @@
+import type { HeldStep } from '@truesweep/core';
+import { formatAlike } from './formatAlike.js';
+import { say } from './say.js';
+import { whole } from './whole.js';
+
+/**
+ * What is said of a held step of a recording.
+ *
+ * @example
+ * stepWords.held({ start: 0.5, end: 4, volts: 2.53, uncertainty: 0.001, drift: 0.0004 }) // => 'Held from 0.50 to 4.00 s at 2.53 V, drifting by 400 µV in a second.'
+ */
+export const stepWords = {
+  held: (step: HeldStep): string =>
+    whole(step, 'step', () => {
+      const { numbers, unit } = formatAlike([step.start, step.end], 's');
+      const [volts, drift] = [step.volts, step.drift].map((value) => {
+        const { numbers: written, unit: shown } = formatAlike([value], 'V');
+        return say`${written[0]!} ${shown}`;
+      });
+      return say`Held from ${numbers[0]!} to ${numbers[1]!} ${unit} at ${volts!}, drifting by ${drift!} in a second.`;
+    }),
+} as const;
