@@ -632,6 +632,19 @@ export const libraries: readonly Library[] = [
             sources: ['instrumentSentences', 'instrumentWords', 'spotWords'],
           },
           {
+            title: 'Words of the other sensors',
+            sources: [
+              'lawEntries',
+              'temperatureNowEntries',
+              'airEntries',
+              'bathEntries',
+              'curveEntries',
+              'portEntries',
+              'coilEntries',
+              'stateEntries',
+            ],
+          },
+          {
             title: 'Words of the other questions at the bench',
             sources: [
               'carryEntries',

@@ -1,0 +1,59 @@
+import { InputError } from '@truesweep/core';
+import {
+  formatMeasure,
+  type MeasureKind,
+  type MeasureUnit,
+  parseMeasure,
+  parsePressure,
+  type ReadPressure,
+} from '@truesweep/core/measures';
+import { outOfBoundsSentence } from '@truesweep/wording';
+import type { OwnEntry } from './entry.js';
+
+type Bounds = readonly [low: number, high: number];
+
+/** What bounds are written in, with as many decimal places. */
+const boundsIn: Readonly<Record<MeasureKind, readonly [MeasureUnit, places: number]>> = {
+  temperature: ['°C', 0],
+  'temperature-difference': ['K', 2],
+  pressure: ['kPa', 0],
+  length: ['m', 0],
+};
+
+/** A measure that must be entered with its unit: °C, K, Pa or m come out of whatever unit it was written in. */
+export function measureEntry(kind: MeasureKind, bounds: Bounds, initial: string): OwnEntry<number> {
+  const [unit, places] = boundsIn[kind];
+  const [low, high] = bounds.map((end) => formatMeasure(end, unit, places)) as [string, string];
+  return {
+    unit: 'own',
+    initial,
+    bounds: [low, high],
+    read: (text, name) => {
+      const value = parseMeasure(text, kind, name);
+      if (value >= bounds[0] && value <= bounds[1]) return value;
+      throw new InputError('out-of-range', name, outOfBoundsSentence(text.trim(), low, high));
+    },
+  };
+}
+
+/** What a hand pump's gauge may show, Pa above the air around. */
+const pumped: Bounds = [-1e5, 4e5];
+
+/** What a pump's gauge shows: absolute, gauge or vacuum must be said with it. */
+export function pumpEntry(initial: string): OwnEntry<ReadPressure> & { readonly optional: true } {
+  const [low, high] = pumped.map((end) => `${formatMeasure(end, 'kPa', 0)} gauge`) as [
+    string,
+    string,
+  ];
+  return {
+    unit: 'own',
+    initial,
+    optional: true,
+    bounds: [low, high],
+    read: (text, name) => {
+      const read = parsePressure(text, undefined, name);
+      if (read.pascals >= pumped[0] && read.pascals <= pumped[1]) return read;
+      throw new InputError('out-of-range', name, outOfBoundsSentence(text.trim(), low, high));
+    },
+  };
+}
