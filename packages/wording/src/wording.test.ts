@@ -30,7 +30,6 @@ const ownKeys = [
   'filingLabels',
   'judgeWords',
   'judgedReadingWords',
-  'expectedWords',
   'sensorKindLabels',
   'readingUnitLabels',
   'shelfFieldHints',
@@ -43,6 +42,7 @@ const ownKeys = [
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
 const madeOfFacts = [
   'stepWords',
+  'expectedWords',
   'wayWords',
   'carryWords',
   'dirtWords',
