@@ -50,6 +50,16 @@ describe('elsewhere those that concern what is advised, and where the rest stand
   test.each([
     ['terminals', ['terminals', 'A,B=5k/5k', 'A,C=1k/5k', 'B,C=5k/1k'], ['unplugged', 'limiter']],
     ['expect', ['expect', ...job], ['unplugged', 'limiter']],
+    [
+      'readings of a bath',
+      ['readings', '--job', 'examples/coolant-sensor.job.json'],
+      ['unplugged', 'hot-bath'],
+    ],
+    [
+      'readings of a coil',
+      ['readings', '--job', 'examples/crank-sensor.job.json'],
+      ['unplugged', 'coil-kick'],
+    ],
     ['instruments', ['instruments', ...job], ['unplugged', 'fingers']],
     [
       'set-closed',

@@ -26,7 +26,11 @@ export function expectCommand(output: Output): Command {
         const ofKind = expectReadings(read);
         const text = () =>
           layOut(printExpectedReadings(read.title, read.sensor.name, ofKind), output);
-        output.print(json ? jsonText('expect', ofKind) : text());
+        output.print(
+          json
+            ? jsonText('expect', { title: read.title, sensor: read.sensor.name, expected: ofKind })
+            : text(),
+        );
         return;
       }
       const { expectedReadings } = await import('./expectedReadings.js');

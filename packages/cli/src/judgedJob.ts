@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import { type HeldStep, InputError } from '@truesweep/core';
+import { type HeldStep, InputError, type Sweep } from '@truesweep/core';
 import {
   type AnyJob,
   isSweepJob,
@@ -23,30 +23,45 @@ export interface JudgedJob {
   readonly pumpDowns: readonly { readonly file: string; readonly steps: readonly HeldStep[] }[];
 }
 
+/** The same with the samples of the pump-downs. */
+export interface JudgedWithSamples extends JudgedJob {
+  readonly recorded: readonly {
+    readonly file: string;
+    readonly sweep: Sweep;
+    readonly steps: readonly HeldStep[];
+  }[];
+}
+
 /** Judges a job's readings with the steps of its recorded pump-downs. */
 export async function judgedJob(
   job: ReadingsJob,
   jobPath: string,
   bounds: InputBounds,
-): Promise<JudgedJob> {
+): Promise<JudgedWithSamples> {
   const more: PortReading[] = [];
-  const pumpDowns: { file: string; steps: readonly HeldStep[] }[] = [];
+  const recorded: { file: string; sweep: Sweep; steps: readonly HeldStep[] }[] = [];
   const recordings = job.sensor.kind === 'pressure' && 'recordings' in job ? job.recordings : [];
   for (const told of recordings ?? []) {
     const file = join(dirname(jobPath), told.file);
-    const { readings, steps } = await inFile(file, async () => {
+    const { sweep, readings, steps } = await inFile(file, async () => {
       const { ports: _, portUncertainty: __, supply: ___, uncertainty: ____, ...how } = told;
       const { sweep } = await readJobPieces(
         inputPieces(file, bounds),
         { ...how, file },
         recorderJob,
       );
-      return readPumpDown(sweep, { ...told, file });
+      return { sweep, ...readPumpDown(sweep, { ...told, file }) };
     });
     more.push(...readings);
-    pumpDowns.push({ file, steps });
+    recorded.push({ file, sweep, steps });
   }
-  return { title: job.title, sensor: job.sensor.name, judged: judgeReadings(job, more), pumpDowns };
+  return {
+    title: job.title,
+    sensor: job.sensor.name,
+    judged: judgeReadings(job, more),
+    pumpDowns: recorded.map(({ file, steps }) => ({ file, steps })),
+    recorded,
+  };
 }
 
 /** How a pump-down is read doesn't rest on a hook-up: the least that a reader of recordings asks for. */
@@ -66,4 +81,11 @@ export function readingsJobOf(job: AnyJob): ReadingsJob {
     'job.sensor.kind',
     'job.sensor.kind is "potentiometer", which is judged by recorded sweeps: use score.',
   );
+}
+
+/** What is printed as data: without samples, and a break as 1e18 Ω, for JSON knows no infinity. */
+export function printedJob({ title, sensor, judged, pumpDowns }: JudgedJob): JudgedJob {
+  const finite = (_: string, value: unknown) =>
+    value === Infinity ? 1e18 : value === -Infinity ? -1e18 : value;
+  return JSON.parse(JSON.stringify({ title, sensor, judged, pumpDowns }, finite)) as JudgedJob;
 }

@@ -19,7 +19,7 @@ import type { OpenedReport } from './reopenReport.js';
 export interface PrintedData {
   readonly terminals: PinFinding;
   readonly plan: HookUpPlan;
-  readonly expect: ExpectedReadings | ExpectedOfKind;
+  readonly expect: ExpectedReadings | ExpectedOfJob;
   readonly readings: JudgedJob;
   /** With `--json-lines` each entry is a line. */
   readonly score: readonly ScoredFile[] | JudgedJob;
@@ -29,6 +29,13 @@ export interface PrintedData {
   readonly report: WrittenReport;
   readonly reopen: OpenedReport;
   readonly simulate: SimulatedRecording;
+}
+
+/** What a sound sensor of another kind must read. */
+export interface ExpectedOfJob {
+  readonly title: string;
+  readonly sensor: string;
+  readonly expected: ExpectedOfKind;
 }
 
 /** A recording with how it was read and its score, or with why it could not be judged. */

@@ -29,7 +29,7 @@ export function readingsCommand(output: Output, leaveWith: (code: number) => voi
     .addHelpText('after', commandHelp.readingsMore)
     .action(
       async (typed: string[], { job: path, json, exitByVerdict, ...told }: ReadingsOptions) => {
-        const { judgedJob, readingsJobOf } = await import('./judgedJob.js');
+        const { judgedJob, printedJob, readingsJobOf } = await import('./judgedJob.js');
         const { printReadings } = await import('./printReadings.js');
         const { readAnyJobInput } = await import('./readInput.js');
         const { withTypedReadings } = await import('./typedReadings.js');
@@ -37,7 +37,9 @@ export function readingsCommand(output: Output, leaveWith: (code: number) => voi
         const job = readingsJobOf(await readAnyJobInput(path, bounds));
         const read = typed.length > 0 ? withTypedReadings(job, typed, told) : job;
         const judged = await judgedJob(read, path, bounds);
-        output.print(json ? jsonText('readings', judged) : layOut(printReadings(judged), output));
+        output.print(
+          json ? jsonText('readings', printedJob(judged)) : layOut(printReadings(judged), output),
+        );
         if (exitByVerdict) leaveWith(exitCodeOf([judged.judged.judgement.verdict]));
       },
     );

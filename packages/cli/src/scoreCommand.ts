@@ -1,10 +1,9 @@
 import { InputError, type Verdict } from '@truesweep/core';
-import type { AnyJob, ReadingsJob } from '@truesweep/jobs';
+import type { ReadingsJob } from '@truesweep/jobs';
 import { commandHelp, readingsInJobSentence, visibleText } from '@truesweep/wording';
 import { Command, Option } from 'commander';
 import type { AnswerWriter } from './answerWriter.js';
 import { badInputCode, exitCodeOf } from './exitCodes.js';
-import { inFile } from './inFile.js';
 import { jobBounds } from './inputBounds.js';
 import { standardInput } from './inputPieces.js';
 import { jsonText } from './jsonText.js';
@@ -37,8 +36,9 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .addHelpText('after', commandHelp.scoreMore)
     .action(async (files: string[], options: ScoreOptions) => {
       const { isSweepJob } = await import('@truesweep/jobs');
+      const { anyJobOf } = await import('./anyJobOf.js');
       // From the standard input a job can be read once: there it is one of sweeps, whose files are named.
-      const job = options.job === standardInput ? undefined : await anyJob(options.job, output);
+      const job = options.job === standardInput ? undefined : await anyJobOf(options.job, output);
       if (job && !isSweepJob(job)) {
         leaveWith(await scoreReadings(job, files, options, output));
         return;
@@ -65,12 +65,6 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     });
 }
 
-/** The job of any kind of a file. */
-async function anyJob(path: string, output: Output): Promise<AnyJob> {
-  const { readAnyJobInput } = await import('./readInput.js');
-  return await inFile(path, () => readAnyJobInput(path, jobBounds(output)));
-}
-
 /** Judges the readings of a job that is none of sweeps; returns the exit code. */
 async function scoreReadings(
   job: ReadingsJob,
@@ -81,12 +75,12 @@ async function scoreReadings(
   if (files.length > 0) {
     throw new InputError('unexpected', files[0]!, readingsInJobSentence(job.sensor.kind));
   }
-  const { judgedJob } = await import('./judgedJob.js');
+  const { judgedJob, printedJob } = await import('./judgedJob.js');
   const { printReadings } = await import('./printReadings.js');
   const judged = await judgedJob(job, path, jobBounds(output));
-  const line = () => `${visibleText(JSON.stringify(judged))}\n`;
+  const line = () => `${visibleText(JSON.stringify(printedJob(judged)))}\n`;
   const text = () => layOut(printReadings(judged), output);
-  output.print(json ? jsonText('score', judged) : jsonLines ? line() : text());
+  output.print(json ? jsonText('score', printedJob(judged)) : jsonLines ? line() : text());
   return exitByVerdict ? exitCodeOf([judged.judged.judgement.verdict]) : 0;
 }
 

@@ -1,12 +1,16 @@
 import { basename } from 'node:path';
+import { isSweepJob } from '@truesweep/jobs';
 import { writeFileAtomically } from '@truesweep/jobs/node';
 import { type Report, reportHtml, reportMarkdown } from '@truesweep/report';
 import { howRead, visibleText, writtenSentence } from '@truesweep/wording';
 import { allJudged } from './allJudged.js';
+import { anyJobOf } from './anyJobOf.js';
+import { standardInput } from './inputPieces.js';
 import { jsonText } from './jsonText.js';
 import { judgeFiles } from './judgeFiles.js';
 import { refuseInput } from './refuseInput.js';
 import type { Output } from './terminal.js';
+import { writeReadingsReport } from './writeReadingsReport.js';
 
 /** Judges recordings by a job and writes the report; tells what was written. */
 export async function writeReport(
@@ -22,6 +26,8 @@ export async function writeReport(
   output: Output,
 ): Promise<string> {
   const { out, markdown, overwrite, json } = options;
+  const any = options.job === standardInput ? undefined : await anyJobOf(options.job, output);
+  if (any && !isSweepJob(any)) return await writeReadingsReport(any, files, options, output);
   const { job, inputs, answers } = await judgeFiles(files, options, output);
   await refuseInput(out, inputs);
   const judged = await allJudged(answers);

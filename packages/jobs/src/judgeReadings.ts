@@ -18,9 +18,11 @@ import {
   type ThermistorUnsaid,
   type TwoStateAdvice,
   type TwoStateCheck,
+  type TwoStateReading,
   type TwoStateUnsaid,
   type WindingAdvice,
   type WindingCheck,
+  type WindingReading,
   type WindingUnsaid,
 } from '@truesweep/core';
 import { parseAnyJob } from './parseAnyJob.js';
@@ -57,14 +59,14 @@ export type JudgedReadings =
       /** What the readings say. */
       readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
       /** The readings as they were judged. */
-      readonly readings: NonNullable<TwoStateJob['readings']>;
+      readonly readings: readonly TwoStateReading[];
     }
   | {
       readonly kind: 'winding';
       /** What the readings say. */
       readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
       /** The readings as they were judged. */
-      readonly readings: NonNullable<WindingJob['readings']>;
+      readonly readings: readonly WindingReading[];
     };
 
 /** Half of the ±0.2 K that a bath of crushed ice and water is good for (common practice, no source), K. */

@@ -115,17 +115,24 @@ export const someOhmsField = quantityField('Ω', {
   limits: [{ minimum: 1e-12, maximum: 1e18 }],
 });
 /** A resistance, or `OL` and `open` as an ohmmeter shows a break: ∞ Ω, and back again. */
-export const anyOhmsField = v.union([
-  v.pipe(
-    v.custom<number>(
-      (value) => value === Infinity || /^\s*(ol|open)\s*$/i.test(String(value)),
-      () => refusal('not-a-quantity', 'is no resistance; write one such as "2.5 kΩ", or "open".'),
+export const anyOhmsField = v.union(
+  [
+    v.pipe(
+      v.custom<number>(
+        (value) => value === Infinity || /^\s*(ol|open)\s*$/i.test(String(value)),
+        () => refusal('not-a-quantity', 'is no resistance; write one such as "2.5 kΩ", or "open".'),
+      ),
+      v.transform(() => Infinity),
+      jsonSchemaOf({ enum: ['open', 'OL'] }),
     ),
-    v.transform(() => Infinity),
-    jsonSchemaOf({ enum: ['open', 'OL'] }),
-  ),
-  ohmsField,
-]);
+    ohmsField,
+  ],
+  ({ input }) =>
+    refusal(
+      'not-a-quantity',
+      `is ${shown(input)}; it must be a resistance such as "2.5 kΩ", or "open".`,
+    ),
+);
 /** Standard uncertainties, 0 or more. */
 export const uncertainOhmsField = quantityField('Ω', {
   wanted: '0 Ω or more',

@@ -1,5 +1,36 @@
-import { type HeldStep, heldSteps, InputError, type Sweep } from '@truesweep/core';
+import {
+  checkFields,
+  checkReadable,
+  checkSweep,
+  type FieldRules,
+  type HeldStep,
+  heldSteps,
+  InputError,
+  listOf,
+  type Sweep,
+} from '@truesweep/core';
+import { namedRules } from './checkInput.js';
 import type { PortReading, PumpDown } from './readingsJob.js';
+
+const volts = (value: unknown, path: string): void => {
+  if (typeof value === 'number' && value >= 0 && value <= 1e6) return;
+  throw new InputError('not-finite', path, `${path} must be a number from 0 to 1e6.`);
+};
+function checkPort(port: unknown, path: string): void {
+  if (port === 'open') return;
+  const number = (value: unknown, at: string): void => {
+    if (typeof value === 'number' && Math.abs(value) <= 1e9) return;
+    throw new InputError('not-finite', at, `${at} must be a number from −1e9 to 1e9, Pa.`);
+  };
+  checkFields(port, path, { pascals: number, reference: ['absolute', 'gauge'] });
+}
+const rules: FieldRules = {
+  ...namedRules,
+  ports: listOf(checkPort, 1, 1000),
+  'portUncertainty?': volts,
+  'supply?': volts,
+  uncertainty: volts,
+};
 
 /** The readings of a recorded pump-down, each with the step that it is of. */
 export interface ReadPumpDown {
@@ -24,6 +55,10 @@ export interface ReadPumpDown {
  * readPumpDown(sweep, told).readings.map(({ volts }) => volts) // => [4, 2.5]
  */
 export function readPumpDown(sweep: Sweep, told: PumpDown): ReadPumpDown {
+  checkReadable(sweep, 'sweep');
+  checkSweep(sweep);
+  checkFields(told, 'told', rules);
+  checkReadable(told, 'told');
   const { file, ports, portUncertainty, supply, uncertainty } = told;
   const steps = heldSteps(sweep.time, sweep.signal);
   if (steps.length !== ports.length) {

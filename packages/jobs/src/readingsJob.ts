@@ -16,6 +16,7 @@ import type {
   WindingLimits,
   WindingReading,
 } from '@truesweep/core';
+import { checkReadable, InputError } from '@truesweep/core';
 import type { Job, JobRecording } from './job.js';
 
 /** What all jobs of single readings have. */
@@ -134,7 +135,23 @@ export type ReadingsJob = ThermistorJob | PressureJob | TwoStateJob | WindingJob
 /** Any saved job: of a potentiometer's sweeps, or of single readings. */
 export type AnyJob = Job | ReadingsJob;
 
-/** Whether a job is of a potentiometer's sweeps. */
+/**
+ * Whether a job is of a potentiometer's sweeps.
+ *
+ * @throws InputError `missing` or `unreadable` for what is no job.
+ *
+ * @example
+ * isSweepJob({ version: 3, title: 'Coil', sensor: { kind: 'winding', name: 'Coil', low: 0.7 } }) // => false
+ */
 export function isSweepJob(job: AnyJob): job is Job {
-  return job.sensor.kind === 'potentiometer';
+  checkReadable(job, 'job');
+  const kind = (job as Partial<AnyJob> | null | undefined)?.sensor?.kind;
+  if (typeof kind !== 'string') {
+    throw new InputError(
+      'missing',
+      'job.sensor.kind',
+      'job.sensor.kind is missing; a job says what its sensor is.',
+    );
+  }
+  return kind === 'potentiometer';
 }

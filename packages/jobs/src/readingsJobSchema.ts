@@ -246,7 +246,12 @@ export const twoStateJobSchema = fieldGroup('a job', {
           'back-at-rest',
           'key-cycled',
         ),
-        value: v.union([numberFrom(-100, 1e18), anyOhmsField]),
+        value: v.union([numberFrom(-100, 1e18), anyOhmsField], ({ input }) =>
+          refusal(
+            'not-a-quantity',
+            `is ${shown(input)}; it must be a number in V or Ω, a resistance, or "open".`,
+          ),
+        ),
         uncertainty: numberFrom(0, 1e9),
         supply: maybe(someVoltsField),
         supplyUncertainty: maybe(uncertainVoltsField),

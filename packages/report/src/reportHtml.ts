@@ -37,24 +37,33 @@ export function reportHtml(given: Report): string {
       `${path} can't be kept in a report; give what was judged.`,
     );
   }
-  const data = JSON.stringify(stored).replaceAll('<', '\\u003c');
-  const page = `<!doctype html>
+  const page = htmlPage(
+    report.job.title,
+    renderToString(h(ReportPage, report)),
+    dataId,
+    JSON.stringify(stored),
+  );
+  // As well in the data, where what is written out is read back as it was.
+  return visibleText(page, '\t\r\n');
+}
+
+/** A page that needs nothing else, with data for programs in an element of its own. */
+export function htmlPage(title: string, body: string, id: string, data: string): string {
+  return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
-<title>${escaped(report.job.title)}</title>
+<title>${escaped(title)}</title>
 <style>${reportStyle}</style>
 </head>
 <body>
-${renderToString(h(ReportPage, report))}
-<script type="application/json" id="${dataId}">${data}</script>
+${body}
+<script type="application/json" id="${id}">${data.replaceAll('<', '\\u003c')}</script>
 </body>
 </html>
 `;
-  // As well in the data, where what is written out is read back as it was.
-  return visibleText(page, '\t\r\n');
 }
 
 function escaped(text: string): string {

@@ -13,6 +13,7 @@ import {
 import { checkedReport } from './checkedReport.js';
 import { conditionRows } from './conditionRows.js';
 import { filingRows } from './filingRows.js';
+import { list, plain, table } from './markdown.js';
 import type { Report, ReportRecording } from './report.js';
 
 /**
@@ -77,19 +78,4 @@ function recordingParts(
       `${reportWords.size}: ${bytes} bytes, ${reportWords.hash} ${sha256}`,
     ]),
   ];
-}
-
-function list(items: readonly string[]): string {
-  return items.map((item) => `- ${plain(item)}`).join('\n');
-}
-
-function table(rows: readonly (readonly string[])[]): string {
-  const [head = [], ...body] = rows.map((row) => row.map(plain));
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-  return [line(head), line(head.map(() => '---')), ...body.map(line)].join('\n');
-}
-
-/** Text that Markdown leaves as it is: one line, no markup. */
-function plain(text: string): string {
-  return text.replace(/[\r\n\t]+/g, ' ').replace(/[\\`*_[\]<>|#&]/g, '\\$&');
 }

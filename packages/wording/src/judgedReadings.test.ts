@@ -33,7 +33,7 @@ describe('what is said of single readings', () => {
     expect(readingCheckRows(judged).slice(1)).toEqual([
       ['Resistance at 0.0 °C', '6.26 ± 0.12 kΩ', '5.94 to 6.56 kΩ', 'conforms'],
       ['Resistance at 90.0 °C', '229 ± 3 Ω', '218 to 241 Ω', 'conforms'],
-      ['Coldest to hottest reading', '90.0 K', 'at least 40.0 K', 'conforms'],
+      ['Coldest to hottest', '90.0 K', 'at least 40.0 K', 'conforms'],
     ]);
   });
 
@@ -69,8 +69,8 @@ describe('what is said of single readings', () => {
       readings,
     );
     const judged = { kind: 'pressure', judgement, readings } as const;
-    expect(readingCheckRows(judged)[1]![0]).toBe('Output, port open');
-    expect(readingCheckRows(judged)[2]![0]).toBe('Output, pumped −50.0 kPa');
+    expect(readingCheckRows(judged)[1]![0]).toBe('Output, open port');
+    expect(readingCheckRows(judged)[2]![0]).toBe('Output at −50.0 kPa');
     expect(readingReasonSentences(judged)[0]).toMatch(/44\.0 ± 0\.6 % is outside 30\.6 to 33\.3 %/);
     expect(readingAdviceSentences(judged)).toHaveLength(2);
   });

@@ -490,6 +490,14 @@ export const libraries: readonly Library[] = [
             ],
           },
           {
+            title: 'Jobs of every kind of sensor',
+            sources: ['readingsJob', 'parseAnyJob', 'readAnyJob', 'writeAnyJob'],
+          },
+          {
+            title: 'Single readings',
+            sources: ['judgeReadings', 'expectReadings', 'readPumpDown'],
+          },
+          {
             title: 'Recordings of a job',
             sources: [
               'readJobRecording',
@@ -505,7 +513,7 @@ export const libraries: readonly Library[] = [
         path: 'node',
         what: 'Files in Node: jobs loaded and saved, recordings read in pieces, files written whole or not at all.',
         tasks: [
-          { title: 'Load and save a job', sources: ['loadJob', 'saveJob'] },
+          { title: 'Load and save a job', sources: ['loadJob', 'loadAnyJob', 'saveJob'] },
           {
             title: 'Read and write files',
             sources: ['readFileBytes', 'filePieces', 'writeFileAtomically'],
@@ -613,6 +621,10 @@ export const libraries: readonly Library[] = [
             sources: ['howRead', 'recordingSentences', 'stampsSentence', 'unitSentences'],
           },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
+          {
+            title: 'Say what single readings mean',
+            sources: ['judgedReadings', 'expectedWords', 'stepWords'],
+          },
           { title: 'Cautions', sources: ['cautions'] },
           {
             title: 'Say what a circuit does',

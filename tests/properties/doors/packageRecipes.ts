@@ -12,6 +12,7 @@ import {
   type Job,
   jobExpectation,
   jobRecorder,
+  parseAnyJob,
   parseJob,
 } from '@truesweep/jobs';
 import type { SoundOptions } from '@truesweep/recordings';
@@ -37,6 +38,25 @@ const readOptions = () => ({
   timeUnit: 's',
   signalUnit: 'V',
 });
+
+const coolant = () => JSON.parse(readFileSync('examples/coolant-sensor.job.json', 'utf8'));
+const coil = () =>
+  parseAnyJob({
+    version: 3,
+    title: 'Crank sensor',
+    sensor: {
+      kind: 'winding',
+      name: 'Crank sensor',
+      low: 765,
+      high: 935,
+      at: 20,
+      conductor: { kind: 'constant', k: 235 },
+    },
+    readings: [
+      { ohms: 866, uncertainty: 3, leads: 0.2, temperature: 23, temperatureUncertainty: 1 },
+    ],
+    notes: 'invented',
+  });
 
 /** Four samples of 16 bits, RIFF WAVE. */
 function sound(): Uint8Array {
@@ -176,6 +196,28 @@ export const jobsRecipes: Recipes = {
     ],
   },
   writeJob: { args: () => [job()] },
+  expectReadings: { args: () => [coil()] },
+  isSweepJob: { args: () => [coil()], open: 'of a job only its kind is looked at' },
+  judgeReadings: { args: () => [coil(), []], infinite: 'a winding that is open' },
+  parseAnyJob: { args: () => [coolant()], weight: 2 },
+  readAnyJob: { args: () => [JSON.stringify(coolant()), 'shelf.json'] },
+  readPumpDown: {
+    args: () => [
+      {
+        time: Float64Array.from({ length: 80 }, (_, i) => i / 10),
+        signal: Float64Array.from({ length: 80 }, (_, i) => (i < 40 ? 4 : 2)),
+      },
+      {
+        file: 'a.csv',
+        ports: ['open', { pascals: -34_000, reference: 'gauge' }],
+        portUncertainty: 400,
+        supply: 5,
+        uncertainty: 0.002,
+      },
+    ],
+    open: 'a port is looked at where it is judged',
+  },
+  writeAnyJob: { args: () => [coil()] },
 };
 
 /** A place below a file, where no system writes anything, whatever name stands there. */
@@ -193,6 +235,7 @@ export const jobsNodeRecipes: Recipes = {
       return size;
     },
   },
+  loadAnyJob: { args: () => ['examples/coolant-sensor.job.json'] },
   loadJob: { args: () => ['examples/outboard-sensor.job.json'] },
   readFileBytes: { args: () => ['LICENSE', { most: 1e6 }] },
   saveJob: {

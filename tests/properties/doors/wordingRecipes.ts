@@ -88,6 +88,14 @@ const divider = {
 
 /** Every function of wording, those that stand in its maps by the map's name and their key. */
 export const wordingRecipes: Recipes = {
+  'expectedWords.output': ofTexts('5 V'),
+  'expectedWords.air': ofTexts('101 kPa', '0.2 kPa'),
+  'expectedWords.faults': ofTexts('5 V', '0 V'),
+  'expectedWords.between': ofTexts('1', '2 V'),
+  'expectedWords.atLeast': ofTexts('1 V'),
+  'expectedWords.atMost': ofTexts('1 V'),
+  readingsInJobSentence: ofTexts('winding'),
+  'stepWords.held': of({ start: 0, end: 4, volts: 2.5, uncertainty: 0.001, drift: 0.0004 }),
   readingAdviceSentences: of(judgedCoil),
   readingCheckRows: of(judgedCoil),
   readingReasonSentences: of(judgedCoil),

@@ -1,0 +1,34 @@
+import { writeAnyJob } from '@truesweep/jobs';
+import { visibleText } from '@truesweep/wording';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { checkedReadings } from './checkedReadings.js';
+import { ReadingsPage } from './ReadingsPage.js';
+import type { ReadingsReport } from './readingsReport.js';
+import { htmlPage } from './reportHtml.js';
+
+/** Of the element that holds the job. */
+const jobId = 'truesweep-job';
+
+/**
+ * A report of single readings as one HTML file that needs nothing else: no network, no scripts; it prints, and holds the job with its readings.
+ *
+ * @param report The job and what was made of its readings.
+ * @throws InputError for what is no such report.
+ *
+ * @example
+ * import { judgeReadings } from '@truesweep/jobs';
+ * const job = { version: 3, title: 'Coil', sensor: { kind: 'winding', name: 'Coil', low: 0.7, high: 1 }, readings: [{ ohms: 0.9, uncertainty: 0.01, leads: 0, temperature: 20, temperatureUncertainty: 1 }] };
+ * const html = readingsReportHtml({ job, writtenAt: '2026-05-04', judged: judgeReadings(job) });
+ * html.includes('PASS') // => true
+ */
+export function readingsReportHtml(report: ReadingsReport): string {
+  const checked = checkedReadings(report);
+  const page = htmlPage(
+    checked.job.title,
+    renderToString(h(ReadingsPage, checked)),
+    jobId,
+    writeAnyJob(checked.job),
+  );
+  return visibleText(page, '\t\r\n');
+}
