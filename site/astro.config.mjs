@@ -69,6 +69,8 @@ export default defineConfig({
             { slug: 'calculators/pressure-sensor', label: 'Pressure sensor' },
             { slug: 'calculators/coil', label: 'A coil' },
             { slug: 'calculators/two-states', label: 'Two states' },
+            { slug: 'calculators/potentiometer-or-not', label: 'Potentiometer or not' },
+            { slug: 'calculators/trouble-code', label: 'Trouble code' },
           ],
         },
         {

@@ -8,7 +8,7 @@ export type AirEntry = 'air' | 'altitude' | 'barometer' | 'setting' | 'airUncert
  * airLabels.setting // => 'Altimeter setting (QNH)'
  */
 export const airLabels: Readonly<Record<AirEntry, string>> = {
-  air: 'The air’s pressure is known from',
+  air: 'Its pressure is known from',
   altitude: 'Height of the bench above the sea',
   barometer: 'Barometer on the bench',
   setting: 'Altimeter setting (QNH)',
@@ -33,14 +33,14 @@ export const airHints: Readonly<Record<AirEntry, string>> = {
  * Words of the entries of the air at the bench.
  *
  * @example
- * airWords.kinds.barometer // => 'a barometer on the bench'
+ * airWords.kinds.altitude // => 'height alone'
  */
 export const airWords = {
   title: 'The air at the bench',
   kinds: {
-    barometer: 'a barometer on the bench',
-    'altimeter-setting': 'an altimeter setting and the height',
-    altitude: 'the height alone',
+    barometer: 'barometer',
+    'altimeter-setting': 'QNH and height',
+    altitude: 'height alone',
   },
   needsBarometer: 'Enter what the barometer shows, or choose the height.',
   needsSetting: 'Enter the setting, or choose the height alone.',

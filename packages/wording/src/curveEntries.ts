@@ -38,7 +38,7 @@ export const curveHints: Readonly<Record<CurveEntry, string>> = {
  */
 export const curveWords = {
   points: 'Measured: temperature and resistance',
-  morePoints: 'Further points, and their uncertainty',
+  certainty: 'How sure they are',
   pullUp: 'Its pull-up, from pairs of a service table: ohms and volts',
   choose: 'A pull-up of one’s own',
   temperatureOf: (row: number): string => say`Temperature ${row}`,
@@ -58,7 +58,7 @@ export const curveWords = {
   range: (from: string, to: string): string =>
     say`It holds from ${from} to ${to}, and nowhere else.`,
   chiSquare: (chiSquare: string, freedom: number): string =>
-    say`The squared residuals add up to ${chiSquare} of their stated uncertainty, where about ${freedom} is expected.`,
+    say`Chi-square is ${chiSquare}, where about ${freedom} is expected of points as sure as stated.`,
   tooFar: 'That is far more: a point is misread, or the stated uncertainty is too small.',
   outlier: (row: number, chance: string): string =>
     say`Point ${row} doesn’t belong to the others: chance makes one stand out so in ${chance} of such fits. Read it again before you use the curve.`,

@@ -31,6 +31,7 @@ export {
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
+export { type CodeEntry, codeHints, codeLabels, codeWords } from './codeEntries.js';
 export { type CoilEntry, coilHints, coilLabels, coilWords } from './coilEntries.js';
 export {
   brokenOutputSentence,
@@ -70,6 +71,12 @@ export {
   spotOutcomeLabels,
 } from './comparisonWords.js';
 export { connectionRows } from './connectionRows.js';
+export {
+  type ContactlessEntry,
+  contactlessHints,
+  contactlessLabels,
+  contactlessWords,
+} from './contactlessEntries.js';
 export { loosenedSentence } from './criteriaWords.js';
 export { type CurveEntry, curveHints, curveLabels, curveWords } from './curveEntries.js';
 export {
@@ -260,6 +267,9 @@ export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
 export {
+  type BenchKind,
+  benchKindLabels,
+  benchKindSentences,
   goesOnSentence,
   type RefitAnswer,
   type RefitEntry,

@@ -91,7 +91,8 @@ export const stateHints: Readonly<Record<StateEntry, string>> = {
 export const stateWords = {
   readings: 'Read in each state',
   windows: 'From the service manual: what it must read',
-  behaviour: 'How it behaves',
+  sensor: 'The sensor',
+  angles: 'Where it changes',
   further: 'The instruments',
   kinds: { volts: 'volts', ohms: 'the ohms of a contact' },
   answers: { yes: 'yes', no: 'no' },

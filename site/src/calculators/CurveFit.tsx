@@ -127,7 +127,7 @@ function coefficientRows({ fit: { law } }: Fitted): readonly (readonly string[])
   if (law.kind === 'table') return [];
   return (['a', 'b', 'c'] as const).map((name) => [
     words[name],
-    law[name].toExponential(digits - 1).replace(/-/g, '−'),
+    law[name].toExponential(digits - 1),
   ]);
 }
 

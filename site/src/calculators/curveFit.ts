@@ -90,7 +90,7 @@ const namesOfPoints = (of: readonly Point[]): readonly PointEntry[] =>
 export const curveFitForm: Form<typeof entries> = {
   groups: [
     { title: curveWords.points, names: namesOfPoints([1, 2, 3, 4, 5, 6, 7]), across: 2 },
-    { title: curveWords.morePoints, names: ['pointUncertainty'] },
+    { title: curveWords.certainty, names: ['pointUncertainty'] },
     {
       title: curveWords.pullUp,
       names: eachPair.flatMap((pair): readonly PairEntry[] => [

@@ -61,8 +61,9 @@ const readingNames = Object.keys(states) as readonly (keyof typeof states)[];
 export const twoStatesForm: Form<typeof entries> = {
   groups: [
     { title: stateWords.readings, names: [...readingNames, 'changedAt'] },
-    { title: stateWords.windows, names: ['readsAs', ...windows], across: 2 },
-    { title: stateWords.behaviour, names: ['latched', 'bothWays', 'angleLow', 'angleHigh'] },
+    { title: stateWords.sensor, names: ['readsAs', 'latched', 'bothWays'] },
+    { title: stateWords.windows, names: windows, across: 2 },
+    { title: stateWords.angles, names: ['angleLow', 'angleHigh'] },
     {
       title: stateWords.further,
       names: [

@@ -12,10 +12,12 @@ import {
 import { iceAndBoiling, iceAndBoilingForm } from '../calculators/iceAndBoiling.js';
 import { openPort, openPortForm } from '../calculators/openPort.js';
 import { planHookUp, planHookUpForm } from '../calculators/planHookUp.js';
+import { potentiometerOrNot, potentiometerOrNotForm } from '../calculators/potentiometerOrNot.js';
 import { setClosed, setClosedForm } from '../calculators/setClosed.js';
 import { showDirt, showDirtForm } from '../calculators/showDirt.js';
 import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
 import { temperatureNow, temperatureNowForm } from '../calculators/temperatureNow.js';
+import { troubleCode, troubleCodeForm } from '../calculators/troubleCode.js';
 import { twoStates, twoStatesForm } from '../calculators/twoStates.js';
 import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
 import { jobForm, jobOf } from '../checkSweep/jobForm.js';
@@ -50,6 +52,8 @@ const forms: Readonly<Record<string, Given>> = {
   openPort: given(openPortForm, openPort),
   coil: given(coilForm, coil),
   twoStates: given(twoStatesForm, twoStates),
+  potentiometerOrNot: given(potentiometerOrNotForm, potentiometerOrNot),
+  troubleCode: given(troubleCodeForm, troubleCode),
   refit: given(refitForm, (values) => refit(values, noTicks) ?? 'no window'),
 };
 

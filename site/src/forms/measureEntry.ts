@@ -1,6 +1,5 @@
 import { InputError } from '@truesweep/core';
 import {
-  formatMeasure,
   type MeasureKind,
   type MeasureUnit,
   parseMeasure,
@@ -9,21 +8,21 @@ import {
 } from '@truesweep/core/measures';
 import { outOfBoundsSentence } from '@truesweep/wording';
 import type { OwnEntry } from './entry.js';
+import { measureText } from './measureText.js';
 
 type Bounds = readonly [low: number, high: number];
 
-/** What bounds are written in, with as many decimal places. */
-const boundsIn: Readonly<Record<MeasureKind, readonly [MeasureUnit, places: number]>> = {
-  temperature: ['°C', 0],
-  'temperature-difference': ['K', 2],
-  pressure: ['kPa', 0],
-  length: ['m', 0],
-};
+/** What bounds are written in. */
+const boundsIn = {
+  temperature: '°C',
+  'temperature-difference': 'K',
+  pressure: 'kPa',
+  length: 'm',
+} as const satisfies Readonly<Record<MeasureKind, MeasureUnit>>;
 
 /** A measure that must be entered with its unit: °C, K, Pa or m come out of whatever unit it was written in. */
 export function measureEntry(kind: MeasureKind, bounds: Bounds, initial: string): OwnEntry<number> {
-  const [unit, places] = boundsIn[kind];
-  const [low, high] = bounds.map((end) => formatMeasure(end, unit, places)) as [string, string];
+  const [low, high] = bounds.map((end) => measureText(end, boundsIn[kind])) as [string, string];
   return {
     unit: 'own',
     initial,
@@ -41,10 +40,7 @@ const pumped: Bounds = [-1e5, 4e5];
 
 /** What a pump's gauge shows: absolute, gauge or vacuum must be said with it. */
 export function pumpEntry(initial: string): OwnEntry<ReadPressure> & { readonly optional: true } {
-  const [low, high] = pumped.map((end) => `${formatMeasure(end, 'kPa', 0)} gauge`) as [
-    string,
-    string,
-  ];
+  const [low, high] = pumped.map((end) => `${measureText(end, 'kPa')} gauge`) as [string, string];
   return {
     unit: 'own',
     initial,

@@ -654,6 +654,8 @@ export const libraries: readonly Library[] = [
               'portEntries',
               'coilEntries',
               'stateEntries',
+              'contactlessEntries',
+              'codeEntries',
             ],
           },
           {
