@@ -35,7 +35,7 @@ export function readingsReportMarkdown(report: ReadingsReport): string {
     sentences.length > 0 ? [`## ${title}`, list(sentences)] : [];
   const parts = [
     `# ${plain(job.title)}`,
-    `${reportWords.title}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
+    `${reportWords.readingsTitle}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
     ...(filed.length > 0 ? [list(filed.map(([label, value]) => `${label}: ${value}`))] : []),
     `${sensorKindLabels[judged.kind]}: ${plain(job.sensor.name)}`,
     `**${verdictLabels[verdict].toUpperCase()}** ${readingVerdictMeanings[verdict]}`,

@@ -583,6 +583,10 @@ export const libraries: readonly Library[] = [
         tasks: [
           { title: 'Write a report', sources: ['reportHtml', 'reportMarkdown', 'report'] },
           {
+            title: 'Write a report of single readings',
+            sources: ['readingsReportHtml', 'readingsReportMarkdown', 'readingsReport'],
+          },
+          {
             title: 'Open a report again',
             sources: ['readReport', 'recheckReport', 'storedSweep'],
           },
