@@ -1,4 +1,5 @@
 import {
+  bounceSentences,
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
@@ -19,6 +20,7 @@ export function printReadings({
   sensor,
   judged,
   pumpDowns,
+  bounces,
 }: JudgedJob): readonly TextPart[] {
   const { verdict } = judged.judgement;
   const [head = [], ...rows] = readingCheckRows(judged);
@@ -41,6 +43,7 @@ export function printReadings({
       ),
       '',
     ]),
+    ...bounces.flatMap(({ file, bounce }) => [...labelled(file, bounceSentences(bounce)), '']),
     ...labelled(judgedReadingWords.spreadLabel, [judgedReadingWords.spread]),
     ...labelled(judgedReadingWords.unsaid, readingUnsaidSentences(judged)),
     '',

@@ -1,4 +1,5 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
+export { bounceSentences } from './bounceSentences.js';
 export {
   type CarriedFacts,
   type CarryEntry,

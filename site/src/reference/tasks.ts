@@ -627,7 +627,7 @@ export const libraries: readonly Library[] = [
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           {
             title: 'Say what single readings mean',
-            sources: ['judgedReadings', 'expectedWords', 'stepWords'],
+            sources: ['judgedReadings', 'expectedWords', 'stepWords', 'bounceSentences'],
           },
           { title: 'Cautions', sources: ['cautions'] },
           {
