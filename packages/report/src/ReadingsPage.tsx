@@ -12,6 +12,7 @@ import {
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,
@@ -58,6 +59,7 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
         </p>
         <Said title={judgedReadingWords.why} sentences={readingReasonSentences(judged)} />
         <Said title={judgedReadingWords.next} sentences={readingAdviceSentences(judged)} />
+        <Said title={judgedReadingWords.codes} sentences={readingCodesSentences(judged)} />
         <h3>{judgedReadingWords.checks}</h3>
         <Table head={head} rows={rows} />
         <p>{judgedReadingWords.spread}</p>

@@ -157,6 +157,7 @@ export {
   type ReadingsOfKind,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,

@@ -1,4 +1,7 @@
 import {
+  type CodedSensor,
+  type CodeKind,
+  codesOfReadings,
   formatMeasure,
   type Judgement,
   type PressureAdvice,
@@ -26,28 +29,41 @@ import {
 import { outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
 import { say } from './say.js';
+import { troubleCodesSentence } from './troubleCodes.js';
 import { whole } from './whole.js';
 
 /** Single readings with what was made of them, by the kind of the sensor. */
 export type ReadingsOfKind =
   | {
+      /** What the sensor is. */
       readonly kind: 'thermistor';
+      /** What they say. */
       readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly ThermistorReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'pressure';
+      /** What they say. */
       readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly PressureReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'two-state';
+      /** What they say. */
       readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly TwoStateReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'winding';
+      /** What they say. */
       readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly WindingReading[];
     };
 
@@ -270,6 +286,7 @@ export const judgedReadingWords = {
   checks: 'Readings beside their limits',
   why: 'Why',
   next: 'What next',
+  codes: 'Trouble codes',
   unsaid: 'What this does not say',
   broken: 'over range',
   spreadLabel: 'Numbers',
@@ -327,6 +344,39 @@ export function readingReasonSentences(judged: ReadingsOfKind): readonly string[
     });
   });
 }
+
+/**
+ * Which trouble codes a sensor that fails so could set; nothing of one that does not fail, or has no such codes.
+ *
+ * @example
+ * const judgement = { verdict: 'pass', checks: [], advice: [], unsaid: [] } as const;
+ * readingCodesSentences({ kind: 'thermistor', judgement, readings: [] }) // => []
+ */
+export function readingCodesSentences(judged: ReadingsOfKind): readonly string[] {
+  return whole(judged, 'judged', () => {
+    if (judged.kind !== 'thermistor' && judged.kind !== 'pressure') return [];
+    // Across a thermistor a resistance that is too low is a signal that is too low.
+    const codes = codesOfReadings(judged.kind, judged.judgement.checks);
+    const named = codes.map(
+      ({ code, sensor, kind }) => say`${code} (${codedSensors[sensor]}, ${codeKinds[kind]})`,
+    );
+    return named.length > 0 ? [troubleCodesSentence(named)] : [];
+  });
+}
+
+const codedSensors: Readonly<Record<CodedSensor, string>> = {
+  'coolant-temperature': 'coolant',
+  'air-temperature': 'intake air',
+  'manifold-pressure': 'manifold or barometric pressure',
+};
+
+const codeKinds: Readonly<Record<CodeKind, string>> = {
+  circuit: 'a fault of the circuit',
+  range: 'signal does not fit the other readings',
+  low: 'signal too low',
+  high: 'signal too high',
+  intermittent: 'signal comes and goes',
+};
 
 function nameOf({ check, reading }: AnyCheck, judged: ReadingsOfKind): string {
   const name = checkNames[check];

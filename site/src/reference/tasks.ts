@@ -371,7 +371,12 @@ export const libraries: readonly Library[] = [
         tasks: [
           {
             title: 'Read a trouble code',
-            sources: ['codes/readTroubleCode', 'codes/codeTable', 'codes/compareCodeLimit'],
+            sources: [
+              'codes/readTroubleCode',
+              'codes/codeTable',
+              'codes/compareCodeLimit',
+              'codes/codesOfReadings',
+            ],
           },
           { title: 'Plugged in and unplugged', sources: ['codes/locateCodeFault'] },
         ],

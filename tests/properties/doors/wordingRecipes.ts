@@ -102,6 +102,7 @@ export const wordingRecipes: Recipes = {
   }),
   readingAdviceSentences: of(judgedCoil),
   readingCheckRows: of(judgedCoil),
+  readingCodesSentences: of(judgedCoil),
   readingReasonSentences: of(judgedCoil),
   readingUnsaidSentences: of(judgedCoil),
   adviceCautions: of(['refit'], true),
