@@ -297,9 +297,9 @@ export const judgedReadingWords = {
  * The checks as rows of a table, its head first: what was read, its value, what would be right, how it came out.
  *
  * @example
- * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
+ * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 866, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
- * const judgement = { verdict: 'pass', checks: [check], advice: [], unsaid: [] } as const;
+ * const judgement = { verdict: 'pass', checks: [one], advice: [], unsaid: [] } as const;
  * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866 ± 6 Ω', '774 to 946 Ω', 'conforms']
  */
 export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly string[])[] {
@@ -318,9 +318,9 @@ export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly str
  * Why a judgement is no pass, a sentence for each reading that does not conform.
  *
  * @example
- * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
+ * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
- * const judgement = { verdict: 'fail', checks: [check], advice: [], unsaid: [] } as const;
+ * const judgement = { verdict: 'fail', checks: [one], advice: [], unsaid: [] } as const;
  * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1200 ± 6 Ω is outside 774 to 946 Ω.']
  */
 export function readingReasonSentences(judged: ReadingsOfKind): readonly string[] {
