@@ -107,6 +107,6 @@ describe('what is said of single readings', () => {
       readings,
     } as const;
     expect(readingUnsaidSentences(judged)).toHaveLength(4);
-    expect(readingCheckRows(judged)[1]![2]).toBe('774 to 946 Ω');
+    expect(readingCheckRows(judged)[1]![2]).toBe('774.0 to 946.0 Ω');
   });
 });

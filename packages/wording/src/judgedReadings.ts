@@ -300,7 +300,7 @@ export const judgedReadingWords = {
  * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 866, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
  * const judgement = { verdict: 'pass', checks: [one], advice: [], unsaid: [] } as const;
- * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866 ± 6 Ω', '774 to 946 Ω', 'conforms']
+ * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866.0 ± 6.0 Ω', '774.0 to 946.0 Ω', 'conforms']
  */
 export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly string[])[] {
   const { reading, measured, limits, outcome } = judgedReadingWords;
@@ -321,7 +321,7 @@ export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly str
  * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
  * const judgement = { verdict: 'fail', checks: [one], advice: [], unsaid: [] } as const;
- * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1200 ± 6 Ω is outside 774 to 946 Ω.']
+ * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1.200 ± 0.006 kΩ is outside 0.774 to 0.946 kΩ.']
  */
 export function readingReasonSentences(judged: ReadingsOfKind): readonly string[] {
   return whole(judged, 'judged', () => {
@@ -399,7 +399,7 @@ function written({ unit, measured, uncertainty, lowLimit, highLimit }: AnyCheck)
   const spread = uncertainty === undefined || isOpen ? undefined : 2 * uncertainty;
   const given = [isOpen ? undefined : measured, spread, lowLimit, highLimit];
   const known = given.filter((value) => value !== undefined && Number.isFinite(value));
-  const { numbers, unit: shown } = alike(known as readonly number[], unit);
+  const { numbers, unit: shown } = alike(known as readonly number[], unit, spread);
   let next = 0;
   const [value, more, low, high] = given.map((one) =>
     one !== undefined && Number.isFinite(one) ? numbers[next++] : undefined,
@@ -424,7 +424,8 @@ function written({ unit, measured, uncertainty, lowLimit, highLimit }: AnyCheck)
   };
 }
 
-function alike(values: readonly number[], unit: AnyCheck['unit']) {
+/** So many digits that twice the standard uncertainty still shows. */
+function alike(values: readonly number[], unit: AnyCheck['unit'], spread: number | undefined) {
   if (unit === 'Pa') {
     return {
       numbers: values.map((value) => (value / 1000).toFixed(1).replace('-', '−')),
@@ -434,5 +435,7 @@ function alike(values: readonly number[], unit: AnyCheck['unit']) {
   if (unit === 'K' || unit === '°') {
     return { numbers: values.map((value) => value.toFixed(1).replace('-', '−')), unit };
   }
-  return formatAlike(values, unit === '1' ? '%' : unit);
+  const largest = Math.max(...values.map(Math.abs));
+  const digits = spread ? Math.ceil(Math.log10(largest / spread)) + 1 : 3;
+  return formatAlike(values, unit === '1' ? '%' : unit, Math.min(6, Math.max(3, digits)));
 }
