@@ -1,14 +1,22 @@
 import { dirname, join } from 'node:path';
-import { type HeldStep, InputError, type Sweep } from '@truesweep/core';
+import {
+  type HeldStep,
+  InputError,
+  type Sweep,
+  type SwitchBounce,
+  switchBounce,
+} from '@truesweep/core';
 import {
   type AnyJob,
   isSweepJob,
   type JudgedReadings,
   judgeReadings,
   type PortReading,
+  type PumpDown,
   type ReadingsJob,
   readJobPieces,
   readPumpDown,
+  type SwitchRecording,
 } from '@truesweep/jobs';
 import { inFile } from './inFile.js';
 import type { InputBounds } from './inputBounds.js';
@@ -21,6 +29,8 @@ export interface JudgedJob {
   readonly judged: JudgedReadings;
   /** The held steps of recorded pump-downs, by their files; empty where there are none. */
   readonly pumpDowns: readonly { readonly file: string; readonly steps: readonly HeldStep[] }[];
+  /** How a recorded switch changed, by the files; empty where there are none. */
+  readonly bounces: readonly { readonly file: string; readonly bounce: SwitchBounce }[];
 }
 
 /** The same with the samples of the pump-downs. */
@@ -41,7 +51,7 @@ export async function judgedJob(
   const more: PortReading[] = [];
   const recorded: { file: string; sweep: Sweep; steps: readonly HeldStep[] }[] = [];
   const recordings = job.sensor.kind === 'pressure' && 'recordings' in job ? job.recordings : [];
-  for (const told of recordings ?? []) {
+  for (const told of (recordings ?? []) as readonly PumpDown[]) {
     const file = join(dirname(jobPath), told.file);
     const { sweep, readings, steps } = await inFile(file, async () => {
       const { ports: _, portUncertainty: __, supply: ___, uncertainty: ____, ...how } = told;
@@ -55,11 +65,27 @@ export async function judgedJob(
     more.push(...readings);
     recorded.push({ file, sweep, steps });
   }
+  const bounces: { file: string; bounce: SwitchBounce }[] = [];
+  const switches = job.sensor.kind === 'two-state' && 'recordings' in job ? job.recordings : [];
+  for (const told of (switches ?? []) as readonly SwitchRecording[]) {
+    const file = join(dirname(jobPath), told.file);
+    const { low, high, ...how } = told;
+    const bounce = await inFile(file, async () => {
+      const { sweep } = await readJobPieces(
+        inputPieces(file, bounds),
+        { ...how, file },
+        recorderJob,
+      );
+      return switchBounce(sweep.time, sweep.signal, { low, high });
+    });
+    bounces.push({ file, bounce });
+  }
   return {
     title: job.title,
     sensor: job.sensor.name,
     judged: judgeReadings(job, more),
     pumpDowns: recorded.map(({ file, steps }) => ({ file, steps })),
+    bounces,
     recorded,
   };
 }
@@ -84,8 +110,10 @@ export function readingsJobOf(job: AnyJob): ReadingsJob {
 }
 
 /** What is printed as data: without samples, and a break as 1e18 Ω, for JSON knows no infinity. */
-export function printedJob({ title, sensor, judged, pumpDowns }: JudgedJob): JudgedJob {
+export function printedJob({ title, sensor, judged, pumpDowns, bounces }: JudgedJob): JudgedJob {
   const finite = (_: string, value: unknown) =>
     value === Infinity ? 1e18 : value === -Infinity ? -1e18 : value;
-  return JSON.parse(JSON.stringify({ title, sensor, judged, pumpDowns }, finite)) as JudgedJob;
+  return JSON.parse(
+    JSON.stringify({ title, sensor, judged, pumpDowns, bounces }, finite),
+  ) as JudgedJob;
 }

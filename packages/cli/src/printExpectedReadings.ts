@@ -126,6 +126,7 @@ function bandText(
   { low, high }: { readonly low: number; readonly high: number },
   unit: 'Ω' | 'V' | '%',
 ): string {
+  if (low === high) return text(low, unit);
   const { numbers, unit: shown } = formatAlike([low, high], unit);
   return expectedWords.between(numbers[0]!, `${numbers[1]} ${shown}`);
 }

@@ -1,7 +1,9 @@
 import {
+  bounceSentences,
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,
@@ -19,6 +21,7 @@ export function printReadings({
   sensor,
   judged,
   pumpDowns,
+  bounces,
 }: JudgedJob): readonly TextPart[] {
   const { verdict } = judged.judgement;
   const [head = [], ...rows] = readingCheckRows(judged);
@@ -31,6 +34,7 @@ export function printReadings({
     },
     ...labelled(judgedReadingWords.why, readingReasonSentences(judged)),
     ...labelled(judgedReadingWords.next, readingAdviceSentences(judged)),
+    ...labelled(judgedReadingWords.codes, readingCodesSentences(judged)),
     '',
     table(head, rows, ['left', 'right', 'right', 'left']),
     '',
@@ -41,6 +45,7 @@ export function printReadings({
       ),
       '',
     ]),
+    ...bounces.flatMap(({ file, bounce }) => [...labelled(file, bounceSentences(bounce)), '']),
     ...labelled(judgedReadingWords.spreadLabel, [judgedReadingWords.spread]),
     ...labelled(judgedReadingWords.unsaid, readingUnsaidSentences(judged)),
     '',

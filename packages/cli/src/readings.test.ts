@@ -189,6 +189,20 @@ describe('a recorded pump-down', () => {
   });
 });
 
+test('a recorded switch: how it bounced', async () => {
+  const lean = JSON.parse(readFileSync('examples/lean-switch.job.json', 'utf8'));
+  const rows = Array.from({ length: 400 }, (_, i) => {
+    const isUp = i >= 200 && i !== 202 && i !== 204;
+    return `${(i / 1000).toFixed(3)},${isUp ? 4 : 1}`;
+  });
+  writeFileSync(at('switch.csv'), `t (s),U (V)\n${rows.join('\n')}\n`);
+  const recordings = [{ file: 'switch.csv', low: '1.5 V', high: '3.5 V' }];
+  writeFileSync(at('switch.job.json'), JSON.stringify({ ...lean, recordings }));
+  const { out, err } = await truesweep('score', '--job', at('switch.job.json'));
+  expect(err).toBe('');
+  expect(flat(out)).toContain('At 200 ms it went up; it bounced for 5.00 ms and went back 2 times');
+});
+
 describe('reports of single readings', () => {
   test.each(['coolant-sensor', 'manifold-sensor', 'lean-switch', 'crank-sensor'])(
     '%s',

@@ -1,4 +1,6 @@
 // Trouble codes of temperature and pressure sensors: what they say, and whose fault it is. An entry for those who use no more; `index.ts` has everything.
+
+export { type CodedCheck, codesOfReadings, type SettableCode } from './codes/codesOfReadings.js';
 export type { CodedSensor, CodeKind } from './codes/codeTable.js';
 export {
   type CodeLimitComparison,

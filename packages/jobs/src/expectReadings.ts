@@ -54,7 +54,11 @@ export type ExpectedOfKind =
       /** The supply of those volts, V. */
       readonly supply: Volts;
     }
-  | { readonly kind: 'two-state'; readonly sensor: TwoStateJob['sensor'] }
+  | {
+      readonly kind: 'two-state';
+      /** The sensor with the windows of both states. */
+      readonly sensor: TwoStateJob['sensor'];
+    }
   | {
       readonly kind: 'winding';
       /** At temperatures in °C: the limits, Ω; left out where the sensor has none. */

@@ -20,6 +20,7 @@ export {
   type PressureJob,
   type PumpDown,
   type ReadingsJob,
+  type SwitchRecording,
   type ThermistorJob,
   type TwoStateJob,
   type WindingJob,

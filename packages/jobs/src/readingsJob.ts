@@ -115,6 +115,14 @@ export interface PressureJob extends Readings<Named<'pressure'> & PressureSensor
   readonly recordings?: readonly PumpDown[];
 }
 
+/** A recording of a switch as it changes, for its bounce. */
+export interface SwitchRecording extends JobRecording {
+  /** Below this it is in the lower state, V, any. */
+  readonly low: Volts;
+  /** Above this it is in the upper state, V, not below `low`. */
+  readonly high: Volts;
+}
+
 /** A job of a sensor or switch of two states. */
 export interface TwoStateJob
   extends Readings<
@@ -124,7 +132,10 @@ export interface TwoStateJob
         readonly reads: TwoStateSensor['kind'];
       },
     TwoStateReading
-  > {}
+  > {
+  /** Recordings of how it changes; none when left out. What they show is told, and not judged: no limit has a source. */
+  readonly recordings?: readonly SwitchRecording[];
+}
 
 /** A job of a winding: a coil, an injector, a speed sensor. */
 export interface WindingJob extends Readings<Named<'winding'> & WindingLimits, WindingReading> {}

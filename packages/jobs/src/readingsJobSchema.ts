@@ -262,6 +262,16 @@ export const twoStateJobSchema = fieldGroup('a job', {
       '{ "state": "rest", "value": … }',
     ),
   ),
+  recordings: maybe(
+    listOf(
+      fieldGroup('a recording of a switch', {
+        ...recording.pipe[2].entries,
+        low: signedVoltsField,
+        high: signedVoltsField,
+      }),
+      '{ "file": …, "low": …, "high": … }',
+    ),
+  ),
   notes,
 });
 

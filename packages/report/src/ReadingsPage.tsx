@@ -12,6 +12,7 @@ import {
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,
@@ -33,7 +34,7 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
   return (
     <main>
       <header>
-        <p class="kind">{reportWords.title}</p>
+        <p class="kind">{reportWords.readingsTitle}</p>
         <h1>{job.title}</h1>
         <p>
           {reportWords.written} {writtenAt}
@@ -58,10 +59,13 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
         </p>
         <Said title={judgedReadingWords.why} sentences={readingReasonSentences(judged)} />
         <Said title={judgedReadingWords.next} sentences={readingAdviceSentences(judged)} />
+        <Said title={judgedReadingWords.codes} sentences={readingCodesSentences(judged)} />
         <h3>{judgedReadingWords.checks}</h3>
         <Table head={head} rows={rows} />
         <p>{judgedReadingWords.spread}</p>
-        <Drawing job={job} judged={judged} />
+        <div class="band">
+          <Drawing job={job} judged={judged} />
+        </div>
         {pumpDowns.map((one, i) => (
           <Steps key={one.name} id={`steps-${i + 1}`} pumpDown={one} judged={judged} />
         ))}

@@ -3,6 +3,7 @@ import {
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,
@@ -35,12 +36,13 @@ export function readingsReportMarkdown(report: ReadingsReport): string {
     sentences.length > 0 ? [`## ${title}`, list(sentences)] : [];
   const parts = [
     `# ${plain(job.title)}`,
-    `${reportWords.title}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
+    `${reportWords.readingsTitle}, ${reportWords.written.toLowerCase()} ${plain(writtenAt)}`,
     ...(filed.length > 0 ? [list(filed.map(([label, value]) => `${label}: ${value}`))] : []),
     `${sensorKindLabels[judged.kind]}: ${plain(job.sensor.name)}`,
     `**${verdictLabels[verdict].toUpperCase()}** ${readingVerdictMeanings[verdict]}`,
     ...section(judgedReadingWords.why, readingReasonSentences(judged)),
     ...section(judgedReadingWords.next, readingAdviceSentences(judged)),
+    ...section(judgedReadingWords.codes, readingCodesSentences(judged)),
     `## ${judgedReadingWords.checks}`,
     table(readingCheckRows(judged)),
     judgedReadingWords.spread,

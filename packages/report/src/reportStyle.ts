@@ -28,6 +28,7 @@ table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
 th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px solid var(--rule); vertical-align: top; }
 .table td, .table th { white-space: nowrap; }
 .pairs td { overflow-wrap: anywhere; }
+.band { max-width: 32rem; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr; gap: 1rem; align-items: start; }
 .drawing { display: block; max-width: 100%; height: auto; }
 .notes { white-space: pre-wrap; }

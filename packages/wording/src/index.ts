@@ -1,6 +1,9 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
+
 export { type AirEntry, airHints, airLabels, airWords } from './airEntries.js';
+export { bandSentence, type DrawnOutcome, stepsSentence } from './bandSentences.js';
 export { type BathEntry, bathHints, bathLabels, bathWords } from './bathEntries.js';
+export { bounceSentences } from './bounceSentences.js';
 export {
   type CarriedFacts,
   type CarryEntry,
@@ -94,17 +97,14 @@ export {
   dividerWords,
 } from './dividerWords.js';
 export {
-  bandSentence,
   type CircuitFacts,
   type CurveFacts,
   circuitSentence,
   curveSentence,
-  type DrawnOutcome,
   drawingWords,
   hookUpPictureSentence,
   passesSentence,
   settingPictureSentence,
-  stepsSentence,
   terminalsPictureSentence,
   traceSentence,
   travelMapSentence,
@@ -167,6 +167,7 @@ export {
   type ReadingsOfKind,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
   readingVerdictMeanings,

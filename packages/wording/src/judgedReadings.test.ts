@@ -4,6 +4,7 @@ import {
   type ReadingsOfKind,
   readingAdviceSentences,
   readingCheckRows,
+  readingCodesSentences,
   readingReasonSentences,
   readingUnsaidSentences,
 } from './judgedReadings.js';
@@ -39,6 +40,7 @@ describe('what is said of single readings', () => {
 
   test('a break, one temperature, a poor thermometer', () => {
     const broken = thermistor([Infinity]);
+    expect(readingCodesSentences(broken)[0]).toMatch(/P0118 \(coolant, signal too high\), P0113/);
     expect(readingReasonSentences(broken)[0]).toMatch(
       /^Resistance at 0\.0 °C: over range is outside/,
     );
@@ -105,6 +107,6 @@ describe('what is said of single readings', () => {
       readings,
     } as const;
     expect(readingUnsaidSentences(judged)).toHaveLength(4);
-    expect(readingCheckRows(judged)[1]![2]).toBe('774 to 946 Ω');
+    expect(readingCheckRows(judged)[1]![2]).toBe('774.0 to 946.0 Ω');
   });
 });

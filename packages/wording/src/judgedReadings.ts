@@ -1,4 +1,7 @@
 import {
+  type CodedSensor,
+  type CodeKind,
+  codesOfReadings,
   formatMeasure,
   type Judgement,
   type PressureAdvice,
@@ -26,28 +29,41 @@ import {
 import { outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
 import { say } from './say.js';
+import { troubleCodesSentence } from './troubleCodes.js';
 import { whole } from './whole.js';
 
 /** Single readings with what was made of them, by the kind of the sensor. */
 export type ReadingsOfKind =
   | {
+      /** What the sensor is. */
       readonly kind: 'thermistor';
+      /** What they say. */
       readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly ThermistorReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'pressure';
+      /** What they say. */
       readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly PressureReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'two-state';
+      /** What they say. */
       readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly TwoStateReading[];
     }
   | {
+      /** What the sensor is. */
       readonly kind: 'winding';
+      /** What they say. */
       readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      /** The readings, in the order of the checks' places. */
       readonly readings: readonly WindingReading[];
     };
 
@@ -270,6 +286,7 @@ export const judgedReadingWords = {
   checks: 'Readings beside their limits',
   why: 'Why',
   next: 'What next',
+  codes: 'Trouble codes',
   unsaid: 'What this does not say',
   broken: 'over range',
   spreadLabel: 'Numbers',
@@ -280,10 +297,10 @@ export const judgedReadingWords = {
  * The checks as rows of a table, its head first: what was read, its value, what would be right, how it came out.
  *
  * @example
- * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
+ * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 866, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: 80, conformance: 1, outcome: 'conforms', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 866, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
- * const judgement = { verdict: 'pass', checks: [check], advice: [], unsaid: [] } as const;
- * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866 ± 6 Ω', '774 to 946 Ω', 'conforms']
+ * const judgement = { verdict: 'pass', checks: [one], advice: [], unsaid: [] } as const;
+ * readingCheckRows({ kind: 'winding', judgement, readings })[1] // => ['Resistance at 23.0 °C', '866.0 ± 6.0 Ω', '774.0 to 946.0 Ω', 'conforms']
  */
 export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly string[])[] {
   const { reading, measured, limits, outcome } = judgedReadingWords;
@@ -301,10 +318,10 @@ export function readingCheckRows(judged: ReadingsOfKind): readonly (readonly str
  * Why a judgement is no pass, a sentence for each reading that does not conform.
  *
  * @example
- * const check = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
+ * const one = { check: 'resistance', unit: 'Ω', reading: 0, measured: 1200, lowLimit: 774, highLimit: 946, uncertainty: 3, margin: -254, conformance: 0, outcome: 'fails', mostUncertain: 'meter' } as const;
  * const readings = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
- * const judgement = { verdict: 'fail', checks: [check], advice: [], unsaid: [] } as const;
- * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1200 ± 6 Ω is outside 774 to 946 Ω.']
+ * const judgement = { verdict: 'fail', checks: [one], advice: [], unsaid: [] } as const;
+ * readingReasonSentences({ kind: 'winding', judgement, readings }) // => ['Resistance at 23.0 °C: 1.200 ± 0.006 kΩ is outside 0.774 to 0.946 kΩ.']
  */
 export function readingReasonSentences(judged: ReadingsOfKind): readonly string[] {
   return whole(judged, 'judged', () => {
@@ -328,6 +345,39 @@ export function readingReasonSentences(judged: ReadingsOfKind): readonly string[
   });
 }
 
+/**
+ * Which trouble codes a sensor that fails so could set; nothing of one that does not fail, or has no such codes.
+ *
+ * @example
+ * const judgement = { verdict: 'pass', checks: [], advice: [], unsaid: [] } as const;
+ * readingCodesSentences({ kind: 'thermistor', judgement, readings: [] }) // => []
+ */
+export function readingCodesSentences(judged: ReadingsOfKind): readonly string[] {
+  return whole(judged, 'judged', () => {
+    if (judged.kind !== 'thermistor' && judged.kind !== 'pressure') return [];
+    // Across a thermistor a resistance that is too low is a signal that is too low.
+    const codes = codesOfReadings(judged.kind, judged.judgement.checks);
+    const named = codes.map(
+      ({ code, sensor, kind }) => say`${code} (${codedSensors[sensor]}, ${codeKinds[kind]})`,
+    );
+    return named.length > 0 ? [troubleCodesSentence(named)] : [];
+  });
+}
+
+const codedSensors: Readonly<Record<CodedSensor, string>> = {
+  'coolant-temperature': 'coolant',
+  'air-temperature': 'intake air',
+  'manifold-pressure': 'manifold or barometric pressure',
+};
+
+const codeKinds: Readonly<Record<CodeKind, string>> = {
+  circuit: 'a fault of the circuit',
+  range: 'signal does not fit the other readings',
+  low: 'signal too low',
+  high: 'signal too high',
+  intermittent: 'signal comes and goes',
+};
+
 function nameOf({ check, reading }: AnyCheck, judged: ReadingsOfKind): string {
   const name = checkNames[check];
   if (reading === undefined) return name;
@@ -349,7 +399,7 @@ function written({ unit, measured, uncertainty, lowLimit, highLimit }: AnyCheck)
   const spread = uncertainty === undefined || isOpen ? undefined : 2 * uncertainty;
   const given = [isOpen ? undefined : measured, spread, lowLimit, highLimit];
   const known = given.filter((value) => value !== undefined && Number.isFinite(value));
-  const { numbers, unit: shown } = alike(known as readonly number[], unit);
+  const { numbers, unit: shown } = alike(known as readonly number[], unit, spread);
   let next = 0;
   const [value, more, low, high] = given.map((one) =>
     one !== undefined && Number.isFinite(one) ? numbers[next++] : undefined,
@@ -374,7 +424,8 @@ function written({ unit, measured, uncertainty, lowLimit, highLimit }: AnyCheck)
   };
 }
 
-function alike(values: readonly number[], unit: AnyCheck['unit']) {
+/** So many digits that twice the standard uncertainty still shows. */
+function alike(values: readonly number[], unit: AnyCheck['unit'], spread: number | undefined) {
   if (unit === 'Pa') {
     return {
       numbers: values.map((value) => (value / 1000).toFixed(1).replace('-', '−')),
@@ -384,5 +435,7 @@ function alike(values: readonly number[], unit: AnyCheck['unit']) {
   if (unit === 'K' || unit === '°') {
     return { numbers: values.map((value) => value.toFixed(1).replace('-', '−')), unit };
   }
-  return formatAlike(values, unit === '1' ? '%' : unit);
+  const largest = Math.max(...values.map(Math.abs));
+  const digits = spread ? Math.ceil(Math.log10(largest / spread)) + 1 : 3;
+  return formatAlike(values, unit === '1' ? '%' : unit, Math.min(6, Math.max(3, digits)));
 }

@@ -9,6 +9,7 @@ import { say } from './say.js';
  */
 export const reportWords = {
   title: 'Sweep report',
+  readingsTitle: 'Report of readings',
   conditions: 'Conditions',
   sensor: 'Sensor',
   track: 'Track',

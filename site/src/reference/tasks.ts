@@ -371,7 +371,12 @@ export const libraries: readonly Library[] = [
         tasks: [
           {
             title: 'Read a trouble code',
-            sources: ['codes/readTroubleCode', 'codes/codeTable', 'codes/compareCodeLimit'],
+            sources: [
+              'codes/readTroubleCode',
+              'codes/codeTable',
+              'codes/compareCodeLimit',
+              'codes/codesOfReadings',
+            ],
           },
           { title: 'Plugged in and unplugged', sources: ['codes/locateCodeFault'] },
         ],
@@ -583,6 +588,10 @@ export const libraries: readonly Library[] = [
         tasks: [
           { title: 'Write a report', sources: ['reportHtml', 'reportMarkdown', 'report'] },
           {
+            title: 'Write a report of single readings',
+            sources: ['readingsReportHtml', 'readingsReportMarkdown', 'readingsReport'],
+          },
+          {
             title: 'Open a report again',
             sources: ['readReport', 'recheckReport', 'storedSweep'],
           },
@@ -623,7 +632,7 @@ export const libraries: readonly Library[] = [
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           {
             title: 'Say what single readings mean',
-            sources: ['judgedReadings', 'expectedWords', 'stepWords'],
+            sources: ['judgedReadings', 'expectedWords', 'stepWords', 'bounceSentences'],
           },
           { title: 'Cautions', sources: ['cautions'] },
           {
@@ -632,6 +641,7 @@ export const libraries: readonly Library[] = [
               'circuitNames',
               'connectionRows',
               'drawingWords',
+              'bandSentences',
               'dividerWords',
               'readingsWords',
               'limiterAdviceSentences',

@@ -11,7 +11,10 @@ import {
   wayWords,
 } from '@truesweep/wording';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { OwnTerminals } from '../calculators/FindTerminals.js';
+import { ownTerminalsForm } from '../calculators/findTerminals.js';
 import type { HeldSweep } from '../checkSweep/CheckSweep.js';
+import { namesOf } from '../forms/form.js';
 import { KeptFile } from '../forms/KeptFile.js';
 import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
@@ -155,7 +158,9 @@ function Step(props: {
   readonly onTick: (code: SweepTask | RefitAnswer, isDone: boolean) => void;
 }) {
   const { step, store, way, held, onTick } = props;
-  const [loaded, setLoaded] = useState<StepPart>();
+  const [loaded, setLoaded] = useState<StepPart | undefined>(
+    isTerminals(step) ? { Part: OwnTerminals, names: namesOf(ownTerminalsForm) } : undefined,
+  );
   useEffect(() => {
     void stepParts[step]?.().then(setLoaded);
   }, [step]);
@@ -171,6 +176,8 @@ function Step(props: {
     <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} asks={asks[step]} />
   );
 }
+
+const isTerminals = (step: WayStep): boolean => step === 'terminals' || step === 'terminals-open';
 
 /** What each step asks for; the other values of its calculator were answered before, or are as most have them. */
 const asks: Readonly<Partial<Record<WayStep, readonly string[]>>> = {

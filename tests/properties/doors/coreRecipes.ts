@@ -590,6 +590,12 @@ export const coreRecipes: Recipes = {
       },
     ],
   },
+  codesOfReadings: {
+    args: () => [
+      'pressure',
+      [{ check: 'open-port', outcome: 'fails', measured: 0.1, lowLimit: 0.3 }],
+    ],
+  },
   compareCodeLimit: { args: () => [{ code: 'P0112', set: 'above', volts: 4.8, supply: 5 }] },
   conductorConstant: { args: () => [{ kind: 'constant', k: 235 }] },
   judgeTwoState: {

@@ -12,8 +12,10 @@ import {
   type Job,
   jobExpectation,
   jobRecorder,
+  judgeReadings,
   parseAnyJob,
   parseJob,
+  type ReadingsJob,
 } from '@truesweep/jobs';
 import type { SoundOptions } from '@truesweep/recordings';
 import { type Report, readReport, reportHtml, type StoredReport } from '@truesweep/report';
@@ -254,8 +256,23 @@ export const jobsNodeRecipes: Recipes = {
   },
 };
 
+const readingsReport = () => {
+  const ofCoil = coil() as ReadingsJob;
+  return { job: ofCoil, writtenAt: '2026-05-04', judged: judgeReadings(ofCoil) };
+};
+
 /** Every function of report. */
 export const reportRecipes: Recipes = {
+  readingsReportHtml: {
+    args: () => [readingsReport()],
+    open: 'a judgement is made anew of its job',
+    weight: 0.3,
+  },
+  readingsReportMarkdown: {
+    args: () => [readingsReport()],
+    open: 'a judgement is made anew of its job',
+    weight: 0.3,
+  },
   RecordingAnswer: {
     args: () => [{ score: structuredClone(score), criteria: { dropout: 0.02 } }],
     call: async (props: never) => {

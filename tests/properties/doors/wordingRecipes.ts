@@ -96,8 +96,13 @@ export const wordingRecipes: Recipes = {
   'expectedWords.atMost': ofTexts('1 V'),
   readingsInJobSentence: ofTexts('winding'),
   'stepWords.held': of({ start: 0, end: 4, volts: 2.5, uncertainty: 0.001, drift: 0.0004 }),
+  bounceSentences: of({
+    begins: 'low',
+    changes: [{ time: 1, from: 'low', to: 'high', bounced: 0.003, returns: 2, resolution: 0.001 }],
+  }),
   readingAdviceSentences: of(judgedCoil),
   readingCheckRows: of(judgedCoil),
+  readingCodesSentences: of(judgedCoil),
   readingReasonSentences: of(judgedCoil),
   readingUnsaidSentences: of(judgedCoil),
   adviceCautions: of(['refit'], true),

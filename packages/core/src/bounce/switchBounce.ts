@@ -16,7 +16,7 @@ export interface StateLevels {
 
 /** A change of state, or a moment in the other state, with its bounce. */
 export interface StateChange {
-  /** The first sample of it in the other state, s, by the recording's clock. */
+  /** The first sample of it in the other state, s, by the recording's clock; any. */
   readonly time: Seconds;
   /** The state before. */
   readonly from: 'low' | 'high';

@@ -6,15 +6,15 @@ import type { Seconds, Volts } from '../units.js';
 
 /** A stretch of a recording in which the signal was held. */
 export interface HeldStep {
-  /** When it begins, s, on the recording's clock. */
+  /** When it begins, s, on the recording's clock; any. */
   readonly start: Seconds;
-  /** When it ends, s. */
+  /** When it ends, s, after it begins. */
   readonly end: Seconds;
-  /** Its mean, V. */
+  /** Its mean, V, any. */
   readonly volts: Volts;
   /** Standard uncertainty of the mean from noise and drift, V: the recorder's own error comes on top. */
   readonly uncertainty: Volts;
-  /** How fast it drifts, V/s: of a pump that leaks. */
+  /** How fast it drifts, V/s, any: of a pump that leaks. */
   readonly drift: number;
 }
 
