@@ -1,9 +1,10 @@
 import { checkText, listOf } from '@truesweep/core';
-import { bandSentence, drawingWords } from '@truesweep/wording';
+import { bandSentence, bandWords } from '@truesweep/wording';
 import { BandPicture } from './BandPicture.js';
 import type { PressureDrawingProps } from './bandDrawingProps.js';
 import { bandFoot, bandPlot, usualBandWidth } from './bandPlot.js';
-import { atLeastZero, checkBand, checkProps, drawingWidth, number, outcome } from './checkProps.js';
+import { atLeastZero, checkBand, outcome } from './checkBandProps.js';
+import { checkProps, drawingWidth, number } from './checkProps.js';
 import { legendEntries } from './legendEntries.js';
 import { placeReadings } from './placeReadings.js';
 import { signalAxis, signalText } from './signalAxis.js';
@@ -82,7 +83,7 @@ export function PressureDrawing(props: PressureDrawingProps) {
     <BandPicture
       id={id}
       kind="pressure-drawing"
-      title={drawingWords.pressureBand}
+      title={bandWords.pressureBand}
       description={bandSentence({
         from: at(first.pressure),
         to: at(last.pressure),
@@ -100,7 +101,7 @@ export function PressureDrawing(props: PressureDrawingProps) {
       upTicks={axis.ticks}
       acrossTicks={foot.ticks}
       up={axis.name}
-      across={`${drawingWords.pressure}, kPa ${drawingWords[against]}`}
+      across={`${bandWords.pressure}, kPa ${bandWords[against]}`}
       legend={entries}
       low={line(({ low }) => low)}
       nominal={hasNominal ? line(({ nominal = 0 }) => nominal) : []}

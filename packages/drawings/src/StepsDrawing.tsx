@@ -1,8 +1,9 @@
 import { checkFields, checkText, InputError, listOf } from '@truesweep/core';
-import { drawingWords, stepsSentence } from '@truesweep/wording';
+import { bandWords, drawingWords, stepsSentence } from '@truesweep/wording';
 import { ticks } from 'd3-array';
 import { Axes } from './Axes.js';
-import { checkProps, drawingWidth, number, outcome, columns as someColumns } from './checkProps.js';
+import { outcome } from './checkBandProps.js';
+import { checkProps, drawingWidth, number, columns as someColumns } from './checkProps.js';
 import { columnPieces } from './columnPieces.js';
 import { Figure } from './Figure.js';
 import { legendEntries } from './legendEntries.js';
@@ -78,7 +79,7 @@ export function StepsDrawing(props: StepsDrawingProps) {
     <Figure
       id={id}
       kind="steps-drawing"
-      title={drawingWords.steps}
+      title={bandWords.steps}
       description={stepsSentence({
         seconds: quantityText(end - start, 's'),
         low: spoken(Math.min(...Array.from(low))),

@@ -1,5 +1,5 @@
 import { checkText, listOf } from '@truesweep/core';
-import { bandSentence, drawingWords } from '@truesweep/wording';
+import { bandSentence, bandWords } from '@truesweep/wording';
 import { BandPicture } from './BandPicture.js';
 import type { ThermistorDrawingProps } from './bandDrawingProps.js';
 import { bandFoot, bandPlot, usualBandWidth } from './bandPlot.js';
@@ -8,11 +8,10 @@ import {
   atLeastZero,
   celsius,
   checkBand,
-  checkProps,
-  drawingWidth,
   ohmsOrOpen,
   outcome,
-} from './checkProps.js';
+} from './checkBandProps.js';
+import { checkProps, drawingWidth } from './checkProps.js';
 import { legendEntries } from './legendEntries.js';
 import { logAxis } from './logAxis.js';
 import { placeReadings } from './placeReadings.js';
@@ -102,7 +101,7 @@ export function ThermistorDrawing(props: ThermistorDrawingProps) {
   );
   const at = (temperature: number) => signedText(temperature, 4, '°C');
   const value = (ohms: number) =>
-    ohms === Infinity ? drawingWords.noConnection : quantityText(ohms, 'Ω');
+    ohms === Infinity ? bandWords.noConnection : quantityText(ohms, 'Ω');
   const [first, last] = [points[0]!, points.at(-1)!];
   const middle = ({ low, high, nominal = Math.sqrt(low * high) }: (typeof points)[number]) =>
     value(nominal);
@@ -110,7 +109,7 @@ export function ThermistorDrawing(props: ThermistorDrawingProps) {
     <BandPicture
       id={id}
       kind="thermistor-drawing"
-      title={drawingWords.thermistorBand}
+      title={bandWords.thermistorBand}
       description={bandSentence({
         from: at(first.temperature),
         to: at(last.temperature),
@@ -127,8 +126,8 @@ export function ThermistorDrawing(props: ThermistorDrawingProps) {
       plot={plot}
       upTicks={axis.ticks}
       acrossTicks={foot.ticks}
-      up={drawingWords.resistance}
-      across={`${drawingWords.temperature}, °C`}
+      up={bandWords.resistance}
+      across={`${bandWords.temperature}, °C`}
       legend={entries}
       low={line(({ low }) => low)}
       nominal={hasNominal ? line(({ nominal = 1 }) => nominal) : []}

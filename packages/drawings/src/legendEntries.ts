@@ -1,5 +1,5 @@
 import type { CheckOutcome } from '@truesweep/core';
-import { drawingWords, outcomeLabels } from '@truesweep/wording';
+import { bandWords, outcomeLabels } from '@truesweep/wording';
 
 /** A sign of the legend with its words, and where it stands. */
 export interface LegendEntry {
@@ -27,8 +27,7 @@ export function legendEntries(
   );
   let [x, y] = [2, firstLine];
   const entries = [...others, ...judged].map((sign): LegendEntry => {
-    const words =
-      sign === 'limits' || sign === 'nominal' ? drawingWords[sign] : outcomeLabels[sign];
+    const words = sign === 'limits' || sign === 'nominal' ? bandWords[sign] : outcomeLabels[sign];
     const wide = signWidth + words.length * letterWidth;
     if (x > 2 && x + wide > width) [x, y] = [2, y + lineHeight];
     const entry = { sign, words, x, y };

@@ -1,4 +1,4 @@
-import { drawingWords } from '@truesweep/wording';
+import { bandWords, drawingWords } from '@truesweep/wording';
 import { nice, ticks } from 'd3-array';
 import type { Plot } from './plot.js';
 import { quantityText } from './quantityText.js';
@@ -26,7 +26,7 @@ export function signalAxis(values: readonly number[], unit: 'V' | '1', plot: Plo
           at: y(at),
           text: signedNumber(at),
         })),
-        name: drawingWords.ratio,
+        name: bandWords.ratio,
       };
 }
 

@@ -3,6 +3,27 @@ import { outcomeLabels } from './checks.js';
 import { say } from './say.js';
 import { whole } from './whole.js';
 
+/**
+ * Words in drawings of single readings and held stretches.
+ *
+ * @example
+ * bandWords.limits // => 'limits'
+ */
+export const bandWords = {
+  thermistorBand: 'Resistance over temperature between its limits',
+  pressureBand: 'Signal over pressure between its limits',
+  steps: 'Held stretches of the recording',
+  limits: 'limits',
+  nominal: 'nominal',
+  resistance: 'Resistance',
+  temperature: 'Temperature',
+  pressure: 'Pressure',
+  absolute: 'absolute',
+  gauge: 'gauge',
+  ratio: 'Ratio to the supply',
+  noConnection: 'no connection',
+} as const satisfies Record<string, string>;
+
 /** A reading, or a held stretch, as a drawing tells it; every quantity written with its unit. */
 export interface DrawnOutcome {
   /** What was read. */

@@ -45,18 +45,6 @@ export const drawingWords = {
   direct: 'direct (DC)',
   probe: 'probe',
   terminals: 'Measuring between two terminals',
-  thermistorBand: 'Resistance over temperature between its limits',
-  pressureBand: 'Signal over pressure between its limits',
-  steps: 'Held stretches of the recording',
-  limits: 'limits',
-  nominal: 'nominal',
-  resistance: 'Resistance',
-  temperature: 'Temperature',
-  pressure: 'Pressure',
-  absolute: 'absolute',
-  gauge: 'gauge',
-  ratio: 'Ratio to the supply',
-  noConnection: 'no connection',
 } as const;
 
 /** What the circuit's drawing shows, for those who don't see it; every quantity written with its unit. */

@@ -1,7 +1,7 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
 
 export { type AirEntry, airHints, airLabels, airWords } from './airEntries.js';
-export { bandSentence, type DrawnOutcome, stepsSentence } from './bandSentences.js';
+export { bandSentence, bandWords, type DrawnOutcome, stepsSentence } from './bandSentences.js';
 export { type BathEntry, bathHints, bathLabels, bathWords } from './bathEntries.js';
 export { bounceSentences } from './bounceSentences.js';
 export {
@@ -198,6 +198,7 @@ export {
   planWords,
 } from './planWords.js';
 export { type PortEntry, portHints, portLabels, portWords } from './portEntries.js';
+export { pressureAdvice, pressureUnsaid } from './pressureReadingWords.js';
 export {
   bandPartLabels,
   entryHints,
@@ -263,7 +264,9 @@ export {
   temperatureNowLabels,
   temperatureNowWords,
 } from './temperatureNowEntries.js';
+export { thermistorAdvice, thermistorUnsaid } from './thermistorReadingWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
+export { twoStateAdvice, twoStateUnsaid } from './twoStateReadingWords.js';
 export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
@@ -288,3 +291,4 @@ export {
   wayStepTasks,
   wayWords,
 } from './wayWords.js';
+export { windingAdvice, windingUnsaid } from './windingReadingWords.js';

@@ -28,9 +28,13 @@ import {
 } from '@truesweep/core';
 import { outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
+import { pressureAdvice, pressureUnsaid } from './pressureReadingWords.js';
 import { say } from './say.js';
+import { thermistorAdvice, thermistorUnsaid } from './thermistorReadingWords.js';
 import { troubleCodesSentence } from './troubleCodes.js';
+import { twoStateAdvice, twoStateUnsaid } from './twoStateReadingWords.js';
 import { whole } from './whole.js';
+import { windingAdvice, windingUnsaid } from './windingReadingWords.js';
 
 /** Single readings with what was made of them, by the kind of the sensor. */
 export type ReadingsOfKind =
@@ -126,106 +130,6 @@ const sourceNames: Readonly<Record<AnySource, string>> = {
   'pump-gauge': "the pump's gauge",
   leads: 'the test leads',
   angle: 'the angle',
-};
-
-const refit = 'Put it back; after that check that its plug is clean and holds.';
-const readAgain =
-  'Read the failing value once more: hold the tips by their insulation, let the sensor settle.';
-const replace = 'If it fails again, the sensor is to be replaced.';
-const betterMeter = 'The meter decides: take a finer range or a better one.';
-const measureLeads =
-  'The test leads decide: hold their tips together and take off what the meter shows.';
-const measureSupply = 'The supply decides: measure it at the sensor, at the same time.';
-const plug = 'Its plug and harness, and what only a shaking or hot machine shows.';
-
-const thermistorAdvice: Readonly<Record<ThermistorAdvice, string>> = {
-  refit,
-  'read-again': readAgain,
-  'replace-sensor': replace,
-  'state-tolerances':
-    'Say how far a sound sensor may be off: without that no reading can be judged.',
-  'prove-pull-up':
-    'Another pull-up would explain these voltages: put a known resistor in the place of the sensor, or read its resistance unplugged.',
-  'better-thermometer':
-    'The thermometer decides, and not the sensor: use ice, boiling water or a finer thermometer.',
-  'better-meter': betterMeter,
-  'measure-supply': measureSupply,
-  'read-farther-apart':
-    'Read it at two temperatures at least 40 K apart: one alone cannot show a wrong curve (common practice, no source).',
-};
-
-const pressureAdvice: Readonly<Record<PressureAdvice, string>> = {
-  refit,
-  'read-again': readAgain,
-  'replace-sensor': replace,
-  'state-error': 'Say how far a sound sensor may be off: without that no reading can be judged.',
-  'mend-supply':
-    'The supply is not one that the sensor is made for: mend that first, then read again.',
-  'read-open-port': 'Read it with the port open, and the pressure of the air from a barometer.',
-  'pump-farther':
-    "Pump through a quarter of the sensor's range at least: less does not show a wrong gain (common practice, no source).",
-  'better-voltmeter': betterMeter,
-  'use-barometer':
-    'The pressure of the air decides: from the altitude alone the weather leaves ±3 kPa; use a barometer that shows the pressure at the bench.',
-  'better-pump-gauge': "The pump's gauge decides: use a finer one.",
-};
-
-const twoStateAdvice: Readonly<Record<TwoStateAdvice, string>> = {
-  'read-rest': 'Read it at rest.',
-  'read-operated': 'Read it operated.',
-  'read-operated-other-way': 'Read it operated the other way: leaning to the other side.',
-  'read-back-at-rest': 'Read it back at rest.',
-  'read-key-cycled': 'Read it after the key was off and on again.',
-  'read-change-angle': 'Read the angle at which it changes.',
-  'states-swapped':
-    "Each state reads as the other should: compare the windows, the plug's terminals and how it is mounted with the manual.",
-  'hold-longer':
-    'Go beyond the angle and hold it there for a second or more: such sensors are damped (from memory).',
-  'cycle-key': 'Switch the key off and on, and ask the manual whether it latches.',
-  'better-meter': betterMeter,
-  'measure-supply': measureSupply,
-  'measure-leads': measureLeads,
-  'better-angle': 'The angle decides: read it with a protractor or a level.',
-};
-
-const windingAdvice: Readonly<Record<WindingAdvice, string>> = {
-  'let-it-cool':
-    'Were it warmer than stated it would be right: let it lie until it is as warm as its surroundings, then read again.',
-  'know-temperature':
-    'How warm the winding is decides: let it lie longer, with a thermometer at it.',
-  'better-meter': betterMeter,
-  'measure-leads': measureLeads,
-};
-
-const thermistorUnsaid: Readonly<Record<ThermistorUnsaid, string>> = {
-  'plug-and-harness': plug,
-  'response-time': 'How fast it answers.',
-  'between-temperatures': 'How it reads between and beyond these temperatures.',
-  'self-heating':
-    'How far the current on the pull-up warmed it: its dissipation constant is not known.',
-};
-
-const pressureUnsaid: Readonly<Record<PressureUnsaid, string>> = {
-  'plug-and-harness': plug,
-  hose: 'Its hose, port and filter on the machine.',
-  'response-time': 'How fast it answers.',
-  'other-temperatures': 'How it reads hotter or colder than on the bench.',
-};
-
-const twoStateUnsaid: Readonly<Record<TwoStateUnsaid, string>> = {
-  vibration: 'How it behaves on a machine that shakes.',
-  bounce: 'Whether it bounces when it changes: record it.',
-  'under-load': 'Whether its contact carries its current.',
-  'change-angle': 'At which angle it changes.',
-  'other-way': 'Whether it answers to the other direction.',
-};
-
-const windingUnsaid: Readonly<Record<WindingUnsaid, string>> = {
-  magnet: 'Its magnet.',
-  gap: 'Its gap.',
-  polarity: 'Its polarity.',
-  'shorted-turn':
-    'One shorted turn: that moves the resistance by one part in as many as there are turns.',
 };
 
 /**

@@ -6,6 +6,8 @@ import * as wording from './index.js';
 
 /** Keys of our own: no code of another package stands behind them. */
 const ownKeys = [
+  'bandWords',
+  'twoStateAdvice',
   'displayWords',
   'refitCheckLabels',
   'bandPartLabels',
@@ -125,6 +127,13 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   contactlessHints: ['wording/src/contactlessEntries.ts', 'ContactlessEntry'],
   codeLabels: ['wording/src/codeEntries.ts', 'CodeEntry'],
   codeHints: ['wording/src/codeEntries.ts', 'CodeEntry'],
+  thermistorAdvice: ['core/src/thermistor/judgeThermistor.ts', 'ThermistorAdvice'],
+  thermistorUnsaid: ['core/src/thermistor/judgeThermistor.ts', 'ThermistorUnsaid'],
+  pressureAdvice: ['core/src/pressure/judgePressure.ts', 'PressureAdvice'],
+  pressureUnsaid: ['core/src/pressure/judgePressure.ts', 'PressureUnsaid'],
+  twoStateUnsaid: ['core/src/twoState/judgeTwoState.ts', 'TwoStateUnsaid'],
+  windingAdvice: ['core/src/winding/judgeWinding.ts', 'WindingAdvice'],
+  windingUnsaid: ['core/src/winding/judgeWinding.ts', 'WindingUnsaid'],
   entryLabels: ['wording/src/readingsWords.ts', 'HookUpEntry'],
   entryHints: ['wording/src/readingsWords.ts', 'HookUpEntry'],
   planLabels: ['wording/src/planEntries.ts', 'PlanEntry'],

@@ -1,4 +1,4 @@
-import { coilWords } from '@truesweep/wording';
+import { coilWords, windingAdvice, windingUnsaid } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { measureText } from '../forms/measureText.js';
@@ -14,13 +14,15 @@ export function Coil({ keeping }: CalculatorProps) {
 
 const words = coilWords;
 
+const own = { advice: windingAdvice, unsaid: windingUnsaid };
+
 function show(values: Parameters<typeof coil>[0]): ShownResult {
   const judgedCoil = coil(values);
   const { judgement, readings, here, rows, current, feed } = judgedCoil;
   const judged = { kind: 'winding', judgement, readings } as const;
   return {
     sentences: [
-      ...judgedSentences(judged),
+      ...judgedSentences(judged, own),
       limitsSentence(here),
       ...(current && feed !== undefined
         ? [
@@ -35,7 +37,7 @@ function show(values: Parameters<typeof coil>[0]): ShownResult {
     caution: kickOf(judgedCoil),
     below: (
       <>
-        <JudgedTables judged={judged} />
+        <JudgedTables judged={judged} sentences={own} />
         <DataTable
           id="temperatures"
           caption={words.table}

@@ -1,5 +1,5 @@
 import { ThermistorDrawing } from '@truesweep/drawings';
-import { bathWords } from '@truesweep/wording';
+import { bathWords, thermistorAdvice, thermistorUnsaid } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { measureText } from '../forms/measureText.js';
 import { quantityText } from '../forms/quantityText.js';
@@ -13,13 +13,15 @@ export function IceAndBoiling({ keeping }: CalculatorProps) {
   return <Calculator form={iceAndBoilingForm} show={show} keeping={keeping} />;
 }
 
+const own = { advice: thermistorAdvice, unsaid: thermistorUnsaid };
+
 function show(values: Parameters<typeof iceAndBoiling>[0]): ShownResult {
   const baths = iceAndBoiling(values);
   const { judgement, readings, boiling, drawn } = baths;
   const judged = { kind: 'thermistor', judgement, readings } as const;
   return {
     sentences: [
-      ...judgedSentences(judged),
+      ...judgedSentences(judged, own),
       ...(boiling
         ? [
             bathWords.boils(
@@ -44,7 +46,7 @@ function show(values: Parameters<typeof iceAndBoiling>[0]): ShownResult {
         }))}
       />
     ),
-    below: <JudgedTables judged={judged} />,
+    below: <JudgedTables judged={judged} sentences={own} />,
     sheet: sheetOf(baths),
   };
 }

@@ -1,15 +1,15 @@
-import {
-  judgedReadingWords,
-  type ReadingsOfKind,
-  readingCheckRows,
-  readingUnsaidSentences,
-} from '@truesweep/wording';
+import { judgedReadingWords, type ReadingsOfKind, readingCheckRows } from '@truesweep/wording';
 import { DataTable } from '../forms/DataTable.js';
+import type { KindSentences } from './judgedSentences.js';
 
 /** Each reading beside its limits, and what all of them leave unsaid. */
-export function JudgedTables({ judged }: { readonly judged: ReadingsOfKind }) {
+export function JudgedTables(props: {
+  readonly judged: ReadingsOfKind;
+  readonly sentences: KindSentences;
+}) {
+  const { judged, sentences } = props;
   const [head = [], ...rows] = readingCheckRows(judged);
-  const unsaid = readingUnsaidSentences(judged);
+  const unsaid = judged.judgement.unsaid.map((code) => sentences.unsaid[code] ?? code);
   return (
     <>
       <DataTable id="checks" caption={judgedReadingWords.checks} head={head} rows={rows} />

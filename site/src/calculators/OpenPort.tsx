@@ -1,5 +1,5 @@
 import { PressureDrawing } from '@truesweep/drawings';
-import { portWords } from '@truesweep/wording';
+import { portWords, pressureAdvice, pressureUnsaid } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { measureText } from '../forms/measureText.js';
@@ -15,13 +15,15 @@ export function OpenPort({ keeping }: CalculatorProps) {
 
 const words = portWords;
 
+const own = { advice: pressureAdvice, unsaid: pressureUnsaid };
+
 function show(values: Parameters<typeof openPort>[0]): ShownResult {
   const port = openPort(values);
   const { judgement, readings, open, shown } = port;
   const judged = { kind: 'pressure', judgement, readings } as const;
   return {
     sentences: [
-      ...judgedSentences(judged),
+      ...judgedSentences(judged, own),
       ...(open
         ? [
             words.mustRead(
@@ -36,7 +38,7 @@ function show(values: Parameters<typeof openPort>[0]): ShownResult {
     drawing: drawingOf(port),
     below: (
       <>
-        <JudgedTables judged={judged} />
+        <JudgedTables judged={judged} sentences={own} />
         <DataTable
           id="expected"
           caption={words.table}

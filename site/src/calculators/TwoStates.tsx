@@ -1,5 +1,5 @@
 import type { ReadingLimits } from '@truesweep/core/twoState';
-import { stateLabels, stateWords } from '@truesweep/wording';
+import { stateLabels, stateWords, twoStateAdvice, twoStateUnsaid } from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { quantityText } from '../forms/quantityText.js';
 import { JudgedTables } from './JudgedTables.js';
@@ -11,13 +11,15 @@ export function TwoStates({ keeping }: CalculatorProps) {
   return <Calculator form={twoStatesForm} show={show} keeping={keeping} />;
 }
 
+const own = { advice: twoStateAdvice, unsaid: twoStateUnsaid };
+
 function show(values: Parameters<typeof twoStates>[0]): ShownResult {
   const judgedStates = twoStates(values);
   const { judgement, readings } = judgedStates;
   const judged = { kind: 'two-state', judgement, readings } as const;
   return {
-    sentences: judgedSentences(judged),
-    below: <JudgedTables judged={judged} />,
+    sentences: judgedSentences(judged, own),
+    below: <JudgedTables judged={judged} sentences={own} />,
     sheet: sheetOf(judgedStates),
   };
 }

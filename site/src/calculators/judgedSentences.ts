@@ -1,17 +1,25 @@
 import {
   type ReadingsOfKind,
-  readingAdviceSentences,
   readingReasonSentences,
   readingVerdictMeanings,
   verdictLabels,
 } from '@truesweep/wording';
 
+/** Sentences of one kind of sensor by its codes: a page carries those of its own kind. */
+export interface KindSentences {
+  readonly advice: Readonly<Record<string, string>>;
+  readonly unsaid: Readonly<Record<string, string>>;
+}
+
 /** The verdict of single readings, why it is no pass, and what to do next. */
-export function judgedSentences(judged: ReadingsOfKind): readonly string[] {
+export function judgedSentences(
+  judged: ReadingsOfKind,
+  { advice }: KindSentences,
+): readonly string[] {
   const { verdict } = judged.judgement;
   return [
     `${verdictLabels[verdict]}. ${readingVerdictMeanings[verdict]}`,
     ...readingReasonSentences(judged),
-    ...readingAdviceSentences(judged),
+    ...judged.judgement.advice.map((code) => advice[code] ?? code),
   ];
 }

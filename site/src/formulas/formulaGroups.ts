@@ -1,6 +1,7 @@
 import { circuitFormulas } from './circuitFormulas.js';
 import type { Formula, FormulaGroup } from './formula.js';
 import { instrumentFormulas } from './instrumentFormulas.js';
+import { otherSensorFormulas } from './otherSensorFormulas.js';
 import { uncertaintyFormulas } from './uncertaintyFormulas.js';
 import { vehicleFormulas } from './vehicleFormulas.js';
 
@@ -10,6 +11,7 @@ export const formulaGroups: readonly FormulaGroup[] = [
   uncertaintyFormulas,
   instrumentFormulas,
   vehicleFormulas,
+  otherSensorFormulas,
 ];
 
 /** The formulas that stand behind a page, each with its address below the site's. */

@@ -632,7 +632,16 @@ export const libraries: readonly Library[] = [
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           {
             title: 'Say what single readings mean',
-            sources: ['judgedReadings', 'expectedWords', 'stepWords', 'bounceSentences'],
+            sources: [
+              'judgedReadings',
+              'thermistorReadingWords',
+              'pressureReadingWords',
+              'twoStateReadingWords',
+              'windingReadingWords',
+              'expectedWords',
+              'stepWords',
+              'bounceSentences',
+            ],
           },
           { title: 'Cautions', sources: ['cautions'] },
           {
