@@ -1,3 +1,6 @@
 import { packageBuild } from '../../scripts/packageBuild.js';
 
-export default packageBuild({ entries: ['index'] });
+export default packageBuild({
+  entries: ['index', 'pages', 'sensors'],
+  bundledForRequire: ['index'],
+});

@@ -630,19 +630,6 @@ export const libraries: readonly Library[] = [
             sources: ['howRead', 'recordingSentences', 'stampsSentence', 'unitSentences'],
           },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
-          {
-            title: 'Say what single readings mean',
-            sources: [
-              'judgedReadings',
-              'thermistorReadingWords',
-              'pressureReadingWords',
-              'twoStateReadingWords',
-              'windingReadingWords',
-              'expectedWords',
-              'stepWords',
-              'bounceSentences',
-            ],
-          },
           { title: 'Cautions', sources: ['cautions'] },
           {
             title: 'Say what a circuit does',
@@ -650,7 +637,6 @@ export const libraries: readonly Library[] = [
               'circuitNames',
               'connectionRows',
               'drawingWords',
-              'bandSentences',
               'dividerWords',
               'readingsWords',
               'limiterAdviceSentences',
@@ -661,21 +647,6 @@ export const libraries: readonly Library[] = [
           {
             title: 'Say what an instrument shows',
             sources: ['instrumentSentences', 'instrumentWords', 'spotWords'],
-          },
-          {
-            title: 'Words of the other sensors',
-            sources: [
-              'lawEntries',
-              'temperatureNowEntries',
-              'airEntries',
-              'bathEntries',
-              'curveEntries',
-              'portEntries',
-              'coilEntries',
-              'stateEntries',
-              'contactlessEntries',
-              'codeEntries',
-            ],
           },
           {
             title: 'Words of the other questions at the bench',
@@ -691,6 +662,14 @@ export const libraries: readonly Library[] = [
               'pinSentences',
             ],
           },
+          { title: 'Words of the command line', sources: ['commandHelp', 'commandWords'] },
+          { title: 'Write names and numbers safely', sources: ['visibleText', 'formatAlike'] },
+        ],
+      },
+      {
+        path: 'pages',
+        what: 'Words of forms and pages.',
+        tasks: [
           {
             title: 'Words of forms and pages',
             sources: [
@@ -704,8 +683,46 @@ export const libraries: readonly Library[] = [
               'jobEntries',
             ],
           },
-          { title: 'Words of the command line', sources: ['commandHelp', 'commandWords'] },
-          { title: 'Write names and numbers safely', sources: ['visibleText', 'formatAlike'] },
+        ],
+      },
+      {
+        path: 'sensors',
+        what: "Words of the sensors beside the throttle's, by their pages and kinds.",
+        tasks: [
+          {
+            title: 'Say what single readings mean',
+            sources: [
+              'judgedReadings',
+              'expectedWords',
+              'stepWords',
+              'bounceSentences',
+              'bandSentences',
+            ],
+          },
+          {
+            title: 'Advise on single readings',
+            sources: [
+              'thermistorReadingWords',
+              'pressureReadingWords',
+              'twoStateReadingWords',
+              'windingReadingWords',
+            ],
+          },
+          {
+            title: 'Words of their pages',
+            sources: [
+              'lawEntries',
+              'temperatureNowEntries',
+              'airEntries',
+              'bathEntries',
+              'curveEntries',
+              'portEntries',
+              'coilEntries',
+              'stateEntries',
+              'contactlessEntries',
+              'codeEntries',
+            ],
+          },
         ],
       },
     ],
