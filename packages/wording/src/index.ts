@@ -35,6 +35,7 @@ export {
   commandHelp,
   giveRatingsSentence,
   intervalTakenSentence,
+  noFilesWithReadingsSentence,
   noJobSentence,
   notASizeSentence,
   nothingToScoreSentence,

@@ -589,7 +589,12 @@ export const libraries: readonly Library[] = [
           { title: 'Write a report', sources: ['reportHtml', 'reportMarkdown', 'report'] },
           {
             title: 'Write a report of single readings',
-            sources: ['readingsReportHtml', 'readingsReportMarkdown', 'readingsReport'],
+            sources: [
+              'readingsReportHtml',
+              'readingsReportMarkdown',
+              'readingsReport',
+              'readReadingsReport',
+            ],
           },
           {
             title: 'Open a report again',
