@@ -60,6 +60,20 @@ export default defineConfig({
           ],
         },
         {
+          label: 'Other sensors',
+          items: [
+            { slug: 'other-sensors', label: 'All other sensors' },
+            { slug: 'calculators/temperature-now', label: 'Temperature sensor now' },
+            { slug: 'calculators/ice-and-boiling', label: 'Ice and boiling check' },
+            { slug: 'calculators/fit-a-curve', label: 'Fit a curve' },
+            { slug: 'calculators/pressure-sensor', label: 'Pressure sensor' },
+            { slug: 'calculators/coil', label: 'A coil' },
+            { slug: 'calculators/two-states', label: 'Two states' },
+            { slug: 'calculators/potentiometer-or-not', label: 'Potentiometer or not' },
+            { slug: 'calculators/trouble-code', label: 'Trouble code' },
+          ],
+        },
+        {
           label: 'At the bench',
           items: [
             { slug: 'how-to', label: 'All guides' },

@@ -42,6 +42,7 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
     expect(await violationsOf(page), name).toEqual([]);
   };
   expect(await violationsOf(page)).toEqual([]);
+  await onward('Find the terminals, closed');
   for (const [stop, ab, ac, bc] of [
     ['closed', '4k7', '1k3', '5k'],
     ['open', '4k7', '5k', '1k3'],
@@ -116,7 +117,9 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
   ]);
   const saved = await text(await download.createReadStream());
   await page.getByRole('button', { name: 'Forget all of it' }).click();
-  await expect.poll(() => heading(page)).toBe('Find the terminals, closed');
+  await expect.poll(() => heading(page)).toBe('What is on the bench?');
+  await page.locator('.way .onward .main').click();
+  await page.locator('#entry-ABclosed').waitFor();
   await expect.poll(() => page.inputValue('#entry-ABclosed')).toBe('');
   await page.setInputFiles('.way input[type=file]', {
     name: 'sensor.way.json',
@@ -129,6 +132,7 @@ test('the whole way is walked by the keyboard alone, and every step is accessibl
 
 test('a file that is no saved way is refused, and nothing is lost', async () => {
   const { page } = await openPage(browser, path);
+  await page.locator('.way .onward .main').click();
   await page.fill('#entry-ABclosed', '4k7');
   await page.setInputFiles('.way input[type=file]', {
     name: 'job.json',
@@ -143,6 +147,39 @@ test('a file that is no saved way is refused, and nothing is lost', async () => 
 
 test('the first step stands there before any script runs', async () => {
   const { page } = await openPage(browser, path, { javaScriptEnabled: false });
-  expect(await heading(page)).toBe('Find the terminals, closed');
-  expect(await page.locator('.answer').textContent()).toContain('No reading yet');
+  expect(await heading(page)).toBe('What is on the bench?');
+  expect(await page.getByRole('radio').count()).toBe(6);
+});
+
+test('what is no potentiometer of a throttle leads to its own pages, and stays chosen', async () => {
+  const { page, complaints } = await openPage(browser, path);
+  const onward = page.locator('.way .onward .main');
+  expect(await onward.count()).toBe(1);
+  for (const [kind, calculator, title] of [
+    ['A temperature sensor', 'ice-and-boiling', 'Is this temperature sensor sound?'],
+    ['A pressure sensor', 'pressure-sensor', 'Is this pressure sensor sound?'],
+    ['A switch of two states', 'two-states', 'Is this switch right in both states?'],
+    ['A coil', 'coil', 'Is this coil right at its temperature?'],
+  ] as const) {
+    await page.getByRole('radio', { name: kind }).check();
+    await expect.poll(() => onward.count()).toBe(0);
+    await page.getByRole('link', { name: title }).click();
+    await page.waitForURL(`**/calculators/${calculator}/`);
+    expect(await page.locator('h1').textContent()).toBe(title);
+    await page.goBack();
+    await scriptsRun(page);
+    await expect.poll(() => page.getByRole('radio', { name: kind }).isChecked()).toBe(true);
+  }
+  expect(await violationsOf(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+});
+
+test('a contactless sensor is refused as a potentiometer, with the reason and how it is told', async () => {
+  const { page } = await openPage(browser, path);
+  await page.getByRole('radio', { name: 'contactless' }).check();
+  const said = page.locator('.way [role=status]').last();
+  await expect.poll(() => said.textContent()).toMatch(/no potentiometer/);
+  expect(await said.textContent()).toMatch(/starves it.*leads are changed over/s);
+  expect(await page.locator('.way .onward .main').count()).toBe(0);
+  expect(await page.getByRole('link', { name: 'Is it a potentiometer?' }).count()).toBe(1);
 });

@@ -35,6 +35,12 @@ const others = (page: Page) => page.getByText('The other values').click();
 
 const openStage = async (options = {}) => openWay(await newVisitor(browser, options));
 
+/** On from what lies on the bench, which is a throttle's potentiometer at first. */
+async function beginThrottle(page: Page): Promise<void> {
+  await page.locator('.way .onward .main').click();
+  await page.locator('#entry-ABclosed').waitFor();
+}
+
 /** Enters the readings of a track of 10 kΩ. */
 async function measure(page: Page): Promise<void> {
   for (const [name, value] of Object.entries({ AB: '10k', AC: '2k', BC: '9.6k' }))
@@ -46,6 +52,7 @@ async function measure(page: Page): Promise<void> {
 
 test('before anything was measured the first step says nothing of the sensor; what is measured goes on by itself', async () => {
   const page = await openStage();
+  await beginThrottle(page);
   expect(await answerOf(page)).toContain('No reading yet');
   expect(await answerOf(page)).not.toContain('potentiometer');
   expect(await page.getAttribute('#entry-ABclosed', 'placeholder')).toMatch(/^5.kΩ$/);
@@ -191,6 +198,7 @@ test.each([
   const context = await newVisitor(browser);
   await context.addInitScript(script);
   const page = await openWay(context);
+  await beginThrottle(page);
   await page.fill('#entry-ABclosed', '4k7');
   await expect.poll(() => page.locator('.way .notice').allTextContents()).toHaveLength(1);
   expect(await page.locator('.way .notice').textContent()).toContain('storage is blocked or full');
@@ -205,6 +213,7 @@ test('what a newer version kept is left as it is, and that is said', async () =>
   await page.reload();
   await scriptsRun(page);
   await expect.poll(() => page.locator('.way .notice').textContent()).toContain('newer version');
+  await beginThrottle(page);
   await page.fill('#entry-ABclosed', '4k7');
   await goTo(page, 'Plan the hook-up');
   await page.waitForTimeout(600);
@@ -215,6 +224,7 @@ test('a tab of this version writes nothing over what a newer one keeps meanwhile
   const newer = JSON.stringify({ kind: 'truesweep-way', version: 2 });
   const context = await newVisitor(browser);
   const page = await openWay(context);
+  await beginThrottle(page);
   await page.fill('#entry-ABclosed', '4k7');
   await page.waitForTimeout(600);
   await page.evaluate((kept) => localStorage.setItem('truesweep-way', kept), newer);

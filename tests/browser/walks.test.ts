@@ -96,6 +96,8 @@ test('the whole guided way: at most 20 taps, 14 screens of questions, two phone 
     await page.fill(`#entry-${name}`, value);
   };
   await arrive();
+  await onward();
+  await arrive();
   await enter('ABclosed', '5k');
   // From field to field leads the keyboard's own key.
   await page.fill('#entry-ACclosed', '1.3k');

@@ -62,7 +62,10 @@ export function ThermistorDrawing(props: ThermistorDrawingProps) {
   const hasNominal = points.every(({ nominal }) => nominal !== undefined);
   const { entries, top } = legendEntries(
     readings.map((reading) => reading.outcome),
-    hasNominal ? ['limits', 'nominal'] : ['limits'],
+    [
+      ...(points.some(({ low, high }) => low < high) ? (['limits'] as const) : []),
+      ...(hasNominal ? (['nominal'] as const) : []),
+    ],
     width,
   );
   const plot = bandPlot(width, 60, top);

@@ -1,4 +1,6 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
+export { type AirEntry, airHints, airLabels, airWords } from './airEntries.js';
+export { type BathEntry, bathHints, bathLabels, bathWords } from './bathEntries.js';
 export { bounceSentences } from './bounceSentences.js';
 export {
   type CarriedFacts,
@@ -30,6 +32,8 @@ export {
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
+export { type CodeEntry, codeHints, codeLabels, codeWords } from './codeEntries.js';
+export { type CoilEntry, coilHints, coilLabels, coilWords } from './coilEntries.js';
 export {
   brokenOutputSentence,
   commandHelp,
@@ -69,7 +73,14 @@ export {
   spotOutcomeLabels,
 } from './comparisonWords.js';
 export { connectionRows } from './connectionRows.js';
+export {
+  type ContactlessEntry,
+  contactlessHints,
+  contactlessLabels,
+  contactlessWords,
+} from './contactlessEntries.js';
 export { loosenedSentence } from './criteriaWords.js';
+export { type CurveEntry, curveHints, curveLabels, curveWords } from './curveEntries.js';
 export {
   benchLoadLabels,
   type DirtEntry,
@@ -175,6 +186,7 @@ export {
   soundAsksSentence,
   waitsForSensorSentence,
 } from './judgeWords.js';
+export { type LawEntry, lawHints, lawLabels, lawWords } from './lawEntries.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';
@@ -187,6 +199,7 @@ export {
   partOverWords,
   planWords,
 } from './planWords.js';
+export { type PortEntry, portHints, portLabels, portWords } from './portEntries.js';
 export {
   bandPartLabels,
   entryHints,
@@ -243,12 +256,23 @@ export {
   spotLabels,
 } from './spotWords.js';
 export { stampsSentence } from './stampsSentence.js';
+export { type StateEntry, stateHints, stateLabels, stateWords } from './stateEntries.js';
 export { stepWords } from './stepWords.js';
+export {
+  type BandWords,
+  type TemperatureNowEntry,
+  temperatureNowHints,
+  temperatureNowLabels,
+  temperatureNowWords,
+} from './temperatureNowEntries.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
 export {
+  type BenchKind,
+  benchKindLabels,
+  benchKindSentences,
   goesOnSentence,
   type RefitAnswer,
   type RefitEntry,

@@ -4,6 +4,7 @@ import { say } from './say.js';
 
 /** The steps of the guided way, in their order. */
 export type WayStep =
+  | 'bench'
   | 'terminals'
   | 'terminals-open'
   | 'hook-up'
@@ -20,6 +21,7 @@ export type WayStep =
  * wayStepLabels.sweep // => 'Record the sweep'
  */
 export const wayStepLabels: Readonly<Record<WayStep, string>> = {
+  bench: 'What is on the bench?',
   terminals: 'Find the terminals, closed',
   'terminals-open': 'Find the terminals, open',
   'hook-up': 'Plan the hook-up',
@@ -37,6 +39,7 @@ export const wayStepLabels: Readonly<Record<WayStep, string>> = {
  * wayStepTasks.terminals.startsWith('Unplug the sensor') // => true
  */
 export const wayStepTasks: Readonly<Record<WayStep, string>> = {
+  bench: 'Look at what it does on the machine, and at the wiring diagram. Which is it?',
   terminals:
     'Unplug the sensor. Call its terminals A, B and C as they lie. With the throttle closed, what does the ohmmeter read between each two?',
   'terminals-open': 'Hold the throttle open at its stop. What does the ohmmeter read now?',
@@ -58,6 +61,7 @@ export const wayStepTasks: Readonly<Record<WayStep, string>> = {
  * wayStepCautions.terminals // => ['unplugged', 'static', 'not-hall']
  */
 export const wayStepCautions: Readonly<Record<WayStep, readonly Caution[]>> = {
+  bench: ['manual-first'],
   terminals: ['unplugged', 'static', 'not-hall'],
   'terminals-open': [],
   'hook-up': ['limiter', 'battery-and-fuel'],
@@ -66,6 +70,47 @@ export const wayStepCautions: Readonly<Record<WayStep, readonly Caution[]>> = {
   sweep: ['fingers'],
   verdict: ['starting-points', 'electronic-throttle'],
   refit: ['snaps-shut', 'battery-and-fuel', 'manual-first'],
+};
+
+/** What may lie on the bench. */
+export type BenchKind =
+  | 'throttle'
+  | 'temperature'
+  | 'pressure'
+  | 'two-state'
+  | 'winding'
+  | 'contactless';
+
+/**
+ * What may lie on the bench.
+ *
+ * @example
+ * benchKindLabels.winding // => 'A coil: crank sensor, injector, ignition'
+ */
+export const benchKindLabels: Readonly<Record<BenchKind, string>> = {
+  throttle: 'A throttle’s potentiometer: three terminals, a wiper on a track',
+  temperature: 'A temperature sensor: two terminals, less ohms when warm',
+  pressure: 'A pressure sensor: three terminals and a port',
+  'two-state': 'A switch of two states: lean angle, side stand, neutral',
+  winding: 'A coil: crank sensor, injector, ignition',
+  contactless: 'A contactless position sensor: Hall or inductive',
+};
+
+/**
+ * What follows from what lies on the bench.
+ *
+ * @example
+ * benchKindSentences.throttle // => 'The steps that follow are for it.'
+ */
+export const benchKindSentences: Readonly<Record<BenchKind, string>> = {
+  throttle: 'The steps that follow are for it.',
+  temperature:
+    'It is judged by single readings: in ice, in boiling water, or beside a thermometer.',
+  pressure: 'It is judged with its port open and under a hand pump, beside the air’s own pressure.',
+  'two-state': 'It is judged in each of its states, with its latch and both leans.',
+  winding: 'It is judged by its ohms at the temperature that it has.',
+  contactless:
+    'It is no potentiometer, and these steps are not for it: an active part sits between its terminals, so that ohms mean nothing, and a limiting resistor starves it. Its ohms change when the meter’s leads are changed over, or it is open both ways. The machine’s service manual says how it is tested.',
 };
 
 /** What is done while the recorder runs. */
@@ -185,6 +230,15 @@ export const refitOutcomeLabels: Readonly<Record<RefitOutcome, string>> = {
  */
 export const wayWords = {
   steps: 'Steps',
+  bench: 'On the bench',
+  leadOn: 'Its pages',
+  iceAndBoiling: 'Is this temperature sensor sound?',
+  temperatureNow: 'What must this temperature sensor read now?',
+  fitCurve: 'Which curve do my readings make?',
+  pressureSensor: 'Is this pressure sensor sound?',
+  twoStates: 'Is this switch right in both states?',
+  coil: 'Is this coil right at its temperature?',
+  potentiometerOrNot: 'Is it a potentiometer?',
   stepOf: (number: number, count: number): string => say`Step ${number} of ${count}`,
   allSteps: 'all steps',
   next: 'On to',

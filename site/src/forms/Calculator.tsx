@@ -9,7 +9,7 @@ import { inAddress } from './address.js';
 import { Below } from './Below.js';
 import { BriefCalculator } from './BriefCalculator.js';
 import { EntryFields } from './EntryFields.js';
-import { type Entries, type Form, namesOf } from './form.js';
+import { type Entries, type Form, namesOf, type Texts } from './form.js';
 import { KeepEntries } from './KeepEntries.js';
 import type { Keeping } from './keeping.js';
 import { useEntries } from './useEntries.js';
@@ -48,11 +48,7 @@ export function Calculator<Given extends Entries>(
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
   const { texts, settled, notice, link, setText, take, startAgain } = useEntries(form, keeping);
   const { result, refusals, isPending } = useResult(form, settled, props, !props.keeping);
-  const unread = (form.readings ?? [])
-    .filter(
-      (name) => form.entries[name].initial !== '' && texts[name] === form.entries[name].initial,
-    )
-    .map((name) => form.labels[name]);
+  const unread = unreadOf(form, texts);
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
   isDrawn.current ||= result?.drawing !== undefined;
@@ -78,7 +74,13 @@ export function Calculator<Given extends Entries>(
       <Answer sentences={result?.sentences} />
       {result?.table}
       {unread.length > 0 && <p class="example">{exampleSentence(unread)}</p>}
-      {result?.caution !== undefined && <p class="caution">{result.caution}</p>}
+      {result ? (
+        <div key="minded" class="minded">
+          {result.caution !== undefined && <p class="caution">{result.caution}</p>}
+        </div>
+      ) : (
+        <AsItCame key="minded-came" class="minded" />
+      )}
       <div class="beside">
         <EntryFields form={form} texts={texts} refusals={refusals} onText={setText} />
         {result ? (
@@ -94,6 +96,22 @@ export function Calculator<Given extends Entries>(
       <KeepEntries link={link} onAgain={startAgain} />
     </div>
   );
+}
+
+/** What still stands as in the example: labels of entries, and of a table's rows its title. */
+function unreadOf<Given extends Entries>(
+  form: Form<Given>,
+  texts: Texts<Given>,
+): readonly string[] {
+  const unread = (form.readings ?? []).filter(
+    (name) => form.entries[name].initial !== '' && texts[name] === form.entries[name].initial,
+  );
+  const labels = unread.map(
+    (name) =>
+      form.groups.find(({ names, across }) => across && names.includes(name))?.title ??
+      form.labels[name],
+  );
+  return [...new Set(labels)];
 }
 
 /** Whether a form asks for parts that a sensor on the shelf has. */

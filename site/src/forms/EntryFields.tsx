@@ -13,7 +13,7 @@ export function EntryFields<Given extends Entries>(props: {
   const { form, texts, refusals, onText } = props;
   return (
     <form onSubmit={(event) => event.preventDefault()}>
-      {form.groups.map(({ title, names, folded }) => {
+      {form.groups.map(({ title, names, folded, across }) => {
         const fields = names.map((name) => (
           <EntryField
             key={name}
@@ -26,14 +26,15 @@ export function EntryFields<Given extends Entries>(props: {
             onText={(text) => onText(name, text)}
           />
         ));
+        const placed = across ? <div class={`across across-${across}`}>{fields}</div> : fields;
         return folded ? (
           <FoldedGroup key={title} title={title} isRefused={names.some((name) => name in refusals)}>
-            {fields}
+            {placed}
           </FoldedGroup>
         ) : (
           <fieldset key={title}>
             <legend>{title}</legend>
-            {fields}
+            {placed}
           </fieldset>
         );
       })}

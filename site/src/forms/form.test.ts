@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { benchToVehicle, benchToVehicleForm } from '../calculators/benchToVehicle.js';
+import { coil, coilForm } from '../calculators/coil.js';
+import { curveFit, curveFitForm } from '../calculators/curveFit.js';
 import { expectedReadings, expectedReadingsForm } from '../calculators/expectedReadings.js';
 import {
   findTerminals,
@@ -7,14 +9,20 @@ import {
   hasNoReading,
   ownTerminalsForm,
 } from '../calculators/findTerminals.js';
+import { iceAndBoiling, iceAndBoilingForm } from '../calculators/iceAndBoiling.js';
+import { openPort, openPortForm } from '../calculators/openPort.js';
 import { planHookUp, planHookUpForm } from '../calculators/planHookUp.js';
+import { potentiometerOrNot, potentiometerOrNotForm } from '../calculators/potentiometerOrNot.js';
 import { setClosed, setClosedForm } from '../calculators/setClosed.js';
 import { showDirt, showDirtForm } from '../calculators/showDirt.js';
 import { supplyDrop, supplyDropForm } from '../calculators/supplyDrop.js';
+import { temperatureNow, temperatureNowForm } from '../calculators/temperatureNow.js';
+import { troubleCode, troubleCodeForm } from '../calculators/troubleCode.js';
+import { twoStates, twoStatesForm } from '../calculators/twoStates.js';
 import { whichInstrument, whichInstrumentForm } from '../calculators/whichInstrument.js';
 import { jobForm, jobOf } from '../checkSweep/jobForm.js';
 import { refit, refitForm } from '../way/refit.js';
-import { boundsOf, type Entry, type QuantityEntry } from './entry.js';
+import { boundsOf, type Entry, type OwnEntry, type QuantityEntry } from './entry.js';
 import { type Entries, type Form, initialTexts, namesOf, readForm, type Values } from './form.js';
 
 interface Given {
@@ -38,10 +46,18 @@ const forms: Readonly<Record<string, Given>> = {
   showDirt: given(showDirtForm, showDirt),
   checkSweep: given(jobForm, jobOf),
   ownTerminals: given(ownTerminalsForm, findTerminals),
+  temperatureNow: given(temperatureNowForm, temperatureNow),
+  iceAndBoiling: given(iceAndBoilingForm, iceAndBoiling),
+  curveFit: given(curveFitForm, curveFit),
+  openPort: given(openPortForm, openPort),
+  coil: given(coilForm, coil),
+  twoStates: given(twoStatesForm, twoStates),
+  potentiometerOrNot: given(potentiometerOrNotForm, potentiometerOrNot),
+  troubleCode: given(troubleCodeForm, troubleCode),
   refit: given(refitForm, (values) => refit(values, noTicks) ?? 'no window'),
 };
 
-const isQuantity = (entry: Entry): entry is QuantityEntry =>
+const isQuantity = (entry: Entry): entry is QuantityEntry | OwnEntry =>
   entry.unit !== 'text' && entry.unit !== 'choice';
 
 /** The texts that are shown pale where nothing was entered. */
@@ -55,6 +71,8 @@ const examplesOf = (form: Form<Entries>) =>
 describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
   const names = namesOf(form);
   const first = initialTexts(form);
+  // Each entry by itself, whatever the others are.
+  const { check: __, ...plain } = form;
 
   test('every entry has one place in the form, a label and a hint', () => {
     expect([...names].sort()).toEqual(Object.keys(form.entries).sort());
@@ -77,8 +95,8 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
       const entry = form.entries[name] as Entry;
       if (entry.unit === 'choice') {
         for (const text of Object.keys(entry.choices))
-          expect(readForm(form, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
-        expect(readForm(form, { ...first, [name]: 'nothing of these' })).toHaveProperty(
+          expect(readForm(plain, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
+        expect(readForm(plain, { ...first, [name]: 'nothing of these' })).toHaveProperty(
           `refusals.${name}`,
         );
         continue;
@@ -86,13 +104,19 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
       if (entry.unit === 'text') continue;
       const [low, high] = boundsOf(entry);
       for (const text of [low, high])
-        expect(readForm(form, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
+        expect(readForm(plain, { ...first, [name]: text }), name).not.toHaveProperty('refusals');
+      if (entry.unit === 'own') {
+        expect(readForm(plain, { ...first, [name]: 'nothing of the kind' }), name).toHaveProperty(
+          `refusals.${name}`,
+        );
+        continue;
+      }
       const beyond = [
         entry.low > 0 ? '0' : `${entry.low * 2 - 1}`,
         `${entry.high * (entry.unit === '%' ? 200 : 2)}`,
       ];
       for (const text of beyond)
-        expect(readForm(form, { ...first, [name]: text }), `${name} ${text}`).toHaveProperty(
+        expect(readForm(plain, { ...first, [name]: text }), `${name} ${text}`).toHaveProperty(
           `refusals.${name}`,
         );
     }
@@ -100,7 +124,7 @@ describe.each(Object.entries(forms))('%s', (_, { form, solve }) => {
 
   test('an entry left empty is refused beside its field unless it may be', () => {
     for (const name of names) {
-      const read = readForm(form, { ...first, [name]: ' ' });
+      const read = readForm(plain, { ...first, [name]: ' ' });
       const entry = form.entries[name] as Entry;
       if (entry.unit === 'text' || (entry.unit !== 'choice' && entry.optional))
         expect(read, name).not.toHaveProperty('refusals');

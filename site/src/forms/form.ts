@@ -1,5 +1,5 @@
 import { InputError } from '@truesweep/core';
-import { type ChoiceEntry, type Entry, readEntry, type TextEntry } from './entry.js';
+import { type ChoiceEntry, type Entry, type OwnEntry, readEntry, type TextEntry } from './entry.js';
 
 /** The entries of a form by their names. */
 export type Entries = Readonly<Record<string, Entry>>;
@@ -16,9 +16,9 @@ export type Values<Given extends Entries> = {
     ? string
     : Given[Name] extends ChoiceEntry
       ? keyof Given[Name]['choices']
-      : Given[Name] extends { readonly optional: true }
-        ? number | undefined
-        : number;
+      :
+          | (Given[Name] extends OwnEntry<infer Value> ? Value : number)
+          | (Given[Name] extends { readonly optional: true } ? undefined : never);
 };
 
 /** Why entries can't be used, by their names. */
@@ -30,6 +30,8 @@ export interface EntryGroup<Name extends string> {
   readonly names: readonly Name[];
   /** Whether it is folded away at first: what most leave as it is. */
   readonly folded?: true;
+  /** How many entries stand side by side, as in the rows of a table whose heading the title is; one when left out. */
+  readonly across?: 2 | 3;
 }
 
 /** A form: its entries in groups, and what each is called and means. */
@@ -40,6 +42,8 @@ export interface Form<Given extends Entries> {
   readonly readings?: readonly NameIn<Given>[];
   readonly labels: Texts<Given>;
   readonly hints: Texts<Given>;
+  /** Refuses, beside their fields, values that are each possible and don't go together; nothing when left out. */
+  readonly check?: (values: Values<Given>) => Refusals<Given>;
 }
 
 /** The names of a form's entries, as they stand on the page. */
@@ -59,16 +63,18 @@ export function readForm<Given extends Entries>(
   form: Form<Given>,
   texts: Texts<Given>,
 ): { readonly values: Values<Given> } | { readonly refusals: Refusals<Given> } {
-  const values: Record<string, number | string | undefined> = {};
-  const refusals: Record<string, string> = {};
+  const values: Record<string, unknown> = {};
+  let refusals: Readonly<Record<string, string>> = {};
   for (const name of namesOf(form)) {
     try {
       values[name] = readEntry(name, form.labels[name], form.entries[name], texts[name]);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      refusals[name] = error.message;
+      refusals = { ...refusals, [name]: error.message };
     }
   }
+  if (form.check && Object.keys(refusals).length === 0)
+    refusals = form.check(values as Values<Given>) as Readonly<Record<string, string>>;
   return Object.keys(refusals).length > 0
     ? { refusals: refusals as Refusals<Given> }
     : { values: values as Values<Given> };

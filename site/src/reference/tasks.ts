@@ -658,6 +658,21 @@ export const libraries: readonly Library[] = [
             sources: ['instrumentSentences', 'instrumentWords', 'spotWords'],
           },
           {
+            title: 'Words of the other sensors',
+            sources: [
+              'lawEntries',
+              'temperatureNowEntries',
+              'airEntries',
+              'bathEntries',
+              'curveEntries',
+              'portEntries',
+              'coilEntries',
+              'stateEntries',
+              'contactlessEntries',
+              'codeEntries',
+            ],
+          },
+          {
             title: 'Words of the other questions at the bench',
             sources: [
               'carryEntries',

@@ -11,13 +11,11 @@ import {
   wayWords,
 } from '@truesweep/wording';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { OwnTerminals } from '../calculators/FindTerminals.js';
-import { ownTerminalsForm } from '../calculators/findTerminals.js';
 import type { HeldSweep } from '../checkSweep/CheckSweep.js';
-import { namesOf } from '../forms/form.js';
 import { KeptFile } from '../forms/KeptFile.js';
 import { holdRecordings } from '../offline/held.js';
 import { NewerVersion } from '../offline/NewerVersion.js';
+import { Bench } from './Bench.js';
 import { LastSteps } from './LastSteps.js';
 import { SweepStep } from './SweepStep.js';
 import { type StepPart, stepParts } from './stepParts.js';
@@ -105,7 +103,7 @@ export function GuidedWay() {
       <Step key={step} step={step} store={store} way={way} held={held} onTick={tick} />
       {step === 'terminals-open' && <TakeOver store={store} way={way} />}
       <p class="onward">
-        {after && (
+        {after && (step !== 'bench' || way.bench === 'throttle') && (
           <button type="button" class="main" onClick={() => goTo(after)}>
             {wayWords.next}: {wayStepLabels[after]}
           </button>
@@ -148,7 +146,7 @@ export function GuidedWay() {
   );
 }
 
-/** The calculator of a step; the first one stands on the page before any script runs. */
+/** What a step shows; the first one stands on the page before any script runs. */
 function Step(props: {
   readonly step: WayStep;
   readonly store: WayStore | undefined;
@@ -157,9 +155,7 @@ function Step(props: {
   readonly onTick: (code: SweepTask | RefitAnswer, isDone: boolean) => void;
 }) {
   const { step, store, way, held, onTick } = props;
-  const [loaded, setLoaded] = useState<StepPart | undefined>(
-    isTerminals(step) ? { Part: OwnTerminals, names: namesOf(ownTerminalsForm) } : undefined,
-  );
+  const [loaded, setLoaded] = useState<StepPart>();
   useEffect(() => {
     void stepParts[step]?.().then(setLoaded);
   }, [step]);
@@ -169,14 +165,12 @@ function Step(props: {
       <LastSteps step={step} store={store} way={way} held={held} onTick={onTick} />
     ) : null;
   if (step === 'sweep') return store ? <SweepStep store={store} way={way} onTick={onTick} /> : null;
+  if (step === 'bench') return <Bench store={store} way={way} />;
   if (!loaded) return null;
-  // Until the storage is open the first step keeps nothing: what stands there is what stands first.
   return (
     <loaded.Part key={keeping ? 'kept' : 'first'} keeping={keeping ?? nowhere} asks={asks[step]} />
   );
 }
-
-const isTerminals = (step: WayStep): boolean => step === 'terminals' || step === 'terminals-open';
 
 /** What each step asks for; the other values of its calculator were answered before, or are as most have them. */
 const asks: Readonly<Partial<Record<WayStep, readonly string[]>>> = {

@@ -9,8 +9,18 @@ export interface StepPart {
   readonly names: readonly string[];
 }
 
-/** The calculators of the steps after the first, which is on the page already, loaded when their step is reached. */
+const terminals = async (): Promise<StepPart> => {
+  const [{ OwnTerminals }, { ownTerminalsForm }] = await Promise.all([
+    import('../calculators/FindTerminals.js'),
+    import('../calculators/findTerminals.js'),
+  ]);
+  return { Part: OwnTerminals, names: namesOf(ownTerminalsForm) };
+};
+
+/** The calculators of the steps, loaded when their step is reached. */
 export const stepParts: Readonly<Partial<Record<WayStep, () => Promise<StepPart>>>> = {
+  terminals,
+  'terminals-open': terminals,
   'hook-up': async () => {
     const [{ PlanHookUp }, { planHookUpForm }] = await Promise.all([
       import('../calculators/PlanHookUp.js'),

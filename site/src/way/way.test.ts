@@ -5,6 +5,7 @@ import { emptyWay, readWay, type Way } from './way.js';
 const way: Way = {
   ...emptyWay,
   step: 'verdict',
+  bench: 'winding',
   texts: { track: '4k7', ABclosed: 'OL' },
   done: ['rest', 'harness-flexed', 'snapsShut'],
   judged: {
@@ -23,6 +24,7 @@ test('what is unknown is left out, the rest is read', () => {
   const odd = {
     ...way,
     step: 'coffee',
+    bench: 'kettle',
     texts: { track: '4k7', load: 5, long: 'x'.repeat(300) },
     done: ['rest', 'nap', 7],
     judged: { title: 'x', restsOn: [], recordings: [{ name: 'a.csv', verdict: 'splendid' }] },

@@ -1,5 +1,7 @@
 import type { Verdict } from '@truesweep/core';
 import {
+  type BenchKind,
+  benchKindLabels,
   type RefitAnswer,
   refitAnswers,
   type SweepTask,
@@ -17,6 +19,8 @@ export interface Way {
   readonly kind: 'truesweep-way';
   readonly version: 1;
   readonly step: WayStep;
+  /** What lies on the bench. */
+  readonly bench: BenchKind;
   /** What was entered, by the names of the entries; one name means the same in every step. */
   readonly texts: Readonly<Record<string, string>>;
   /** What was ticked. */
@@ -25,12 +29,15 @@ export interface Way {
   readonly judged?: KeptJudged;
 }
 
+export const benchKinds = Object.keys(benchKindLabels) as readonly BenchKind[];
+
 export const waySteps = Object.keys(wayStepLabels) as readonly WayStep[];
 
 export const emptyWay: Way = {
   kind: 'truesweep-way',
   version: 1,
-  step: 'terminals',
+  step: 'bench',
+  bench: 'throttle',
   texts: {},
   done: [],
 };
@@ -47,12 +54,13 @@ export function readWay(json: string): ReadWay {
   if (!isRecord(given) || given.kind !== emptyWay.kind) return { refusal: wayWords.notWay };
   if (typeof given.version !== 'number') return { refusal: wayWords.notWay };
   if (given.version > emptyWay.version) return { refusal: wayWords.newerWay, isNewer: true };
-  const { step, texts, done, judged } = given;
+  const { step, bench, texts, done, judged } = given;
   const known = judgedOf(judged);
   return {
     way: {
       ...emptyWay,
       step: waySteps.find((one) => one === step) ?? emptyWay.step,
+      bench: benchKinds.find((one) => one === bench) ?? emptyWay.bench,
       texts: isRecord(texts) ? textsOf(texts) : {},
       done: Array.isArray(done) ? done.filter(isTick) : [],
       ...(known && { judged: known }),

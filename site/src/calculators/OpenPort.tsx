@@ -1,0 +1,92 @@
+import { PressureDrawing } from '@truesweep/drawings';
+import { portWords } from '@truesweep/wording';
+import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
+import { DataTable } from '../forms/DataTable.js';
+import { measureText } from '../forms/measureText.js';
+import { quantityText } from '../forms/quantityText.js';
+import { JudgedTables } from './JudgedTables.js';
+import { judgedSentences } from './judgedSentences.js';
+import { type AtPort, type JudgedPort, openPort, openPortForm } from './openPort.js';
+
+/** The calculator: outputs with the port open and pumped in; the verdict with its reasons out. */
+export function OpenPort({ keeping }: CalculatorProps) {
+  return <Calculator form={openPortForm} show={show} keeping={keeping} />;
+}
+
+const words = portWords;
+
+function show(values: Parameters<typeof openPort>[0]): ShownResult {
+  const port = openPort(values);
+  const { judgement, readings, open, shown } = port;
+  const judged = { kind: 'pressure', judgement, readings } as const;
+  return {
+    sentences: [
+      ...judgedSentences(judged),
+      ...(open
+        ? [
+            words.mustRead(
+              measureText(port.station.pressure, 'kPa'),
+              quantityText(open.volts.low, 'V'),
+              quantityText(open.volts.high, 'V'),
+            ),
+          ]
+        : []),
+      ...(shown === undefined ? [] : [words.shown(measureText(shown, 'kPa'))]),
+    ],
+    drawing: drawingOf(port),
+    below: (
+      <>
+        <JudgedTables judged={judged} />
+        <DataTable
+          id="expected"
+          caption={words.table}
+          head={[words.pressure, words.lowest, words.nominal, words.highest]}
+          rows={port.expected.map(({ pressure, volts }) => [
+            measureText(pressure, 'kPa'),
+            ...[volts.low, volts.nominal, volts.high].map((one) => quantityText(one, 'V')),
+          ])}
+        />
+      </>
+    ),
+    sheet: port.expected.map((at, i) => [placeOf(port, at, i), range(at)] as const),
+  };
+}
+
+function drawingOf({ reference, supply, drawn, readings, station, judgement }: JudgedPort) {
+  const base = reference === 'absolute' ? station.pressure : 0;
+  return (
+    <PressureDrawing
+      id="pressure"
+      unit="V"
+      against={reference}
+      points={drawn.map(({ pressure, low, nominal, high }) => ({
+        pressure,
+        low: low * supply,
+        nominal: nominal * supply,
+        high: high * supply,
+      }))}
+      readings={readings.map(({ gauge, gaugeUncertainty, volts, uncertainty }, i) => ({
+        pressure: base + gauge,
+        pressureUncertainty:
+          reference === 'absolute'
+            ? Math.hypot(gaugeUncertainty, station.uncertainty)
+            : gaugeUncertainty,
+        signal: volts,
+        uncertainty,
+        outcome:
+          judgement.checks.find(
+            ({ check, reading }) => reading === i && /^(open-port|pumped)$/.test(check),
+          )?.outcome ?? ('not-judged' as const),
+      }))}
+    />
+  );
+}
+
+function placeOf({ open }: JudgedPort, { pressure }: AtPort, i: number): string {
+  const at = measureText(pressure, 'kPa');
+  return i === 0 && open ? words.openAt(at) : words.pumpedAt(at);
+}
+
+function range({ volts }: AtPort): string {
+  return `${quantityText(volts.low, 'V')} – ${quantityText(volts.high, 'V')}`;
+}
