@@ -1,6 +1,7 @@
 import {
-  boilingTemperature,
+  boilingBath,
   InputError,
+  iceBath,
   type Judgement,
   judgePressure,
   judgeThermistor,
@@ -68,9 +69,6 @@ export type JudgedReadings =
       /** The readings as they were judged. */
       readonly readings: readonly WindingReading[];
     };
-
-/** Half of the ±0.2 K that a bath of crushed ice and water is good for (common practice, no source), K. */
-const ofIce = 0.1;
 
 /**
  * Judges a job's single readings. Ice is 0 °C, boiling water as warm as the air's pressure has it; a pressure at the port is taken against the air at
@@ -152,7 +150,8 @@ function inBath(reading: BathReading, air: ThermistorJob['air'], path: string): 
       `${path}.temperature stands with ${bath === 'ice' ? 'ice' : 'boiling water'}, which knows its own; leave out the one or the other.`,
     );
   }
-  if (bath === 'ice') return known(0, temperatureUncertainty ?? ofIce);
+  if (bath === 'ice')
+    return known(iceBath.temperature, temperatureUncertainty ?? iceBath.uncertainty);
   if (bath === 'thermometer') {
     if (temperature !== undefined) return known(temperature, temperatureUncertainty);
     throw new InputError(
@@ -168,9 +167,8 @@ function inBath(reading: BathReading, air: ThermistorJob['air'], path: string): 
       'job.air is missing; water boils by the pressure of the air: give a barometer, an altimeter setting or the altitude.',
     );
   }
-  const { pressure, uncertainty } = stationPressure(air);
-  const perPascal = (boilingTemperature(pressure + 50) - boilingTemperature(pressure - 50)) / 100;
-  return known(boilingTemperature(pressure), temperatureUncertainty ?? uncertainty * perPascal);
+  const boiling = boilingBath(air);
+  return known(boiling.temperature, temperatureUncertainty ?? boiling.uncertainty);
 }
 
 function judgePorts(

@@ -302,7 +302,10 @@ export const libraries: readonly Library[] = [
             title: 'Pressure at the bench',
             sources: ['atmosphere/stationPressure', 'atmosphere/standardPressure'],
           },
-          { title: 'Boiling water', sources: ['atmosphere/boilingTemperature'] },
+          {
+            title: 'Ice and boiling water',
+            sources: ['atmosphere/bathTemperature', 'atmosphere/boilingTemperature'],
+          },
         ],
       },
       {
