@@ -3,6 +3,7 @@ export { InputError, type TextPlace } from './errors.js';
 export type { Judgement, ReadingCheck } from './judgement/readingCheck.js';
 export {
   compareSoaked,
+  type SoakAdvice,
   type SoakComparison,
   type SoakedSensor,
   type SoakSource,

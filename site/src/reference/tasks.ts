@@ -667,6 +667,7 @@ export const libraries: readonly Library[] = [
               'temperatureNowEntries',
               'airEntries',
               'bathEntries',
+              'soakEntries',
               'curveEntries',
               'portEntries',
               'coilEntries',
