@@ -1,5 +1,11 @@
 import type { SoakComparison } from '@truesweep/core/thermistorVerdict';
-import { outcomeLabels, soakAdvice, soakWords, verdictLabels } from '@truesweep/wording';
+import {
+  judgedReadingWords,
+  outcomeLabels,
+  soakAdvice,
+  soakWords,
+  verdictLabels,
+} from '@truesweep/wording';
 import { Calculator, type CalculatorProps, type ShownResult } from '../forms/Calculator.js';
 import { DataTable } from '../forms/DataTable.js';
 import { measureText } from '../forms/measureText.js';
@@ -24,7 +30,7 @@ function show(values: Parameters<typeof soak>[0]): ShownResult {
       <DataTable
         id="checks"
         caption={soakWords.checks}
-        head={[soakWords.what, soakWords.shown, soakWords.limit, '']}
+        head={[soakWords.what, soakWords.shown, soakWords.limit, judgedReadingWords.outcome]}
         rows={compared.checks.map(({ check, measured = 0, highLimit = 0, outcome }) => [
           { difference: soakWords.difference, one: soakWords.one, other: soakWords.otherOne }[
             check
