@@ -15,6 +15,7 @@ export {
   type ReadOn,
   type ThermistorAdvice,
   type ThermistorCheck,
+  type ThermistorJudgement,
   type ThermistorReading,
   type ThermistorSensor,
   type ThermistorSource,

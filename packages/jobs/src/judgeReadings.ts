@@ -2,29 +2,20 @@ import {
   boilingBath,
   InputError,
   iceBath,
-  type Judgement,
   judgePressure,
   judgeThermistor,
   judgeTwoState,
   judgeWinding,
-  type PressureAdvice,
-  type PressureCheck,
+  type PressureJudgement,
   type PressureReading,
-  type PressureUnsaid,
   type StationPressure,
   stationPressure,
-  type ThermistorAdvice,
-  type ThermistorCheck,
+  type ThermistorJudgement,
   type ThermistorReading,
-  type ThermistorUnsaid,
-  type TwoStateAdvice,
-  type TwoStateCheck,
+  type TwoStateJudgement,
   type TwoStateReading,
-  type TwoStateUnsaid,
-  type WindingAdvice,
-  type WindingCheck,
+  type WindingJudgement,
   type WindingReading,
-  type WindingUnsaid,
 } from '@truesweep/core';
 import { parseAnyJob } from './parseAnyJob.js';
 import type {
@@ -42,14 +33,14 @@ export type JudgedReadings =
   | {
       readonly kind: 'thermistor';
       /** What the readings say. */
-      readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      readonly judgement: ThermistorJudgement;
       /** The readings as they were judged: each bath's temperature in °C, with its uncertainty in K. */
       readonly readings: readonly ThermistorReading[];
     }
   | {
       readonly kind: 'pressure';
       /** What the readings say. */
-      readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      readonly judgement: PressureJudgement;
       /** The readings as they were judged: each port as gauge pressure, Pa. */
       readonly readings: readonly PressureReading[];
       /** The air at the bench, by which they were. */
@@ -58,14 +49,14 @@ export type JudgedReadings =
   | {
       readonly kind: 'two-state';
       /** What the readings say. */
-      readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      readonly judgement: TwoStateJudgement;
       /** The readings as they were judged. */
       readonly readings: readonly TwoStateReading[];
     }
   | {
       readonly kind: 'winding';
       /** What the readings say. */
-      readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      readonly judgement: WindingJudgement;
       /** The readings as they were judged. */
       readonly readings: readonly WindingReading[];
     };
