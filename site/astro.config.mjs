@@ -65,6 +65,7 @@ export default defineConfig({
             { slug: 'other-sensors', label: 'All other sensors' },
             { slug: 'calculators/temperature-now', label: 'Temperature sensor now' },
             { slug: 'calculators/ice-and-boiling', label: 'Ice and boiling check' },
+            { slug: 'calculators/cold-soak', label: 'Two after a night' },
             { slug: 'calculators/fit-a-curve', label: 'Fit a curve' },
             { slug: 'calculators/pressure-sensor', label: 'Pressure sensor' },
             { slug: 'calculators/coil', label: 'A coil' },

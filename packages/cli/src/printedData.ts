@@ -27,7 +27,7 @@ export interface PrintedData {
   readonly instruments: JobAdvice;
   readonly 'set-closed': ClosedSetting;
   readonly report: WrittenReport;
-  readonly reopen: OpenedReport;
+  readonly reopen: OpenedReport | JudgedJob;
   readonly simulate: SimulatedRecording;
 }
 

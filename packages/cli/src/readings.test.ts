@@ -214,6 +214,9 @@ describe('reports of single readings', () => {
       expect(text).toMatch(/PASS|FAIL/);
       expect(text).toContain('id="truesweep-job"');
       expect(text.includes('<svg')).toBe(/coolant|manifold/.test(name));
+      const opened = await truesweep('reopen', file);
+      expect(opened.out).toBe((await truesweep('readings', ...job(name))).out);
+      expect((await truesweep('reopen', file, 'a.csv')).err).toContain('(unexpected)');
     },
   );
 });

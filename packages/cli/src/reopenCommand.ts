@@ -28,6 +28,13 @@ export function reopenCommand(output: Output, leaveWith: (code: number) => void)
         report: inputBounds(output, 'a report', largest),
         recording: inputBounds(output, 'a recording', largest),
       });
+      if ('judged' in opened) {
+        const { printedJob } = await import('./judgedJob.js');
+        const { printReadings } = await import('./printReadings.js');
+        const text = () => layOut(printReadings(opened), output);
+        output.print(json ? jsonText('reopen', printedJob(opened)) : text());
+        return;
+      }
       output.print(json ? jsonText('reopen', opened) : layOut(printRechecks(opened), output));
       if (opened.refused.length === 0) return;
       output.printError(notJudgedText(opened.refused, files.length));

@@ -1,12 +1,23 @@
 import { basename } from 'node:path';
 import { InputError, type Sweep } from '@truesweep/core';
 import { type Job, readJobPieces } from '@truesweep/jobs';
-import { type Recheck, readReport, recheckReport } from '@truesweep/report';
-import { oneInputSentence, standardInputName } from '@truesweep/wording';
+import {
+  isReadingsReport,
+  type Recheck,
+  readReadingsReport,
+  readReport,
+  recheckReport,
+} from '@truesweep/report';
+import {
+  noFilesWithReadingsSentence,
+  oneInputSentence,
+  standardInputName,
+} from '@truesweep/wording';
 import { identifiedInput } from './identifiedInput.js';
 import { inFile } from './inFile.js';
 import type { InputBounds } from './inputBounds.js';
 import { standardInput } from './inputPieces.js';
+import { type JudgedWithSamples, judgedJob } from './judgedJob.js';
 import type { UnjudgedFile } from './printedData.js';
 import { readInput } from './readInput.js';
 import { unjudgedFile } from './unjudgedFile.js';
@@ -29,12 +40,19 @@ export async function reopenReport(
   path: string,
   files: readonly string[],
   bounds: { readonly report: InputBounds; readonly recording: InputBounds },
-): Promise<OpenedReport> {
+): Promise<OpenedReport | JudgedWithSamples> {
   if ([path, ...files].filter((one) => one === standardInput).length > 1) {
     throw new InputError('one-input', standardInput, oneInputSentence);
   }
   const name = path === standardInput ? standardInputName : path;
   const html = new TextDecoder().decode(await readInput(path, bounds.report));
+  if (isReadingsReport(html)) {
+    if (files.length > 0)
+      throw new InputError('unexpected', files[0]!, noFilesWithReadingsSentence);
+    return await inFile(name, () =>
+      judgedJob(readReadingsReport(html, name), path, bounds.recording),
+    );
+  }
   const report = await inFile(name, async () => readReport(html, name));
   const given = new Map<string, Sweep>();
   const refused: UnjudgedFile[] = [];

@@ -7,6 +7,7 @@ export {
   type PressureAdvice,
   type PressureBench,
   type PressureCheck,
+  type PressureJudgement,
   type PressureReading,
   type PressureUncertainty,
   type PressureUnsaid,

@@ -3,6 +3,7 @@ export { InputError, type TextPlace } from './errors.js';
 export type { Judgement, ReadingCheck } from './judgement/readingCheck.js';
 export {
   compareSoaked,
+  type SoakAdvice,
   type SoakComparison,
   type SoakedSensor,
   type SoakSource,
@@ -14,6 +15,7 @@ export {
   type ReadOn,
   type ThermistorAdvice,
   type ThermistorCheck,
+  type ThermistorJudgement,
   type ThermistorReading,
   type ThermistorSensor,
   type ThermistorSource,

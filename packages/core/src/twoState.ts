@@ -8,6 +8,7 @@ export {
   judgeTwoState,
   type TwoStateAdvice,
   type TwoStateCheck,
+  type TwoStateJudgement,
   type TwoStateSource,
   type TwoStateUnsaid,
 } from './twoState/judgeTwoState.js';

@@ -9,6 +9,7 @@ export {
   judgeWinding,
   type WindingAdvice,
   type WindingCheck,
+  type WindingJudgement,
   type WindingLimits,
   type WindingReading,
   type WindingSource,

@@ -1,29 +1,21 @@
 import {
-  boilingTemperature,
+  boilingBath,
   InputError,
-  type Judgement,
+  iceBath,
   judgePressure,
   judgeThermistor,
   judgeTwoState,
   judgeWinding,
-  type PressureAdvice,
-  type PressureCheck,
+  type PressureJudgement,
   type PressureReading,
-  type PressureUnsaid,
   type StationPressure,
   stationPressure,
-  type ThermistorAdvice,
-  type ThermistorCheck,
+  type ThermistorJudgement,
   type ThermistorReading,
-  type ThermistorUnsaid,
-  type TwoStateAdvice,
-  type TwoStateCheck,
+  type TwoStateJudgement,
   type TwoStateReading,
-  type TwoStateUnsaid,
-  type WindingAdvice,
-  type WindingCheck,
+  type WindingJudgement,
   type WindingReading,
-  type WindingUnsaid,
 } from '@truesweep/core';
 import { parseAnyJob } from './parseAnyJob.js';
 import type {
@@ -41,14 +33,14 @@ export type JudgedReadings =
   | {
       readonly kind: 'thermistor';
       /** What the readings say. */
-      readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      readonly judgement: ThermistorJudgement;
       /** The readings as they were judged: each bath's temperature in °C, with its uncertainty in K. */
       readonly readings: readonly ThermistorReading[];
     }
   | {
       readonly kind: 'pressure';
       /** What the readings say. */
-      readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      readonly judgement: PressureJudgement;
       /** The readings as they were judged: each port as gauge pressure, Pa. */
       readonly readings: readonly PressureReading[];
       /** The air at the bench, by which they were. */
@@ -57,20 +49,17 @@ export type JudgedReadings =
   | {
       readonly kind: 'two-state';
       /** What the readings say. */
-      readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      readonly judgement: TwoStateJudgement;
       /** The readings as they were judged. */
       readonly readings: readonly TwoStateReading[];
     }
   | {
       readonly kind: 'winding';
       /** What the readings say. */
-      readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      readonly judgement: WindingJudgement;
       /** The readings as they were judged. */
       readonly readings: readonly WindingReading[];
     };
-
-/** Half of the ±0.2 K that a bath of crushed ice and water is good for (common practice, no source), K. */
-const ofIce = 0.1;
 
 /**
  * Judges a job's single readings. Ice is 0 °C, boiling water as warm as the air's pressure has it; a pressure at the port is taken against the air at
@@ -152,7 +141,8 @@ function inBath(reading: BathReading, air: ThermistorJob['air'], path: string): 
       `${path}.temperature stands with ${bath === 'ice' ? 'ice' : 'boiling water'}, which knows its own; leave out the one or the other.`,
     );
   }
-  if (bath === 'ice') return known(0, temperatureUncertainty ?? ofIce);
+  if (bath === 'ice')
+    return known(iceBath.temperature, temperatureUncertainty ?? iceBath.uncertainty);
   if (bath === 'thermometer') {
     if (temperature !== undefined) return known(temperature, temperatureUncertainty);
     throw new InputError(
@@ -168,9 +158,8 @@ function inBath(reading: BathReading, air: ThermistorJob['air'], path: string): 
       'job.air is missing; water boils by the pressure of the air: give a barometer, an altimeter setting or the altitude.',
     );
   }
-  const { pressure, uncertainty } = stationPressure(air);
-  const perPascal = (boilingTemperature(pressure + 50) - boilingTemperature(pressure - 50)) / 100;
-  return known(boilingTemperature(pressure), temperatureUncertainty ?? uncertainty * perPascal);
+  const boiling = boilingBath(air);
+  return known(boiling.temperature, temperatureUncertainty ?? boiling.uncertainty);
 }
 
 function judgePorts(

@@ -8,7 +8,6 @@ import {
 } from '@truesweep/drawings';
 import { expectReadings, type JudgedReadings, type ReadingsJob } from '@truesweep/jobs';
 import {
-  cautions,
   judgedReadingWords,
   readingAdviceSentences,
   readingCheckRows,
@@ -17,39 +16,25 @@ import {
   readingUnsaidSentences,
   readingVerdictMeanings,
   reportWords,
-  scoreLabels,
   sensorKindLabels,
   stepWords,
   verdictLabels,
 } from '@truesweep/wording';
-import { filingRows } from './filingRows.js';
+import { ReportFrame } from './ReportFrame.js';
 import type { ReadingsReport, ReportedPumpDown } from './readingsReport.js';
 import { Table } from './Table.js';
 
 /** The report of single readings as it is read: verdict and reasons, readings beside their limits, the drawing, cautions, room for a signature. */
 export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }: ReadingsReport) {
-  const filed = filingRows(record);
   const { verdict } = judged.judgement;
   const [head = [], ...rows] = readingCheckRows(judged);
   return (
-    <main>
-      <header>
-        <p class="kind">{reportWords.readingsTitle}</p>
-        <h1>{job.title}</h1>
-        <p>
-          {reportWords.written} {writtenAt}
-        </p>
-        {filed.length > 0 && (
-          <dl class="filed">
-            {filed.map(([label, value]) => (
-              <div key={label}>
-                <dt>{label}</dt>
-                <dd>{value}</dd>
-              </div>
-            ))}
-          </dl>
-        )}
-      </header>
+    <ReportFrame
+      kind={reportWords.readingsTitle}
+      title={job.title}
+      writtenAt={writtenAt}
+      record={record}
+    >
       <section class="recording">
         <h2>
           {sensorKindLabels[judged.kind]}: {job.sensor.name}
@@ -76,20 +61,7 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
           </p>
         )}
       </section>
-      <section class="cautions">
-        <h2>{scoreLabels.cautions}</h2>
-        <ul>
-          {Object.values(cautions).map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      </section>
-      <p class="signature">
-        <span>{reportWords.examined}</span>
-        <span>{reportWords.date}</span>
-        <span>{reportWords.signature}</span>
-      </p>
-    </main>
+    </ReportFrame>
   );
 }
 

@@ -1,14 +1,12 @@
-import { writeAnyJob } from '@truesweep/jobs';
+import { type ReadingsJob, writeAnyJob } from '@truesweep/jobs';
 import { visibleText } from '@truesweep/wording';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { checkedReadings } from './checkedReadings.js';
 import { ReadingsPage } from './ReadingsPage.js';
 import type { ReadingsReport } from './readingsReport.js';
+import { jobId } from './readReadingsReport.js';
 import { htmlPage } from './reportHtml.js';
-
-/** Of the element that holds the job. */
-const jobId = 'truesweep-job';
 
 /**
  * A report of single readings as one HTML file that needs nothing else: no network, no scripts; it prints, and holds the job with its readings.
@@ -28,7 +26,19 @@ export function readingsReportHtml(report: ReadingsReport): string {
     checked.job.title,
     renderToString(h(ReadingsPage, checked)),
     jobId,
-    writeAnyJob(checked.job),
+    writeAnyJob(withAllReadings(checked)),
   );
   return visibleText(page, '\t\r\n');
+}
+
+/** The job with what was read from its pump-downs in the place of the recordings, which a report does not hold. */
+function withAllReadings({ job, judged, pumpDowns = [] }: ReadingsReport): ReadingsJob {
+  if (judged.kind !== 'pressure' || pumpDowns.length === 0) return job;
+  const { recordings: _, ...rest } = job as ReadingsJob & { readonly recordings?: unknown };
+  const readings = judged.readings.map(({ gauge, gaugeUncertainty, ...read }) => ({
+    ...read,
+    port: gauge === 0 ? 'open' : { pascals: gauge, reference: 'gauge' },
+    portUncertainty: gaugeUncertainty,
+  }));
+  return { ...rest, readings } as ReadingsJob;
 }

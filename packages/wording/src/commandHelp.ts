@@ -252,6 +252,15 @@ export function readingsInJobSentence(kind: string): string {
 }
 
 /**
+ * Refused: files beside a report of single readings, which holds them all.
+ *
+ * @example
+ * noFilesWithReadingsSentence.includes('holds its readings') // => true
+ */
+export const noFilesWithReadingsSentence =
+  'A report of single readings holds its readings; name no recordings beside it.';
+
+/**
  * Refused: a shell that no completion is written for.
  *
  * @example

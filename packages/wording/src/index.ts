@@ -41,6 +41,7 @@ export {
   commandHelp,
   giveRatingsSentence,
   intervalTakenSentence,
+  noFilesWithReadingsSentence,
   noJobSentence,
   notASizeSentence,
   nothingToScoreSentence,
@@ -246,6 +247,7 @@ export {
   shelfTroubleSentences,
   shelfWords,
 } from './shelfWords.js';
+export { type SoakEntry, soakAdvice, soakHints, soakLabels, soakWords } from './soakEntries.js';
 export {
   type OwnRecorderEntry,
   ownRecorderHints,

@@ -3,28 +3,19 @@ import {
   type CodeKind,
   codesOfReadings,
   formatMeasure,
-  type Judgement,
-  type PressureAdvice,
-  type PressureCheck,
+  type PressureJudgement,
   type PressureReading,
   type PressureUncertainty,
-  type PressureUnsaid,
-  type ThermistorAdvice,
-  type ThermistorCheck,
+  type ThermistorJudgement,
   type ThermistorReading,
   type ThermistorSource,
-  type ThermistorUnsaid,
-  type TwoStateAdvice,
-  type TwoStateCheck,
+  type TwoStateJudgement,
   type TwoStateReading,
   type TwoStateSource,
-  type TwoStateUnsaid,
   type Verdict,
-  type WindingAdvice,
-  type WindingCheck,
+  type WindingJudgement,
   type WindingReading,
   type WindingSource,
-  type WindingUnsaid,
 } from '@truesweep/core';
 import { outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
@@ -42,7 +33,7 @@ export type ReadingsOfKind =
       /** What the sensor is. */
       readonly kind: 'thermistor';
       /** What they say. */
-      readonly judgement: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
+      readonly judgement: ThermistorJudgement;
       /** The readings, in the order of the checks' places. */
       readonly readings: readonly ThermistorReading[];
     }
@@ -50,7 +41,7 @@ export type ReadingsOfKind =
       /** What the sensor is. */
       readonly kind: 'pressure';
       /** What they say. */
-      readonly judgement: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
+      readonly judgement: PressureJudgement;
       /** The readings, in the order of the checks' places. */
       readonly readings: readonly PressureReading[];
     }
@@ -58,7 +49,7 @@ export type ReadingsOfKind =
       /** What the sensor is. */
       readonly kind: 'two-state';
       /** What they say. */
-      readonly judgement: Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
+      readonly judgement: TwoStateJudgement;
       /** The readings, in the order of the checks' places. */
       readonly readings: readonly TwoStateReading[];
     }
@@ -66,7 +57,7 @@ export type ReadingsOfKind =
       /** What the sensor is. */
       readonly kind: 'winding';
       /** What they say. */
-      readonly judgement: Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
+      readonly judgement: WindingJudgement;
       /** The readings, in the order of the checks' places. */
       readonly readings: readonly WindingReading[];
     };

@@ -27,6 +27,7 @@ export {
 export { type LawEntry, lawHints, lawLabels, lawWords } from './lawEntries.js';
 export { type PortEntry, portHints, portLabels, portWords } from './portEntries.js';
 export { pressureAdvice, pressureUnsaid } from './pressureReadingWords.js';
+export { type SoakEntry, soakAdvice, soakHints, soakLabels, soakWords } from './soakEntries.js';
 export { type StateEntry, stateHints, stateLabels, stateWords } from './stateEntries.js';
 export { stepWords } from './stepWords.js';
 export {

@@ -1,9 +1,5 @@
 import type { Celsius, Kelvins } from '@truesweep/core';
-import {
-  boilingTemperature,
-  type StationPressure,
-  stationPressure,
-} from '@truesweep/core/atmosphere';
+import { boilingBath, iceBath } from '@truesweep/core/atmosphere';
 import { type ResistanceBand, resistanceBand } from '@truesweep/core/thermistor';
 import {
   type Judgement,
@@ -100,25 +96,9 @@ function pick(name: string, refusal: string | false | undefined) {
 }
 
 /** How warm boiling water is at the bench. */
-export interface Boiling {
-  readonly station: StationPressure;
-  readonly temperature: Celsius;
-  readonly uncertainty: Kelvins;
-}
+export type Boiling = ReturnType<typeof boilingBath>;
 
-function boilingOf(values: BathValues): Boiling {
-  const station = stationPressure(airOf(values));
-  const { pressure, uncertainty } = station;
-  const perPascal = (boilingTemperature(pressure + 50) - boilingTemperature(pressure - 50)) / 100;
-  return {
-    station,
-    temperature: boilingTemperature(pressure),
-    uncertainty: uncertainty * perPascal,
-  };
-}
-
-/** Half of the ±0.2 K that crushed ice in little water is good for (common practice, no source). */
-const ofIce: Kelvins = 0.1;
+const boilingOf = (values: BathValues): Boiling => boilingBath(airOf(values));
 
 /** What the readings of a thermistor say. */
 export interface JudgedBaths {
@@ -153,7 +133,7 @@ export function iceAndBoiling(values: BathValues): JudgedBaths {
           },
         ];
   const readings = [
-    ...read(0, ofIce, iceOhms),
+    ...read(iceBath.temperature, iceBath.uncertainty, iceOhms),
     ...read(roomTemperature, thermometer, roomOhms),
     ...(boiling
       ? read(boiling.temperature, boiling.uncertainty, hotOhms)

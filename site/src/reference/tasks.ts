@@ -302,7 +302,10 @@ export const libraries: readonly Library[] = [
             title: 'Pressure at the bench',
             sources: ['atmosphere/stationPressure', 'atmosphere/standardPressure'],
           },
-          { title: 'Boiling water', sources: ['atmosphere/boilingTemperature'] },
+          {
+            title: 'Ice and boiling water',
+            sources: ['atmosphere/bathTemperature', 'atmosphere/boilingTemperature'],
+          },
         ],
       },
       {
@@ -589,7 +592,12 @@ export const libraries: readonly Library[] = [
           { title: 'Write a report', sources: ['reportHtml', 'reportMarkdown', 'report'] },
           {
             title: 'Write a report of single readings',
-            sources: ['readingsReportHtml', 'readingsReportMarkdown', 'readingsReport'],
+            sources: [
+              'readingsReportHtml',
+              'readingsReportMarkdown',
+              'readingsReport',
+              'readReadingsReport',
+            ],
           },
           {
             title: 'Open a report again',
@@ -715,6 +723,7 @@ export const libraries: readonly Library[] = [
               'temperatureNowEntries',
               'airEntries',
               'bathEntries',
+              'soakEntries',
               'curveEntries',
               'portEntries',
               'coilEntries',

@@ -1,5 +1,6 @@
 import {
-  boilingTemperature,
+  boilingBath,
+  iceBath,
   judgePressure,
   judgeThermistor,
   type PressureSource,
@@ -23,21 +24,18 @@ interface Judged {
   readonly verdict: Verdict;
 }
 
-const air = (altitude: number, barometer?: { pressure: number; uncertainty: number }) => {
-  const source: PressureSource = barometer
-    ? { kind: 'barometer', ...barometer }
-    : { kind: 'altitude', altitude };
-  return stationPressure(source);
-};
+const airOf = (
+  altitude: number,
+  barometer?: { pressure: number; uncertainty: number },
+): PressureSource =>
+  barometer ? { kind: 'barometer', ...barometer } : { kind: 'altitude', altitude };
 
 /** As a person enters it: the bath's temperature by what it is, its uncertainty with what had to settle. */
 function judgeBath(one: ThermistorCase): Verdict {
-  const { pressure, uncertainty } = air(one.altitude, one.barometer);
-  const boiling = boilingTemperature(pressure);
-  const slope = boilingTemperature(pressure + 500) - boilingTemperature(pressure - 500);
+  const boiling = boilingBath(airOf(one.altitude, one.barometer));
   const known = {
-    ice: [0, 0.1],
-    boiling: [boiling, (slope * uncertainty) / 1000],
+    ice: [iceBath.temperature, iceBath.uncertainty],
+    boiling: [boiling.temperature, boiling.uncertainty],
   } as const;
   const readings = one.readings.map(
     ({ bath, shown, thermometer, unsettled, ohms, volts, meter }) => {
@@ -73,7 +71,7 @@ function judgeBath(one: ThermistorCase): Verdict {
 }
 
 function judgePump(one: PressureCase): Verdict {
-  const { pressure, uncertainty } = air(one.altitude, one.barometer);
+  const { pressure, uncertainty } = stationPressure(airOf(one.altitude, one.barometer));
   const { gain, offset, error, gauge, voltmeter } = one;
   const response = { kind: 'line', gain, offset, lowest: 10_000, highest: 115_000 } as const;
   return judgePressure(

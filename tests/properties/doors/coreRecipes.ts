@@ -486,6 +486,7 @@ export const coreRecipes: Recipes = {
       ];
     },
   },
+  boilingBath: { args: () => [{ kind: 'barometer', pressure: 101_000, uncertainty: 100 }] },
   boilingTemperature: { args: () => [101_325] },
   choosePullUp: { args: () => [law(), 0, 100, 5] },
   compareSoaked: {

@@ -18,7 +18,13 @@ import {
   type ReadingsJob,
 } from '@truesweep/jobs';
 import type { SoundOptions } from '@truesweep/recordings';
-import { type Report, readReport, reportHtml, type StoredReport } from '@truesweep/report';
+import {
+  type Report,
+  readingsReportHtml,
+  readReport,
+  reportHtml,
+  type StoredReport,
+} from '@truesweep/report';
 import { renderToString } from 'preact-render-to-string';
 import type { Recipes } from './recipe.js';
 
@@ -268,6 +274,8 @@ export const reportRecipes: Recipes = {
     open: 'a judgement is made anew of its job',
     weight: 0.3,
   },
+  isReadingsReport: { args: () => ['<p>'] },
+  readReadingsReport: { args: () => [readingsReportHtml(readingsReport()), 'a.html'], weight: 0.3 },
   readingsReportMarkdown: {
     args: () => [readingsReport()],
     open: 'a judgement is made anew of its job',

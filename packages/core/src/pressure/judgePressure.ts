@@ -55,6 +55,8 @@ export type PressureAdvice =
   | 'better-pump-gauge';
 /** What a pass doesn't say. */
 export type PressureUnsaid = 'plug-and-harness' | 'response-time' | 'hose' | 'other-temperatures';
+/** What its readings say. */
+export type PressureJudgement = Judgement<PressureCheck, PressureAdvice, PressureUnsaid>;
 
 /** Least pressure between the readings, as a part of the sensor's range, that shows a wrong gain (common practice, no source). */
 export const leastPumped = 0.25;
@@ -101,7 +103,7 @@ export function judgePressure(
   sensor: PressureSensor,
   bench: PressureBench,
   readings: readonly PressureReading[],
-): Judgement<PressureCheck, PressureAdvice, PressureUnsaid> {
+): PressureJudgement {
   checkPressureSensor(sensor, 'sensor');
   checkFields(bench, 'bench', benchRules);
   listOf(readingRules, 1, 1000)(readings, 'readings');
@@ -257,7 +259,7 @@ const better: Readonly<Record<PressureUncertainty, PressureAdvice>> = {
 };
 
 function adviceOf(
-  verdict: Judgement<PressureCheck, PressureAdvice, PressureUnsaid>['verdict'],
+  verdict: PressureJudgement['verdict'],
   checks: readonly PressureCheck[],
   { isFed, knowsError, hasOpen }: Record<'isFed' | 'knowsError' | 'hasOpen', boolean>,
 ): readonly PressureAdvice[] {

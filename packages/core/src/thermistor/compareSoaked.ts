@@ -26,11 +26,14 @@ export interface SoakThermometer {
   readonly uncertainty: Kelvins;
 }
 
+/** What to do after it. */
+export type SoakAdvice = 'refit' | 'read-thermometer' | 'replace-one' | 'replace-other';
+
 /** Two sensors that should show one temperature. */
 export interface SoakComparison
   extends Judgement<
     ReadingCheck<'difference' | 'one' | 'other', 'K', SoakSource>,
-    'refit' | 'read-thermometer' | 'replace-one' | 'replace-other',
+    SoakAdvice,
     'far-from-here'
   > {
   /** What the first shows, °C. */

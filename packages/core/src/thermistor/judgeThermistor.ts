@@ -75,6 +75,8 @@ export type ThermistorUnsaid =
   | 'response-time'
   | 'between-temperatures'
   | 'self-heating';
+/** What its readings say. */
+export type ThermistorJudgement = Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>;
 
 /** Fewest kelvins between the coldest and the hottest reading: one temperature can't show a wrong curve (common practice, no source). */
 export const farEnoughApart: Kelvins = 40;
@@ -127,7 +129,7 @@ export function judgeThermistor(
   sensor: ThermistorSensor,
   readings: readonly ThermistorReading[],
   readOn?: ReadOn,
-): Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid> {
+): ThermistorJudgement {
   checkFields(sensor, 'sensor', sensorRules);
   checkTolerances(sensor.law, sensor.tolerances, 'sensor.tolerances');
   listOf(readingRules, 1, 1000)(readings, 'readings');
@@ -274,7 +276,7 @@ const better: Readonly<Record<ThermistorSource, ThermistorAdvice>> = {
 };
 
 function adviceOf(
-  verdict: Judgement<ThermistorCheck, ThermistorAdvice, ThermistorUnsaid>['verdict'],
+  verdict: ThermistorJudgement['verdict'],
   checks: readonly ThermistorCheck[],
   knowsLimits: boolean,
   isElsewhere: boolean,

@@ -48,6 +48,8 @@ export type TwoStateUnsaid =
   | 'change-angle'
   /** Whether it answers to the other direction. */
   | 'other-way';
+/** What its readings say. */
+export type TwoStateJudgement = Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid>;
 
 const units = { volts: 'V', ratio: '1', ohms: 'Ω' } as const;
 
@@ -83,7 +85,7 @@ const adviceFor: Readonly<Record<TwoStateSource, TwoStateAdvice>> = {
 export function judgeTwoState(
   sensor: TwoStateSensor,
   readings: readonly TwoStateReading[],
-): Judgement<TwoStateCheck, TwoStateAdvice, TwoStateUnsaid> {
+): TwoStateJudgement {
   checkTwoStateSensor(sensor);
   listOf(readingRule(sensor.kind), 0, 1000)(readings, 'readings');
   const checks = [

@@ -48,6 +48,8 @@ export type WindingAdvice =
 
 /** What a right resistance does not say. */
 export type WindingUnsaid = 'magnet' | 'gap' | 'polarity' | 'shorted-turn';
+/** What its readings say. */
+export type WindingJudgement = Judgement<WindingCheck, WindingAdvice, WindingUnsaid>;
 
 /** No coil that has just run on a machine is hotter than this, °C: common practice, no source. */
 const hotCoil = 120;
@@ -92,7 +94,7 @@ const adviceFor: Readonly<Record<WindingSource, WindingAdvice>> = {
 export function judgeWinding(
   sensor: WindingLimits,
   readings: readonly WindingReading[],
-): Judgement<WindingCheck, WindingAdvice, WindingUnsaid> {
+): WindingJudgement {
   checkFields(sensor, 'sensor', limitRules);
   checkLimits(sensor, 'sensor');
   listOf(readingRules, 1, 1000)(readings, 'readings');
