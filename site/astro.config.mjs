@@ -11,6 +11,19 @@ const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
 
 export default defineConfig({
   vite: {
+    build: {
+      rolldownOptions: {
+        output: {
+          codeSplitting: {
+            // What nearly every form needs stands in two files: many small ones compress badly, and each is asked for by itself.
+            groups: [
+              { name: 'preact', test: /node_modules\/\.pnpm\/(preact@|@astrojs\+preact)/ },
+              { name: 'base', minShareCount: 19 },
+            ],
+          },
+        },
+      },
+    },
     // In modules, so that a worker too loads what it seldom needs only then.
     worker: { format: 'es' },
     resolve: {

@@ -1,22 +1,40 @@
 import {
+  boilingTemperature,
   type Circuit,
   carryToBench,
   carryToVehicle,
   chooseBenchLoad,
   chooseLimiter,
   closedSetting,
+  coilCurrent,
   dirtEffect,
+  dividerVolts,
   findPins,
+  fitThermistor,
   formatQuantity,
+  judgePressure,
+  judgeThermistor,
+  judgeTwoState,
+  judgeWinding,
+  locateCodeFault,
+  pressureRatio,
   type QuantityUnit,
+  recognisePotentiometer,
+  resistanceAtTemperature,
+  resistanceBand,
   supplyAndGroundDrop,
   wrongConnections,
 } from '@truesweep/core';
 import {
   closedSettingSentences,
+  codeWords,
   connectionRows,
+  contactlessWords,
   limiterAdviceSentences,
+  outcomeLabels,
   pinFindingSentences,
+  readingVerdictMeanings,
+  thermistorAdvice,
 } from '@truesweep/wording';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
@@ -125,7 +143,214 @@ const dirt = (isChanged: boolean) => {
   };
 };
 
+/** The coolant sensor that stands in the forms first. */
+const coolant = {
+  kind: 'table',
+  rows: (
+    [
+      [0, 5500, 6800],
+      [20, 2300, 2800],
+      [40, 1070, 1300],
+      [60, 540, 645],
+      [80, 290, 345],
+      [110, 127, 151],
+    ] as const
+  ).map(([temperature, low, high]) => ({ temperature, ohms: Math.sqrt(low * high), low, high })),
+} as const;
+
+const nowOf = (isChanged: boolean) => {
+  const ohms = resistanceBand(coolant, isChanged ? 60 : 21.5);
+  const volts = (of: number) => dividerVolts({ supply: 5, pullUp: 1000 }, of);
+  return { ohms, low: volts(ohms.low), high: volts(ohms.high) };
+};
+
+const baths = (isChanged: boolean) => {
+  const pressure = 100_900;
+  const perPascal = (boilingTemperature(pressure + 50) - boilingTemperature(pressure - 50)) / 100;
+  const ice = isChanged ? 9000 : 6240;
+  return judgeThermistor({ law: coolant }, [
+    { temperature: 0, temperatureUncertainty: 0.1, ohms: ice, uncertainty: 0.005 * ice },
+    {
+      temperature: boilingTemperature(pressure),
+      temperatureUncertainty: 100 * perPascal,
+      ohms: 184,
+      uncertainty: 0.005 * 184,
+    },
+  ]);
+};
+
+const fitted = (isChanged: boolean) =>
+  fitThermistor(
+    [
+      [0, 6020],
+      [21.5, 2310],
+      [48, isChanged ? 1000 : 845],
+      [71, 393],
+      [99.4, 176],
+    ].map(([temperature = 0, ohms = 0]) => ({ temperature, ohms, uncertainty: 0.3 })),
+  );
+
+const manifold = {
+  reference: 'absolute',
+  response: {
+    kind: 'table',
+    rows: [
+      { pressure: 15_000, ratio: 0.235 / 5 },
+      { pressure: 115_000, ratio: 4.635 / 5 },
+    ],
+  },
+  error: 2000,
+  supply: { low: 4.75, high: 5.25 },
+} as const;
+
+const inchOfMercury = 13_595.1 * 9.80665 * 0.0254;
+const port = (isChanged: boolean) => {
+  const read = { supply: 5.02, uncertainty: 0.004 };
+  return judgePressure(manifold, { station: 100_900, stationUncertainty: 100 }, [
+    { ...read, gauge: 0, gaugeUncertainty: 0, volts: isChanged ? 3.5 : 4.03 },
+    { ...read, gauge: -10 * inchOfMercury, gaugeUncertainty: 400, volts: 2.53 },
+    { ...read, gauge: -18 * inchOfMercury, gaugeUncertainty: 400, volts: 1.31 },
+  ]);
+};
+
+const crank = (isChanged: boolean) => {
+  const ohms = isChanged ? 1250 : 1012;
+  return {
+    judged: judgeWinding({ low: 765, high: 935 }, [
+      {
+        ohms,
+        uncertainty: 0.003 * ohms,
+        leads: 0.2,
+        temperature: 68,
+        temperatureUncertainty: 3,
+      },
+    ]),
+    current: coilCurrent({ ohms: ohms - 0.2, at: 68, volts: 12, temperature: 68 }),
+  };
+};
+
+const leaning = (isChanged: boolean) => {
+  const read = { uncertainty: 0.01 };
+  return judgeTwoState(
+    {
+      kind: 'volts',
+      rest: { low: 0.4, high: 1.4 },
+      operated: { low: 3.6, high: 4.4 },
+      latched: true,
+      bothWays: true,
+      changesBetween: { low: 55, high: 75 },
+    },
+    [
+      { ...read, state: 'rest', value: 0.98 },
+      { ...read, state: 'operated', value: 4.02, changedAt: 66, angleUncertainty: 2 },
+      { ...read, state: 'operated-other-way', value: isChanged ? 1.01 : 4.05 },
+      { ...read, state: 'back-at-rest', value: 4.02 },
+      { ...read, state: 'key-cycled', value: 0.98 },
+    ],
+  );
+};
+
+const terminals = (isChanged: boolean) =>
+  recognisePotentiometer({
+    endToEnd: 5000,
+    endToEndReversed: isChanged ? 8000 : 5000,
+    oneToWiper: 900,
+    otherToWiper: 4200,
+    moved: { oneToWiper: 3900, otherToWiper: 1200 },
+  });
+
 const calculators: readonly Calculator[] = [
+  {
+    path: 'temperature-now',
+    table: 'rows',
+    changed: ['now', '140 °F'],
+    bad: ['now', '20', /no unit; write .* 68.°F/],
+    said: (isChanged) => {
+      const { ohms, low, high } = nowOf(isChanged);
+      return [
+        ...[ohms.low, ohms.high].map((one) => text(one, 'Ω')),
+        text(low, 'V'),
+        text(high, 'V'),
+      ];
+    },
+    cells: (isChanged) => [text(nowOf(isChanged).ohms.nominal, 'Ω')],
+  },
+  {
+    path: 'ice-and-boiling',
+    table: 'checks',
+    changed: ['iceOhms', '9k'],
+    bad: ['barometer', '1009', /no unit/],
+    said: (isChanged) => {
+      const { verdict, advice } = baths(isChanged);
+      return [readingVerdictMeanings[verdict], ...advice.map((code) => thermistorAdvice[code])];
+    },
+    cells: (isChanged) => baths(isChanged).checks.map(({ outcome }) => outcomeLabels[outcome]),
+  },
+  {
+    path: 'fit-a-curve',
+    table: 'law',
+    changed: ['ohms3', '1k'],
+    bad: ['ohms3', '3k', /point 3 is warmer/],
+    said: (isChanged) => {
+      const { chiSquare = 0, outlier } = fitted(isChanged);
+      return [chiSquare.toPrecision(2), ...(outlier ? [`Point ${outlier.point + 1}`] : [])];
+    },
+    cells: (isChanged) => {
+      const { law } = fitted(isChanged);
+      if (law.kind !== 'steinhart-hart') throw new Error('must be fitted');
+      return [law.a, law.b, law.c].map((one) => one.toExponential(6));
+    },
+  },
+  {
+    path: 'pressure-sensor',
+    table: 'expected',
+    changed: ['openVolts', '3.5'],
+    bad: ['pump1', '18 inHg', /gauge or absolute/],
+    said: (isChanged) => {
+      const { low, high } = pressureRatio(manifold, 100_900);
+      return [
+        readingVerdictMeanings[port(isChanged).verdict],
+        ...[low, high].map((ratio) => text(5.02 * ratio, 'V')),
+      ];
+    },
+    cells: () => {
+      const { low, nominal, high } = pressureRatio(manifold, 100_900 - 18 * inchOfMercury);
+      return [low, nominal, high].map((ratio) => text(5.02 * ratio, 'V'));
+    },
+  },
+  {
+    path: 'coil',
+    table: 'temperatures',
+    changed: ['coilOhms', '1250'],
+    bad: ['coilTemperature', '68', /no unit/],
+    said: (isChanged) => {
+      const { judged, current } = crank(isChanged);
+      return [readingVerdictMeanings[judged.verdict], text(current.amps, 'A')];
+    },
+    cells: () => [765, 935].map((ohms) => text(resistanceAtTemperature({ ohms }, 80), 'Ω')),
+  },
+  {
+    path: 'two-states',
+    table: 'checks',
+    changed: ['otherWay', '1010 mV'],
+    bad: ['atRest', '5', /no reading; write volts or ohms/],
+    said: (isChanged) => [readingVerdictMeanings[leaning(isChanged).verdict]],
+    cells: (isChanged) => leaning(isChanged).checks.map(({ outcome }) => outcomeLabels[outcome]),
+  },
+  {
+    path: 'potentiometer-or-not',
+    table: 'parts',
+    changed: ['endToEndReversed', '8k'],
+    bad: ['endToEnd', '-5', /0.Ω to 1.GΩ/],
+    said: (isChanged) => {
+      const { conclusion, reasons } = terminals(isChanged);
+      return [
+        contactlessWords.conclusions[conclusion],
+        ...reasons.map((reason) => contactlessWords.reasons[reason]),
+      ];
+    },
+    cells: (isChanged) => [text(isChanged ? 3000 : 0, 'Ω')],
+  },
   {
     path: 'plan-the-hook-up',
     table: 'connections',
@@ -310,4 +535,41 @@ test('on paper there is room for what is read, and no button', async () => {
   expect(await page.locator('.bench-sheet tbody tr').count()).toBe(2);
   for (const gone of ['.keep', 'header.header', '.hint'])
     expect(await page.locator(gone).first().isVisible(), gone).toBe(false);
+});
+
+test('a trouble code is told with the sensor plugged in, and by itself with the sensor unplugged', async () => {
+  const { page, complaints } = await openPage(browser, 'calculators/trouble-code/');
+  const answer = page.locator('.readings .answer');
+  for (const [code, unplugged, bridged] of [
+    ['P0118', 'high', undefined],
+    ['P0118', 'high', 'low'],
+    ['P0117', 'high', undefined],
+    ['P0117', 'low', undefined],
+    ['P0112', undefined, undefined],
+  ] as const) {
+    await page.selectOption('#entry-code', code);
+    await page.selectOption('#entry-unplugged', unplugged ?? '');
+    await page.selectOption('#entry-bridged', bridged ?? '');
+    const { conclusion, because, next } = locateCodeFault({
+      code,
+      ...(unplugged && { unplugged }),
+      ...(bridged && { bridged }),
+    });
+    const said = [
+      codeWords.conclusions[conclusion],
+      codeWords.reasons[because],
+      next ? codeWords.steps[next] : code,
+      code,
+    ];
+    for (const part of said) await expect.poll(() => answer.textContent()).toContain(part);
+  }
+  // A page that gives the code of hot or shorted a limit of high volts has it swapped.
+  await page.getByText(codeWords.page).click();
+  await page.fill('#entry-limitVolts', '4.8 V');
+  await expect.poll(() => answer.textContent()).toContain(codeWords.comparisons.swapped('P0113'));
+  await page.selectOption('#entry-pull', 'up');
+  await expect
+    .poll(() => page.locator('#refusal-pull').textContent())
+    .toBe(codeWords.notThermistor);
+  expect(complaints).toEqual([]);
 });

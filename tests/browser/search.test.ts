@@ -51,6 +51,19 @@ const searches = [
   ['sample rate', 'how-to/record-a-sweep/'],
   ['offline', 'how-to/work-without-a-connection/'],
   ['safety', 'cautions/'],
+  ['coolant sensor', 'calculators/temperature-now/'],
+  ['IAT', 'calculators/temperature-now/'],
+  ['NTC', 'calculators/temperature-now/'],
+  ['ice bath', 'calculators/ice-and-boiling/'],
+  ['Steinhart-Hart', 'calculators/fit-a-curve/'],
+  ['MAP sensor', 'calculators/pressure-sensor/'],
+  ['vacuum pump', 'calculators/pressure-sensor/'],
+  ['crank sensor', 'calculators/coil/'],
+  ['injector', 'calculators/coil/'],
+  ['tip-over', 'calculators/two-states/'],
+  ['side stand', 'calculators/two-states/'],
+  ['Hall sensor', 'calculators/potentiometer-or-not/'],
+  ['P0118', 'calculators/trouble-code/'],
 ] as const;
 
 test('words of the bench lead to guides, calculators and concepts first, never to the library', async () => {

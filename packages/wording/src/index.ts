@@ -275,7 +275,6 @@ export { visibleText } from './visibleText.js';
 export {
   type BenchKind,
   benchKindLabels,
-  benchKindSentences,
   goesOnSentence,
   type RefitAnswer,
   type RefitEntry,

@@ -58,7 +58,6 @@ export {
 export {
   type BenchKind,
   benchKindLabels,
-  benchKindSentences,
   goesOnSentence,
   type RefitAnswer,
   type RefitEntry,

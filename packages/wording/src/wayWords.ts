@@ -96,23 +96,6 @@ export const benchKindLabels: Readonly<Record<BenchKind, string>> = {
   contactless: 'A contactless position sensor: Hall or inductive',
 };
 
-/**
- * What follows from what lies on the bench.
- *
- * @example
- * benchKindSentences.throttle // => 'The steps that follow are for it.'
- */
-export const benchKindSentences: Readonly<Record<BenchKind, string>> = {
-  throttle: 'The steps that follow are for it.',
-  temperature:
-    'It is judged by single readings: in ice, in boiling water, or beside a thermometer.',
-  pressure: 'It is judged with its port open and under a hand pump, beside the air’s own pressure.',
-  'two-state': 'It is judged in each of its states, with its latch and both leans.',
-  winding: 'It is judged by its ohms at the temperature that it has.',
-  contactless:
-    'It is no potentiometer, and these steps are not for it: an active part sits between its terminals, so that ohms mean nothing, and a limiting resistor starves it. Its ohms change when the meter’s leads are changed over, or it is open both ways. The machine’s service manual says how it is tested.',
-};
-
 /** What is done while the recorder runs. */
 export type SweepTask =
   | 'rest'
@@ -231,13 +214,16 @@ export const refitOutcomeLabels: Readonly<Record<RefitOutcome, string>> = {
 export const wayWords = {
   steps: 'Steps',
   bench: 'On the bench',
-  leadOn: 'Its pages',
-  iceAndBoiling: 'Is this temperature sensor sound?',
-  temperatureNow: 'What must this temperature sensor read now?',
-  fitCurve: 'Which curve do my readings make?',
-  pressureSensor: 'Is this pressure sensor sound?',
-  twoStates: 'Is this switch right in both states?',
-  coil: 'Is this coil right at its temperature?',
+  forThrottle: 'The steps that follow are for it.',
+  byReadings: 'It is judged by single readings:',
+  contactless:
+    'It is no potentiometer, and these steps are not for it: an active part sits between its terminals, so that ohms mean nothing, and a limiting resistor starves it. Its ohms change when the meter’s leads are changed over.',
+  iceAndBoiling: 'In ice and boiling water',
+  temperatureNow: 'What it must read now',
+  fitCurve: 'Fit a curve',
+  pressureSensor: 'Port open and pumped',
+  twoStates: 'In both states',
+  coil: 'At its temperature',
   potentiometerOrNot: 'Is it a potentiometer?',
   stepOf: (number: number, count: number): string => say`Step ${number} of ${count}`,
   allSteps: 'all steps',

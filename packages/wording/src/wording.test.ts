@@ -154,7 +154,6 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   recorderLabels: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   recorderHints: ['wording/src/checkSweepWords.ts', 'RecorderEntry'],
   benchKindLabels: ['wording/src/wayWords.ts', 'BenchKind'],
-  benchKindSentences: ['wording/src/wayWords.ts', 'BenchKind'],
   wayStepLabels: ['wording/src/wayWords.ts', 'WayStep'],
   wayStepTasks: ['wording/src/wayWords.ts', 'WayStep'],
   sweepTaskLabels: ['wording/src/wayWords.ts', 'SweepTask'],

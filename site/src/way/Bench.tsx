@@ -1,26 +1,30 @@
-import { type BenchKind, benchKindLabels, benchKindSentences, wayWords } from '@truesweep/wording';
+import { type BenchKind, benchKindLabels, wayWords } from '@truesweep/wording';
 import { benchKinds, type Way } from './way.js';
 import type { WayStore } from './wayStore.js';
 
-/** The pages of each kind of sensor that has some of its own, from the way's page. */
-const pages: Readonly<
-  Partial<Record<BenchKind, readonly (readonly [path: string, title: string])[]>>
-> = {
+type Page = readonly [name: string, title: string];
+
+/** The calculators of each kind that has some of its own. */
+const pages: Readonly<Partial<Record<BenchKind, readonly Page[]>>> = {
   temperature: [
-    ['../calculators/ice-and-boiling/', wayWords.iceAndBoiling],
-    ['../calculators/temperature-now/', wayWords.temperatureNow],
-    ['../calculators/fit-a-curve/', wayWords.fitCurve],
+    ['ice-and-boiling', wayWords.iceAndBoiling],
+    ['temperature-now', wayWords.temperatureNow],
+    ['fit-a-curve', wayWords.fitCurve],
   ],
-  pressure: [['../calculators/pressure-sensor/', wayWords.pressureSensor]],
-  'two-state': [['../calculators/two-states/', wayWords.twoStates]],
-  winding: [['../calculators/coil/', wayWords.coil]],
-  contactless: [['../calculators/potentiometer-or-not/', wayWords.potentiometerOrNot]],
+  pressure: [['pressure-sensor', wayWords.pressureSensor]],
+  'two-state': [['two-states', wayWords.twoStates]],
+  winding: [['coil', wayWords.coil]],
+  contactless: [['potentiometer-or-not', wayWords.potentiometerOrNot]],
+};
+
+const said: Readonly<Partial<Record<BenchKind, string>>> = {
+  throttle: wayWords.forThrottle,
+  contactless: wayWords.contactless,
 };
 
 /** What lies on the bench: the throttle's potentiometer goes on, the others have pages of their own. */
 export function Bench(props: { readonly store: WayStore | undefined; readonly way: Way }) {
   const { store, way } = props;
-  const links = pages[way.bench];
   return (
     <>
       <fieldset class="ticks">
@@ -30,7 +34,6 @@ export function Bench(props: { readonly store: WayStore | undefined; readonly wa
             <input
               type="radio"
               name="bench"
-              value={kind}
               checked={way.bench === kind}
               onChange={() => store?.change((before) => ({ ...before, bench: kind }))}
             />{' '}
@@ -39,19 +42,15 @@ export function Bench(props: { readonly store: WayStore | undefined; readonly wa
         ))}
       </fieldset>
       <div role="status">
-        <p>{benchKindSentences[way.bench]}</p>
+        <p>{said[way.bench] ?? wayWords.byReadings}</p>
+        <ul>
+          {pages[way.bench]?.map(([name, title]) => (
+            <li key={name}>
+              <a href={`../calculators/${name}/`}>{title}</a>
+            </li>
+          ))}
+        </ul>
       </div>
-      {links && (
-        <nav class="bench-pages" aria-label={wayWords.leadOn}>
-          <ul>
-            {links.map(([path, title]) => (
-              <li key={path}>
-                <a href={path}>{title}</a>
-              </li>
-            ))}
-          </ul>
-        </nav>
-      )}
     </>
   );
 }
