@@ -14,7 +14,7 @@ const heaviest: Readonly<Record<string, number>> = {
   '@truesweep/core': 1030,
   '@truesweep/cli': 105,
   '@truesweep/drawings': 178,
-  '@truesweep/jobs': 115,
+  '@truesweep/jobs': 138,
   '@truesweep/recordings': 135,
   '@truesweep/report': 90,
   '@truesweep/wording': 310,
