@@ -11,13 +11,13 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 860,
-  '@truesweep/cli': 88,
-  '@truesweep/drawings': 152,
-  '@truesweep/jobs': 85,
+  '@truesweep/core': 1030,
+  '@truesweep/cli': 105,
+  '@truesweep/drawings': 178,
+  '@truesweep/jobs': 138,
   '@truesweep/recordings': 135,
-  '@truesweep/report': 69,
-  '@truesweep/wording': 219,
+  '@truesweep/report': 90,
+  '@truesweep/wording': 310,
 };
 
 describe.each(names)('the tarball of %s', (name) => {

@@ -2,8 +2,11 @@ import { dirname, join } from 'node:path';
 import {
   type HeldStep,
   InputError,
+  leakOfStep,
+  type Seconds,
   type Sweep,
   type SwitchBounce,
+  stationPressure,
   switchBounce,
 } from '@truesweep/core';
 import {
@@ -12,6 +15,7 @@ import {
   type JudgedReadings,
   judgeReadings,
   type PortReading,
+  type PressureJob,
   type PumpDown,
   type ReadingsJob,
   readJobPieces,
@@ -28,18 +32,26 @@ export interface JudgedJob {
   readonly sensor: string;
   readonly judged: JudgedReadings;
   /** The held steps of recorded pump-downs, by their files; empty where there are none. */
-  readonly pumpDowns: readonly { readonly file: string; readonly steps: readonly HeldStep[] }[];
+  readonly pumpDowns: readonly {
+    readonly file: string;
+    readonly steps: readonly HeldStep[];
+    /** How fast the deepest step leaks: the time in which its vacuum falls to 37 %, s; 1e18 where it holds, left out where nothing was pumped. */
+    readonly leak?: Seconds;
+  }[];
   /** How a recorded switch changed, by the files; empty where there are none. */
   readonly bounces: readonly { readonly file: string; readonly bounce: SwitchBounce }[];
 }
 
+interface Recorded {
+  readonly file: string;
+  readonly sweep: Sweep;
+  readonly steps: readonly HeldStep[];
+  readonly leak: Seconds | undefined;
+}
+
 /** The same with the samples of the pump-downs. */
 export interface JudgedWithSamples extends JudgedJob {
-  readonly recorded: readonly {
-    readonly file: string;
-    readonly sweep: Sweep;
-    readonly steps: readonly HeldStep[];
-  }[];
+  readonly recorded: readonly Recorded[];
 }
 
 /** Judges a job's readings with the steps of its recorded pump-downs. */
@@ -49,7 +61,7 @@ export async function judgedJob(
   bounds: InputBounds,
 ): Promise<JudgedWithSamples> {
   const more: PortReading[] = [];
-  const recorded: { file: string; sweep: Sweep; steps: readonly HeldStep[] }[] = [];
+  const recorded: Recorded[] = [];
   const recordings = job.sensor.kind === 'pressure' && 'recordings' in job ? job.recordings : [];
   for (const told of (recordings ?? []) as readonly PumpDown[]) {
     const file = join(dirname(jobPath), told.file);
@@ -63,7 +75,7 @@ export async function judgedJob(
       return { sweep, ...readPumpDown(sweep, { ...told, file }) };
     });
     more.push(...readings);
-    recorded.push({ file, sweep, steps });
+    recorded.push({ file, sweep, steps, leak: leakOf(job as PressureJob, readings, steps) });
   }
   const bounces: { file: string; bounce: SwitchBounce }[] = [];
   const switches = job.sensor.kind === 'two-state' && 'recordings' in job ? job.recordings : [];
@@ -84,10 +96,32 @@ export async function judgedJob(
     title: job.title,
     sensor: job.sensor.name,
     judged: judgeReadings(job, more),
-    pumpDowns: recorded.map(({ file, steps }) => ({ file, steps })),
+    pumpDowns: recorded.map(({ file, steps, leak }) => ({
+      file,
+      steps,
+      ...(leak !== undefined && { leak }),
+    })),
     bounces,
     recorded,
   };
+}
+
+/** How fast the deepest step of a pump-down leaks. */
+function leakOf(
+  { sensor, air }: PressureJob,
+  readings: readonly PortReading[],
+  steps: readonly HeldStep[],
+): Seconds | undefined {
+  const { kind: _, name: __, ...described } = sensor;
+  const station = stationPressure(air).pressure;
+  const depths = readings.map(({ port }) =>
+    port === 'open' ? 0 : port.pascals - (port.reference === 'absolute' ? station : 0),
+  );
+  const gauge = Math.min(...depths);
+  const deepest = depths.indexOf(gauge);
+  if (!(gauge < 0)) return undefined;
+  const { supply } = readings[deepest]!;
+  return leakOfStep(described, { gauge, station, supply }, steps[deepest]!);
 }
 
 /** How a pump-down is read doesn't rest on a hook-up: the least that a reader of recordings asks for. */

@@ -38,11 +38,11 @@ export function printReadings({
     '',
     table(head, rows, ['left', 'right', 'right', 'left']),
     '',
-    ...pumpDowns.flatMap(({ file, steps }) => [
-      ...labelled(
-        file,
-        steps.map((step) => stepWords.held(step)),
-      ),
+    ...pumpDowns.flatMap(({ file, steps, leak }) => [
+      ...labelled(file, [
+        ...steps.map((step) => stepWords.held(step)),
+        ...(leak === undefined ? [] : [stepWords.leaks(leak)]),
+      ]),
       '',
     ]),
     ...bounces.flatMap(({ file, bounce }) => [...labelled(file, bounceSentences(bounce)), '']),

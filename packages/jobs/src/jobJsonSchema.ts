@@ -2,6 +2,7 @@ import { type JsonSchema, toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { jobSchema } from './jobSchema.js';
 import { readingsSchemas } from './readingsJobSchema.js';
+import { sharedDefinitions } from './sharedDefinitions.js';
 
 /**
  * The definition of a job's file in JSON Schema, made from the schema that jobs are read with: what the one takes the other takes. It says
@@ -19,5 +20,6 @@ export function jobJsonSchema(): JsonSchema {
       return type === 'custom' || type === 'unknown' ? {} : undefined;
     },
   });
-  return { ...($schema && { $schema }), title: 'A truesweep job, version 3', ...definition };
+  const title = 'A truesweep job, version 3';
+  return sharedDefinitions({ ...($schema && { $schema }), title, ...definition });
 }

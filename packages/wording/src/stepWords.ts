@@ -19,4 +19,9 @@ export const stepWords = {
       });
       return say`Held from ${numbers[0]!} to ${numbers[1]!} ${unit} at ${volts!}, drifting by ${drift!} in a second.`;
     }),
+  leaks: (tau: number): string => {
+    if (tau === Number.POSITIVE_INFINITY) return 'The vacuum held.';
+    const { numbers, unit } = formatAlike([tau], 's');
+    return say`At that rate the vacuum falls to 37 % in ${numbers[0]!} ${unit}: how tight pump, hose and sensor are together. No source was found for a limit.`;
+  },
 } as const;

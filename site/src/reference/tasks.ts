@@ -286,7 +286,10 @@ export const libraries: readonly Library[] = [
               'pressure/shownPressure',
             ],
           },
-          { title: 'Under a pump', sources: ['pressure/heldSteps', 'pressure/leakTime'] },
+          {
+            title: 'Under a pump',
+            sources: ['pressure/heldSteps', 'pressure/leakTime', 'pressure/leakOfStep'],
+          },
         ],
       },
       {

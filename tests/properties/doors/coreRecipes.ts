@@ -544,6 +544,14 @@ export const coreRecipes: Recipes = {
     ],
     infinite: 'a meter that showed over-range',
   },
+  leakOfStep: {
+    args: () => [
+      pressureSensor(),
+      { gauge: -60_000, station: 96_000, supply: 5 },
+      { start: 0, end: 30, volts: 1.4, uncertainty: 0.001, drift: 0.0045 },
+    ],
+    infinite: 'nothing leaks',
+  },
   leakTime: {
     args: () => [
       [

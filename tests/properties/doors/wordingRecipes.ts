@@ -95,6 +95,7 @@ export const wordingRecipes: Recipes = {
   'expectedWords.atLeast': ofTexts('1 V'),
   'expectedWords.atMost': ofTexts('1 V'),
   readingsInJobSentence: ofTexts('winding'),
+  'stepWords.leaks': of(585),
   'stepWords.held': of({ start: 0, end: 4, volts: 2.5, uncertainty: 0.001, drift: 0.0004 }),
   bounceSentences: of({
     begins: 'low',
