@@ -19,6 +19,7 @@ export default defineConfig({
             groups: [
               { name: 'preact', test: /node_modules\/\.pnpm\/(preact@|@astrojs\+preact)/ },
               { name: 'base', minShareCount: 19 },
+              { name: 'circuit', test: /core\/src\/(circuit|expectation)/, minShareCount: 5 },
             ],
           },
         },

@@ -158,7 +158,7 @@ test('what is no potentiometer of a throttle leads to its own pages, and stays c
   for (const [kind, calculator, title] of [
     ['A temperature sensor', 'ice-and-boiling', 'In ice and boiling water'],
     ['A pressure sensor', 'pressure-sensor', 'Port open and pumped'],
-    ['A switch of two states', 'two-states', 'In both states'],
+    ['A switch', 'two-states', 'In both states'],
     ['A coil', 'coil', 'At its temperature'],
   ] as const) {
     await page.getByRole('radio', { name: kind }).check();
@@ -176,10 +176,10 @@ test('what is no potentiometer of a throttle leads to its own pages, and stays c
 
 test('a contactless sensor is refused as a potentiometer, with the reason and how it is told', async () => {
   const { page } = await openPage(browser, path);
-  await page.getByRole('radio', { name: 'contactless' }).check();
+  await page.getByRole('radio', { name: 'Hall or inductive' }).check();
   const said = page.locator('.way [role=status]').last();
   await expect.poll(() => said.textContent()).toMatch(/no potentiometer/);
-  expect(await said.textContent()).toMatch(/starves it.*leads are changed over/s);
+  expect(await said.textContent()).toMatch(/leads are changed over.*starves it/s);
   expect(await page.locator('.way .onward .main').count()).toBe(0);
   expect(await page.getByRole('link', { name: 'Is it a potentiometer?' }).count()).toBe(1);
 });

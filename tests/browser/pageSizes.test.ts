@@ -43,9 +43,9 @@ test.each(bounds)(
 test('the whole site is no larger than it holds', () => {
   const megabytes = files.reduce((sum, path) => sum + sizeOf(path), 0) / 1024;
   console.log(
-    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 5, goal: at most 25)`,
+    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 6, goal: at most 25)`,
   );
-  expect(megabytes).toBeLessThanOrEqual(5);
+  expect(megabytes).toBeLessThanOrEqual(6);
 });
 
 test('a page lists the pages of its own group of the sidebar, and of the others the front only', () => {

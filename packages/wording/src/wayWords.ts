@@ -39,7 +39,7 @@ export const wayStepLabels: Readonly<Record<WayStep, string>> = {
  * wayStepTasks.terminals.startsWith('Unplug the sensor') // => true
  */
 export const wayStepTasks: Readonly<Record<WayStep, string>> = {
-  bench: 'Look at what it does on the machine, and at the wiring diagram. Which is it?',
+  bench: 'The wiring diagram tells. Which is it?',
   terminals:
     'Unplug the sensor. Call its terminals A, B and C as they lie. With the throttle closed, what does the ohmmeter read between each two?',
   'terminals-open': 'Hold the throttle open at its stop. What does the ohmmeter read now?',
@@ -88,12 +88,12 @@ export type BenchKind =
  * benchKindLabels.winding // => 'A coil: crank sensor, injector, ignition'
  */
 export const benchKindLabels: Readonly<Record<BenchKind, string>> = {
-  throttle: 'A throttle’s potentiometer: three terminals, a wiper on a track',
-  temperature: 'A temperature sensor: two terminals, less ohms when warm',
-  pressure: 'A pressure sensor: three terminals and a port',
-  'two-state': 'A switch of two states: lean angle, side stand, neutral',
+  throttle: 'A throttle’s potentiometer',
+  temperature: 'A temperature sensor',
+  pressure: 'A pressure sensor',
+  'two-state': 'A switch: lean angle, side stand',
   winding: 'A coil: crank sensor, injector, ignition',
-  contactless: 'A contactless position sensor: Hall or inductive',
+  contactless: 'A Hall or inductive position sensor',
 };
 
 /** What is done while the recorder runs. */
@@ -217,7 +217,7 @@ export const wayWords = {
   forThrottle: 'The steps that follow are for it.',
   byReadings: 'It is judged by single readings:',
   contactless:
-    'It is no potentiometer, and these steps are not for it: an active part sits between its terminals, so that ohms mean nothing, and a limiting resistor starves it. Its ohms change when the meter’s leads are changed over.',
+    'It is no potentiometer: an active part sits between its terminals. Its ohms mean nothing and change when the meter’s leads are changed over, and a limiting resistor starves it.',
   iceAndBoiling: 'In ice and boiling water',
   temperatureNow: 'What it must read now',
   fitCurve: 'Fit a curve',
