@@ -116,7 +116,7 @@ export default defineConfig({
             { slug: 'formulas/uncertainty', label: 'Windows and uncertainty' },
             { slug: 'formulas/instruments', label: 'Instruments and recordings' },
             { slug: 'formulas/vehicle', label: 'Vehicle and shape' },
-            { slug: 'formulas/other-sensors', label: 'The other sensors' },
+            { slug: 'formulas/sensors', label: 'The other sensors' },
           ],
         },
         {

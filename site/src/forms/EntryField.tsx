@@ -9,9 +9,11 @@ export function EntryField(props: {
   readonly entry: Entry;
   readonly text: string;
   readonly refusal: string | undefined;
+  /** Whether it is one of several in a row. */
+  readonly isInRow?: boolean;
   readonly onText: (text: string) => void;
 }) {
-  const { name, label, hint, entry, text, refusal, onText } = props;
+  const { name, label, hint, entry, text, refusal, isInRow, onText } = props;
   return (
     <div class={entry.unit === 'text' || entry.unit === 'choice' ? 'entry text' : 'entry'}>
       <label for={`entry-${name}`}>{label}</label>
@@ -47,7 +49,7 @@ export function EntryField(props: {
           {refusal}
         </p>
       )}
-      <p class="hint" id={`hint-${name}`}>
+      <p class={isInRow ? 'hint sr-only' : 'hint'} id={`hint-${name}`}>
         {hint}{' '}
         {entry.unit !== 'text' && entry.unit !== 'choice' && (
           <span class="bounds">{boundsWords(...boundsOf(entry))}</span>

@@ -23,10 +23,21 @@ export function EntryFields<Given extends Entries>(props: {
             entry={form.entries[name]}
             text={texts[name]}
             refusal={refusals[name]}
+            isInRow={across !== undefined}
             onText={(text) => onText(name, text)}
           />
         ));
-        const placed = across ? <div class={`across across-${across}`}>{fields}</div> : fields;
+        // What the columns mean stands once below them; beside each field it is for who listens.
+        const placed = across ? (
+          <>
+            <div class={`across across-${across}`}>{fields}</div>
+            <p class="hint" aria-hidden="true">
+              {[...new Set(names.map((name) => form.hints[name]))].join(' ')}
+            </p>
+          </>
+        ) : (
+          fields
+        );
         return folded ? (
           <FoldedGroup key={title} title={title} isRefused={names.some((name) => name in refusals)}>
             {placed}

@@ -1,12 +1,15 @@
 import {
   boilingTemperature,
+  coilCurrent,
   dividerVolts,
   fitThermistor,
+  judgeReading,
   pressureRatio,
   resistanceAt,
   resistanceAtTemperature,
   selfHeating,
   standardPressure,
+  starvedSupply,
   temperatureAt,
   timeInBath,
 } from '@truesweep/core';
@@ -14,7 +17,7 @@ import type { FormulaGroup } from './formula.js';
 
 /** Temperature sensors, pressure sensors and windings, and the air at the bench. */
 export const otherSensorFormulas: FormulaGroup = {
-  path: 'formulas/other-sensors',
+  path: 'formulas/sensors',
   title: 'The other sensors',
   formulas: [
     {
@@ -29,7 +32,11 @@ export const otherSensorFormulas: FormulaGroup = {
       says: 'Right at the two temperatures that its B belongs to; between and beyond them it bends away from a real part by some kelvins. Rows of a table are joined by it, each two with a B of their own.',
       source: 'Standard law of thermistors’ data sheets (from memory).',
       functions: ['resistanceAt', 'temperatureAt', 'resistanceBand'],
-      usedBy: ['calculators/temperature-now', 'calculators/ice-and-boiling'],
+      usedBy: [
+        'calculators/temperature-now',
+        'calculators/ice-and-boiling',
+        'calculators/cold-soak',
+      ],
       worked: {
         given: '10 kΩ at 25 °C, B of 3435 K, at 85 °C',
         steps: [
@@ -101,7 +108,11 @@ export const otherSensorFormulas: FormulaGroup = {
       says: 'A break shows the supply, a short 0 V. Cold is high, hot is low.',
       source: 'Voltage divider, Ohm’s law.',
       functions: ['dividerVolts', 'dividerOhms', 'pullUpFromPairs'],
-      usedBy: ['calculators/temperature-now', 'calculators/fit-a-curve'],
+      usedBy: [
+        'calculators/temperature-now',
+        'calculators/fit-a-curve',
+        'calculators/trouble-code',
+      ],
       worked: {
         given: '2502 Ω on 1 kΩ from 5 V',
         steps: ['5 V · 2502 Ω / (2502 Ω + 1 kΩ)', '12510 / 3502'],
@@ -177,6 +188,75 @@ export const otherSensorFormulas: FormulaGroup = {
         byLibrary: () => resistanceAtTemperature({ ohms: 935 }, 68),
         unit: 'Ω',
         digits: 4,
+      },
+    },
+    {
+      id: 'kick',
+      title: 'The kick of a coil that is opened',
+      tex: 'U = L\\,\\frac{\\Delta I}{\\Delta t}',
+      where: [
+        ['L', 'inductance, H'],
+        ['\\Delta I', 'current that is cut off, A'],
+        ['\\Delta t', 'how quickly, s'],
+      ],
+      says: 'A caution and no forecast: an arc, the winding’s own capacitance or a diode limit it. Never open a fed coil by hand.',
+      source: 'Law of induction.',
+      functions: ['coilCurrent'],
+      usedBy: ['calculators/coil'],
+      worked: {
+        given: '6 mH, 3 A in a microsecond',
+        steps: ['0.006 · 3 A / 0.000001', '0.018 / 0.000001'],
+        byLibrary: () =>
+          coilCurrent({ ohms: 4, henries: 0.006, volts: 12, temperature: 20 }).stored?.kick ??
+          Number.NaN,
+        unit: 'V',
+      },
+    },
+    {
+      id: 'starved',
+      title: 'What a resistor leaves a contactless sensor',
+      tex: 'V = V_\\mathrm{s} - I\\,R',
+      where: [
+        ['V_\\mathrm{s}', 'what the resistor is fed from, V'],
+        ['I', 'current that the sensor takes, A'],
+        ['R', 'limiting resistor, Ω'],
+      ],
+      says: 'Below the supply that it needs it reads like a broken one.',
+      source: 'Ohm’s law.',
+      functions: ['starvedSupply'],
+      usedBy: ['calculators/potentiometer-or-not'],
+      worked: {
+        given: '10 mA through 47 Ω from 5 V',
+        steps: ['5 V − 10 mA · 47 Ω', '5 V − 0.47 V'],
+        byLibrary: () => starvedSupply({ supply: 5, limiter: 47, current: 0.01, least: 4.5 }).left,
+        unit: 'V',
+      },
+    },
+    {
+      id: 'conformance',
+      title: 'How probable it is that a reading is right',
+      tex: 'p = \\Phi\\!\\left(\\frac{b-x}{u}\\right)-\\Phi\\!\\left(\\frac{a-x}{u}\\right)',
+      where: [
+        ['x,\\;u', 'reading and its standard uncertainty'],
+        ['a,\\;b', 'lowest and highest that is right'],
+        ['\\Phi', 'normal distribution'],
+      ],
+      says: 'A reading inside by three standard uncertainties conforms all but surely, one just outside is marginal: read it again.',
+      source: 'JCGM 106:2012, 7.2 (from memory).',
+      functions: ['judgeReading'],
+      usedBy: ['calculators/two-states', 'calculators/ice-and-boiling'],
+      worked: {
+        given:
+          '1.39 V with 10 mV, at most 1.4 V: one standard uncertainty inside, Φ(1) = 0.841345 (from memory)',
+        steps: ['1 − 0.158655', '0.841345'],
+        byLibrary: () =>
+          judgeReading({
+            measured: 1.39,
+            low: -100,
+            high: 1.4,
+            inputs: [{ name: 'meter', sensitivity: 1, uncertainty: 0.01 }],
+          }).conformance,
+        unit: '%',
       },
     },
     {
