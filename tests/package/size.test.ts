@@ -78,7 +78,7 @@ const entries: readonly (readonly [name: string, holds: number, goal: number])[]
   ['atmosphere', 2, 4],
   ['judgement', 1.9, 4],
   ['measures', 3.8, 4],
-  ['index', 91.7, 60],
+  ['index', 91.9, 60],
 ];
 
 describe('size of core, minified and gzipped', () => {

@@ -1,6 +1,6 @@
 import {
   judgePressure,
-  leakOfStep,
+  leakByDrift,
   leakTime,
   type PressureSensor,
   pressureFromRatio,
@@ -147,11 +147,9 @@ describe('pressure sensors', () => {
       highest: 115_000,
     } as const;
     const drift = (5 * 9e-6 * 60_000) / 585;
-    const step = { start: 0, end: 30, volts: 1.4, uncertainty: 0.001, drift };
     const at = { gauge: -60_000, station: 96_000, supply: 5 };
-    expect(leakOfStep({ reference: 'absolute', response }, at, step)).toBeCloseTo(585, 6);
-    const held = { ...step, drift: -drift };
-    expect(leakOfStep({ reference: 'absolute', response }, at, held)).toBe(Infinity);
+    expect(leakByDrift({ reference: 'absolute', response }, at, drift)).toBeCloseTo(585, 6);
+    expect(leakByDrift({ reference: 'absolute', response }, at, -drift)).toBe(Infinity);
     expect(leakTime([0, 1].map((seconds) => ({ seconds, pascals: 5 })))).toBe(Infinity);
   });
 

@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path';
 import {
   type HeldStep,
   InputError,
-  leakOfStep,
+  leakByDrift,
   type Seconds,
   type Sweep,
   type SwitchBounce,
@@ -121,7 +121,7 @@ function leakOf(
   const deepest = depths.indexOf(gauge);
   if (!(gauge < 0)) return undefined;
   const { supply } = readings[deepest]!;
-  return leakOfStep(described, { gauge, station, supply }, steps[deepest]!);
+  return leakByDrift(described, { gauge, station, supply }, steps[deepest]!.drift);
 }
 
 /** How a pump-down is read doesn't rest on a hook-up: the least that a reader of recordings asks for. */

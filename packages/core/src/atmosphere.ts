@@ -8,3 +8,4 @@ export {
   stationPressure,
 } from './atmosphere/stationPressure.js';
 export { InputError, type TextPlace } from './errors.js';
+export { shownPressure } from './pressure/shownPressure.js';

@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** The entries beside a thermistor's law where it is asked what it must read now. */
 export type TemperatureNowEntry =
@@ -45,8 +46,11 @@ export const temperatureNowHints: Readonly<Record<TemperatureNowEntry, string>> 
 
 /** Resistances or voltages of a sound sensor, written with their unit. */
 export interface BandWords {
+  /** The lowest that a sound one has. */
   readonly low: string;
+  /** What it has by its curve. */
   readonly nominal: string;
+  /** The highest. */
   readonly high: string;
 }
 
@@ -61,11 +65,20 @@ export const temperatureNowWords = {
   onPullUp: 'On a pull-up',
   further: 'Its own warming, and how long to wait',
   ohms: (at: string, band: BandWords): string =>
-    say`At ${at} a sound one has ${band.low} to ${band.high}, ${band.nominal} in the middle.`,
+    whole(
+      band,
+      'band',
+      () =>
+        say`At ${at} a sound one has ${band.low} to ${band.high}, ${band.nominal} in the middle.`,
+    ),
   noBand: (at: string, nominal: string): string =>
     say`At ${at} it has ${nominal}. Without a tolerance nothing can be judged: state the lowest and the highest.`,
   volts: (pullUp: string, supply: string, band: BandWords): string =>
-    say`On ${pullUp} from ${supply} that is ${band.low} to ${band.high}.`,
+    whole(
+      band,
+      'band',
+      () => say`On ${pullUp} from ${supply} that is ${band.low} to ${band.high}.`,
+    ),
   faults: (broken: string): string => say`A break shows ${broken}, a short 0 V.`,
   shown: (temperature: string): string => say`A scan tool shows ${temperature} of it.`,
   perKelvin: (part: string): string =>

@@ -1,12 +1,7 @@
 import type { Fraction, Pascals, Volts } from '@truesweep/core';
-import { type StationPressure, stationPressure } from '@truesweep/core/atmosphere';
+import { type StationPressure, shownPressure, stationPressure } from '@truesweep/core/atmosphere';
 import type { ReadPressure } from '@truesweep/core/measures';
-import {
-  type PressureSensor,
-  pressureRatio,
-  type RatioBand,
-  shownPressure,
-} from '@truesweep/core/pressure';
+import { type PressureSensor, pressureRatio, type RatioBand } from '@truesweep/core/pressure';
 import {
   type Judgement,
   judgePressure,

@@ -280,15 +280,11 @@ export const libraries: readonly Library[] = [
         tasks: [
           {
             title: 'Pressure and output',
-            sources: [
-              'pressure/pressureSensor',
-              'pressure/pressureRatio',
-              'pressure/shownPressure',
-            ],
+            sources: ['pressure/pressureSensor', 'pressure/pressureRatio'],
           },
           {
             title: 'Under a pump',
-            sources: ['pressure/heldSteps', 'pressure/leakTime', 'pressure/leakOfStep'],
+            sources: ['pressure/heldSteps', 'pressure/leakTime', 'pressure/leakByDrift'],
           },
         ],
       },
@@ -303,7 +299,11 @@ export const libraries: readonly Library[] = [
         tasks: [
           {
             title: 'Pressure at the bench',
-            sources: ['atmosphere/stationPressure', 'atmosphere/standardPressure'],
+            sources: [
+              'atmosphere/stationPressure',
+              'atmosphere/standardPressure',
+              'pressure/shownPressure',
+            ],
           },
           {
             title: 'Ice and boiling water',

@@ -544,12 +544,8 @@ export const coreRecipes: Recipes = {
     ],
     infinite: 'a meter that showed over-range',
   },
-  leakOfStep: {
-    args: () => [
-      pressureSensor(),
-      { gauge: -60_000, station: 96_000, supply: 5 },
-      { start: 0, end: 30, volts: 1.4, uncertainty: 0.001, drift: 0.0045 },
-    ],
+  leakByDrift: {
+    args: () => [pressureSensor(), { gauge: -60_000, station: 96_000, supply: 5 }, 0.0045],
     infinite: 'nothing leaks',
   },
   leakTime: {

@@ -1,5 +1,4 @@
-import { column } from '../column.js';
-import { InputError } from '../errors.js';
+import { column, timeColumn } from '../column.js';
 import { positive } from '../guard.js';
 import { median } from '../statistics/median.js';
 import type { Seconds, Volts } from '../units.js';
@@ -33,10 +32,10 @@ const mostDrift = 0.05;
  * Method: a straight line is carried on from sample to sample until three in a row lie off it by five standard deviations of the noise, which
  * is taken from the differences of successive samples (common practice, no source).
  *
- * @param time Moments of the samples, s, rising.
+ * @param time Moments of the samples, s, never decreasing.
  * @param volts The signal there, V; as many.
  * @param least A step lasts at least so long, s, above 0; 1 when left out.
- * @throws InputError at `time…`, `volts…` or `least`; `time-backwards` where the moments do not rise.
+ * @throws InputError at `time…`, `volts…` or `least`; `time-backwards` where the moments go back.
  *
  * @example
  * const time = Array.from({ length: 60 }, (_, i) => i / 10);
@@ -48,17 +47,9 @@ export function heldSteps(
   volts: ArrayLike<number>,
   least: Seconds = 1,
 ): readonly HeldStep[] {
-  const t = column(time, undefined, 'time');
+  const t = timeColumn(time, 'time');
   const v = column(volts, t.length, 'volts');
   positive(least, 'least', 's');
-  const back = t.findIndex((at, i) => i > 0 && !(at > t[i - 1]!));
-  if (back > 0) {
-    throw new InputError(
-      'time-backwards',
-      `time[${back}]`,
-      `time[${back}] is not after the moment before it.`,
-    );
-  }
   let [low, high] = [Infinity, -Infinity];
   const steps = new Float64Array(Math.max(0, v.length - 1));
   let finest = Infinity;

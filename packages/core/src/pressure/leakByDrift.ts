@@ -1,8 +1,7 @@
 import { checkFields } from '../fields.js';
-import { between, positive } from '../guard.js';
+import { between, finiteBetween, positive } from '../guard.js';
 import type { Pascals, Seconds, Volts } from '../units.js';
 import { checkPressureSensor, withinRange } from './checkPressureSensor.js';
-import type { HeldStep } from './heldSteps.js';
 import { lineAt } from './pressureRatio.js';
 import type { PressureSensor } from './pressureSensor.js';
 
@@ -24,28 +23,26 @@ export interface StepPressure {
  *
  * @param sensor The sensor.
  * @param at Where the step was held.
- * @param step The step, of which its drift is looked at.
+ * @param drift How fast the output drifts, V/s, of `heldSteps`.
  * @returns τ, s; `Infinity` where it drifts away from the air's pressure, or not at all.
- * @throws InputError at `sensor…`, `at…` or `step…`.
+ * @throws InputError at `sensor…`, `at…` or `drift`.
  *
  * @example
  * const response = { kind: 'line', gain: 9e-6, offset: -0.095, lowest: 15000, highest: 115000 };
- * const step = { start: 0, end: 30, volts: 1.4, uncertainty: 0.001, drift: 0.0045 };
- * leakOfStep({ reference: 'absolute', response }, { gauge: -60000, station: 96000, supply: 5 }, step) // => ≈ 600
+ * leakByDrift({ reference: 'absolute', response }, { gauge: -60000, station: 96000, supply: 5 }, 0.0045) // => ≈ 600
  */
-export function leakOfStep(sensor: PressureSensor, at: StepPressure, step: HeldStep): Seconds {
+export function leakByDrift(sensor: PressureSensor, at: StepPressure, drift: number): Seconds {
   checkPressureSensor(sensor, 'sensor');
   checkFields(at, 'at', {
     gauge: between(-1.2e5, 1e9, 'Pa'),
     station: between(1e4, 1.2e5, 'Pa'),
     supply: (value, path) => positive(value, path, 'V'),
   });
-  const any = between(-1e12, 1e12);
-  checkFields(step, 'step', { start: any, end: any, volts: any, uncertainty: any, drift: any });
+  finiteBetween(drift, -1e12, 1e12, 'drift', 'V/s');
   const { gauge, station, supply } = at;
   const pressure = sensor.reference === 'absolute' ? station + gauge : gauge;
   withinRange(sensor, pressure, 'at.gauge');
   const { gain } = lineAt(sensor, pressure);
-  const perSecond = step.drift / supply / gain;
+  const perSecond = drift / supply / gain;
   return gauge * perSecond < 0 ? -gauge / perSecond : Infinity;
 }
