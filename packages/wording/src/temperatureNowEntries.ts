@@ -45,8 +45,11 @@ export const temperatureNowHints: Readonly<Record<TemperatureNowEntry, string>> 
 
 /** Resistances or voltages of a sound sensor, written with their unit. */
 export interface BandWords {
+  /** The lowest that is right. */
   readonly low: string;
+  /** The nominal one. */
   readonly nominal: string;
+  /** The highest that is right. */
   readonly high: string;
 }
 
