@@ -573,3 +573,15 @@ test('a trouble code is told with the sensor plugged in, and by itself with the 
     .toBe(codeWords.notThermistor);
   expect(complaints).toEqual([]);
 });
+
+test.each(['coil', 'ice-and-boiling', 'trouble-code'])(
+  'the caution that %s came with stays in its place once scripts run',
+  async (path) => {
+    const plain = await openPage(browser, `calculators/${path}/`, { javaScriptEnabled: false });
+    const caution = await plain.page.locator('.readings .caution').allTextContents();
+    expect(caution).toHaveLength(1);
+    const { page } = await openPage(browser, `calculators/${path}/`);
+    expect(await page.locator('.readings .caution').allTextContents()).toEqual(caution);
+    expect(await page.locator('.readings p.caution').count()).toBe(1);
+  },
+);

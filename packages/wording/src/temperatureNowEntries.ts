@@ -46,11 +46,11 @@ export const temperatureNowHints: Readonly<Record<TemperatureNowEntry, string>> 
 
 /** Resistances or voltages of a sound sensor, written with their unit. */
 export interface BandWords {
-  /** The lowest that a sound one has. */
+  /** The lowest that is right. */
   readonly low: string;
-  /** What it has by its curve. */
+  /** The nominal one. */
   readonly nominal: string;
-  /** The highest. */
+  /** The highest that is right. */
   readonly high: string;
 }
 
