@@ -9,8 +9,14 @@ export const longestBurst: Seconds = 0.1;
 /** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
 export type Contact = 'wiper' | 'supply' | 'ground';
 
-/** `full`: to the level that a broken contact leaves; else the part of the way there. */
-export type Goals = Readonly<Partial<Record<Contact, 'full' | Fraction>>>;
+/** Which part of the way to a broken contact's level a departure went, and within how many spans that counts as all of it. */
+export interface Goal {
+  readonly part: Fraction;
+  readonly slack: number;
+  readonly isFull: boolean;
+}
+
+export type Goals = Readonly<Partial<Record<Contact, Goal>>>;
 
 /** What of a finding speaks for one cause or another. */
 export interface ContactEvent {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ContactEvent, Goals, Pass, TimeSpent } from './contactEvent.js';
+import type { ContactEvent, Goal, Goals, Pass, TimeSpent } from './contactEvent.js';
 import { morePasses } from './morePasses.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
@@ -8,8 +8,9 @@ const passes: readonly Pass[] = Array.from({ length: 6 }, () => ({ low: 0, high:
 const spent: TimeSpent = { whole: 12, resting: 6, flexed: 0, tapped: 0 };
 
 /** On a pull-down a lifted wiper and a broken supply lead leave one level, a broken ground lead another. */
-const full: Goals = { wiper: 'full', supply: 'full' };
-const part: Goals = { wiper: 0.3, supply: 0.3 };
+const goal = (part: number): Goal => ({ part, slack: 0.03, isFull: part === 1 });
+const full: Goals = { wiper: goal(1), supply: goal(1) };
+const part: Goals = { wiper: goal(0.3), supply: goal(0.3) };
 
 const event = (
   travel: number,
@@ -80,7 +81,7 @@ describe('weighCauses', () => {
           event(way, i, {
             finding: i,
             depth: depth(way),
-            goals: { wiper: depth(way) / way },
+            goals: { wiper: goal(depth(way) / way) },
             long: false,
           }),
         ),
@@ -89,6 +90,31 @@ describe('weighCauses', () => {
     const share = pulses((way) => 0.4 * way).interference;
     expect(odds(same)).toBeGreaterThan(20 * odds(share));
     expect(share).toBeLessThan(0.3);
+  });
+
+  test('pulses both ways of like size are foreign though some end near the level of a lifted wiper', () => {
+    const toward = (level: number, depth: number): Goals => ({
+      wiper: {
+        part: depth / (1.13 - level),
+        slack: 0.034,
+        isFull: Math.abs(1.13 - level - depth) <= 0.034,
+      },
+    });
+    const pulse = (level: number, depth: number, isBack: boolean, finding: number): ContactEvent =>
+      event(level, level < 1 ? 2 : undefined, {
+        finding,
+        depth,
+        goals: isBack ? toward(level, depth) : {},
+        long: false,
+      });
+    const atOpen = [0.092, 0.046, 0.08, 0.046, 0.043];
+    const { interference } = weights([
+      ...atOpen.map((depth, i) => pulse(1, depth, true, i)),
+      pulse(0.3, 0.07, true, 5),
+      pulse(0.38, 0.13, false, 6),
+      pulse(0.62, 0.1, false, 7),
+    ]);
+    expect(interference).toBeGreaterThan(0.8);
   });
 
   test('scatter that goes over much travel on each pass is at one place', () => {

@@ -25,9 +25,8 @@ const amidChance = { track: 0.06, connection: 0.06, interference: 0.02 } as cons
 const scatterChance = { track: 0.06, connection: 0.002, interference: 0.12 } as const;
 /** What is left: anywhere else, or both ways. */
 const elsewhere = { track: 0.02, connection: 0.06 } as const;
-/** A foreign voltage goes one way or the other, and to a broken contact's level by chance. */
+/** A foreign voltage goes one way or the other. */
 const eitherWay = 0.5;
-const byChance = 0.05;
 
 /** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
 const longChances = {
@@ -83,41 +82,39 @@ interface Size {
 }
 
 /** A foreign pulse's size is its own, of a lifted contact it is a part of its way. */
-function foreignSize({ jump, scatter, goals, depth }: ContactEvent): readonly Size[] {
-  return jump || scatter || Object.values(goals).includes('full') ? [] : [{ size: depth, unit: 1 }];
+function foreignSize({ jump, scatter, depth }: ContactEvent): readonly Size[] {
+  return jump || scatter ? [] : [{ size: depth, unit: 1 }];
 }
 
 function contactSize(
   { contact }: Manner,
   { jump, scatter, goals, depth }: ContactEvent,
 ): readonly Size[] {
-  const part = goals[contact];
-  return jump || scatter || part === undefined || part === 'full'
+  const goal = goals[contact];
+  return jump || scatter || goal === undefined || goal.isFull
     ? []
-    : [{ size: part, unit: depth / part }];
+    : [{ size: goal.part, unit: depth / goal.part }];
 }
 
 /** Sizes of one recording are alike within this part, standard deviation, or any. */
-const alike = 0.2;
+const alikes = [0.2, 0.7];
 
 /** Logarithm of the chance density of sizes, each foretold by those before it where they are alike. */
 function logSizes(sizes: readonly Size[]): number {
-  let [sum, free, near] = [0, 0, 0];
-  for (const [i, { size, unit }] of sizes.entries()) {
-    const log = Math.log(size);
-    free -= Math.log(unit);
-    if (i === 0) near -= Math.log(unit);
-    else {
-      const variance = alike ** 2 * (1 + 1 / i);
-      near -=
-        (log - sum / i) ** 2 / (2 * variance) +
-        Math.log(2 * Math.PI * variance) / 2 +
-        log +
-        Math.log(unit);
-    }
-    sum += log;
+  const units = sizes.reduce((log, { unit }) => log - Math.log(unit), 0);
+  return units + logMean([0, ...alikes.map((alike) => logAlike(sizes, alike))]);
+}
+
+function logAlike(sizes: readonly Size[], alike: number): number {
+  let [sum, log] = [0, 0];
+  for (const [i, one] of sizes.entries()) {
+    const size = Math.log(one.size);
+    const variance = alike ** 2 * (1 + 1 / i);
+    if (i > 0)
+      log -= (size - sum / i) ** 2 / (2 * variance) + Math.log(2 * Math.PI * variance) / 2 + size;
+    sum += size;
   }
-  return logMean([free, near]);
+  return log;
 }
 
 /** Logarithm of the mean of what these are the logarithms of. */
@@ -135,14 +132,13 @@ function contactForm(
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];
-  return toward[source] * (reached === 'full' ? full : 1 - full);
+  // All of it within the slack, as a density like those of sizes.
+  return toward[source] * (reached.isFull ? full / reached.slack : 1 - full);
 }
 
-function foreignForm({ jump, amid, scatter, goals }: ContactEvent): number {
+function foreignForm({ jump, amid, scatter }: ContactEvent): number {
   if (jump) return (amid ? amidChance : jumpChance).interference;
-  if (scatter) return scatterChance.interference;
-  const reached = Object.values(goals).includes('full');
-  return eitherWay * (reached ? byChance : 1 - byChance);
+  return scatter ? scatterChance.interference : eitherWay;
 }
 
 /** How common each cause, or pair of causes, is taken to be beforehand; common practice, no source. */
