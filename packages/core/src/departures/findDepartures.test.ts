@@ -188,6 +188,24 @@ describe('findDepartures', () => {
     expect(kinds(rough)).toEqual(['rough']);
   });
 
+  test('a crack that no single pass at 200 samples a second surely shows is told by all of them together', () => {
+    const random = randomNumbers(3);
+    const time = Float64Array.from({ length: 800 }, (_, i) => i * 0.005);
+    const noise = time.map(() => 0.003 * random.normal());
+    const strokes = (crackedUntil: number) => {
+      const mean = time.map((at, i) => {
+        const level = 0.5 - 0.4 * Math.cos(4 * Math.PI * at);
+        return level + (level > 0.45 && at < crackedUntil ? 0.035 : 0) + noise[i]!;
+      });
+      return { ...plainLevels(time, mean), noise: 0.003, sampleNoise: 0.003 };
+    };
+    const steps = departuresOf(strokes(4));
+    expect(new Set(steps.map(({ kind }) => kind))).toEqual(new Set(['step']));
+    expect(steps.length).toBeGreaterThan(10);
+    expect(Math.max(...steps.map(({ evidence }) => evidence!))).toBeLessThan(8);
+    expect(kinds(strokes(0.5))).toEqual([]);
+  });
+
   test('a departure below the visible limit is not reported', () => {
     expect(kinds(opening((at, level) => (within(at, 1, 1.008) ? level - 0.014 : level)))).toEqual(
       [],

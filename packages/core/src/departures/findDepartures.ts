@@ -13,6 +13,7 @@ import { findDips } from './dips.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
+import { passesOf } from './passesOf.js';
 import { softEdge } from './softEdge.js';
 import { withoutPairs } from './withoutPairs.js';
 
@@ -33,17 +34,17 @@ const margin = 0.05;
 const ofRough = 0.9;
 
 /**
- * A departure is told where it is so much likelier than anything without it, nats: four to one; where another is sure, a thousand to
- * one, rather than not. From this interval on a turn of the throttle between two samples looks like one: three thousand to one.
+ * A departure is told where it is so much likelier than anything without it, nats: four to one, from the interval on at which a turn of the
+ * throttle between two samples may look like one, eighty to one; where another is three thousand times likelier, as likely as not.
  */
 const leastEvidence = 1.5;
-const sureEvidence = 7;
-const leastOfMore = 0.5;
-/** A hand may stop and go on: where nothing else stands out at the place, a dead spot is told from three million to one on. */
-const leastOfStand = 15;
-const onePlace = 0.03;
+const leastOfSlow = 4.4;
 const slowSampling: Seconds = 4e-3;
-const leastOfSlow = 8;
+const sureEvidence = 8;
+/** A hand may stop and go on: a dead spot is told from three million to one on. */
+const leastOfStand = 15;
+/** What is at one place, this near to each other in level, speaks for each other. */
+const onePlace = 0.03;
 
 /**
  * Finds what left the throttle's path: the cheapest explanation of the recording, its events with what speaks for each, and beside
@@ -101,24 +102,28 @@ export function findDepartures(
   return { path, throws, departures: named.filter(isSureAmong(named, levels)) };
 }
 
+/** Whether a departure is surely one: by itself, or by what all passes over its place show together. */
 function isSureAmong(
   departures: readonly Departure[],
-  { mean, interval, visible }: Levels,
+  { time, mean, interval, visible }: Levels,
 ): (one: Departure) => boolean {
-  const isSettled = departures.some(({ evidence = 0 }) => evidence >= sureEvidence);
-  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
-  const least = isSettled ? leastOfMore : alone;
-  const isAlone = (one: Departure): boolean =>
-    !departures.some(
-      (other) =>
-        other !== one &&
-        other.kind === one.kind &&
-        Math.abs(mean[other.from]! - mean[one.from]!) <= onePlace,
-    );
-  return (one) => {
-    const { kind, depth, evidence = Number.POSITIVE_INFINITY } = one;
-    if (kind === 'rough') return Math.abs(depth) >= visible * ofRough;
-    const isSure = evidence >= least && Math.abs(depth) >= visible * (1 + margin);
-    return isSure && (kind !== 'dead-spot' || evidence >= leastOfStand || !isAlone(one));
+  const isVisible = ({ depth }: Departure): boolean => Math.abs(depth) >= visible * (1 + margin);
+  const pooled = ({ kind, from }: Departure): number => {
+    const isThere = (other: Departure): boolean =>
+      other.kind === kind && Math.abs(mean[other.from]! - mean[from]!) <= onePlace;
+    const passes = passesOf(departures.filter(isThere).filter(isVisible), time);
+    return passes.reduce((sum, pass) => sum + Math.max(0, ...pass.map(ownEvidence)), 0);
   };
+  const isSettled = departures.some((one) => ownEvidence(one) >= sureEvidence);
+  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
+  return (one) => {
+    if (one.kind === 'rough') return Math.abs(one.depth) >= visible * ofRough;
+    if (!isVisible(one)) return false;
+    const least = one.kind === 'dead-spot' ? leastOfStand : isSettled ? 0 : alone;
+    return ownEvidence(one) >= least || pooled(one) >= Math.max(least, sureEvidence);
+  };
+}
+
+function ownEvidence({ evidence = Number.POSITIVE_INFINITY }: Departure): number {
+  return evidence;
 }
