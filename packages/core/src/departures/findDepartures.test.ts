@@ -206,6 +206,26 @@ describe('findDepartures', () => {
     expect(kinds(strokes(0.5))).toEqual([]);
   });
 
+  test('a dead spot that is gone over either way is one place, and shown by one pass it is told of the other', () => {
+    const random = randomNumbers(5);
+    const noise = 0.006;
+    const time = Float64Array.from({ length: 4000 }, (_, i) => i / 1000);
+    const mean = time.map((at) => {
+      const isOpening = at < 1.9;
+      const opening = Math.min(0.9, 0.1 + 0.5 * Math.max(0, at - 0.1));
+      const level = isOpening ? opening : Math.max(0.1, 0.9 - 0.4 * (at - 1.9));
+      const stuck = isOpening ? 0.4 : 0.45;
+      return (level > 0.4 && level < 0.45 ? stuck : level) + noise * random.normal();
+    });
+    const levels = { ...plainLevels(time, mean), visible: 0.03, noise, sampleNoise: noise };
+    const [one, other] = departuresOf(levels);
+    expect(one).toMatchObject({ kind: 'dead-spot', depth: expect.closeTo(0.05, 1) });
+    expect(other).toMatchObject({ kind: 'dead-spot', depth: expect.closeTo(-0.05, 1) });
+    // Less than a hand that stops needs where nothing else stands there.
+    expect(other!.evidence).toBeLessThan(15);
+    expect(Math.abs(mean[one!.from]! - mean[other!.from]!)).toBeGreaterThan(0.03);
+  });
+
   test('a departure below the visible limit is not reported', () => {
     expect(kinds(opening((at, level) => (within(at, 1, 1.008) ? level - 0.014 : level)))).toEqual(
       [],

@@ -13,6 +13,7 @@ import { findDips } from './dips.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
+import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
 import { softEdge } from './softEdge.js';
 import { withoutPairs } from './withoutPairs.js';
@@ -98,19 +99,21 @@ export function findDepartures(
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
   const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
+  const sure = named.filter(isSureAmong(named, path, levels));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
-  return { path, throws, departures: named.filter(isSureAmong(named, levels)) };
+  return { path, throws, departures: sure };
 }
 
 /** Whether a departure is surely one: by itself, or by what all passes over its place show together. */
 function isSureAmong(
   departures: readonly Departure[],
-  { time, mean, interval, visible }: Levels,
+  path: Float64Array,
+  { time, interval, visible }: Levels,
 ): (one: Departure) => boolean {
   const isVisible = ({ depth }: Departure): boolean => Math.abs(depth) >= visible * (1 + margin);
-  const pooled = ({ kind, from }: Departure): number => {
+  const pooled = (one: Departure): number => {
     const isThere = (other: Departure): boolean =>
-      other.kind === kind && Math.abs(mean[other.from]! - mean[from]!) <= onePlace;
+      other.kind === one.kind && levelsApart(path, other, one) <= onePlace;
     const passes = passesOf(departures.filter(isThere).filter(isVisible), time);
     return passes.reduce((sum, pass) => sum + Math.max(0, ...pass.map(ownEvidence)), 0);
   };

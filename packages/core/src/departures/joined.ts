@@ -15,12 +15,6 @@ const fewestSwings = 3;
 const longestGap = 0.6;
 /** Its excursions cover this part of its time at the least; pulses are short and far between. */
 const leastCovered = 0.2;
-/** So many swings are scatter even where they go farther to one side, if this part goes to the other. */
-const manySwings = 8;
-const leastOfMany = 0.15;
-/** So many excursions to one side alone say that a place is not rough, though one passage seemed so. */
-const fewestOneSided = 3;
-const leastOfLesser = 0.05;
 /** The throttle moves at least so far over a rough patch. */
 const leastMovement = 0.004;
 
@@ -35,13 +29,9 @@ export function joined(
   const single = excursions.filter(
     (one) => !patches.some(({ from, to }) => one.from <= to && one.to >= from),
   );
-  const roughPlaces = patches.filter(({ low, high }) => {
-    const there = single.filter(({ from }) => low <= path[from]! && path[from]! <= high);
-    return there.length < fewestOneSided || lesserSide(there) >= leastOfLesser;
-  });
   for (const one of single) {
     const level = path[one.from]!;
-    const inPatch = roughPlaces.some(({ low, high }) => low <= level && level <= high);
+    const inPatch = patches.some(({ low, high }) => low <= level && level <= high);
     const own = kindOfExcursion(levels, one);
     const isRough = inPatch && (own === 'spike' || !goesToRest([one], levels.rest));
     const kind = isRough ? 'rough' : own;
@@ -109,8 +99,7 @@ function roughPatches(
     if (covered_ < leastCovered * (time[to]! - time[from]! + interval)) continue;
     const gaps = run.slice(1).map((one, k) => time[one.from]! - time[run[k]!.to]!);
     if (Math.max(0, ...gaps) > longestGap * (time[to]! - time[from]!)) continue;
-    const least = swingsOf(run) >= manySwings ? leastOfMany : evenness;
-    if (goesToRest(run, rest) || lesserSide(run) < least) continue;
+    if (goesToRest(run, rest) || lesserSide(run) < evenness) continue;
     const covered = path.subarray(from, to + 1);
     const low = covered.reduce((least, level) => Math.min(least, level));
     const high = covered.reduce((most, level) => Math.max(most, level));
