@@ -33,6 +33,8 @@ export interface ContactEvent {
   /** A step or a dead spot, which hardly anything but a track makes; a rough patch, which foreign bursts look like. */
   readonly jump: boolean;
   readonly scatter?: boolean;
+  /** Of a step: what the stops' readings say of a feed lead that came to resist, logarithm of the odds. */
+  readonly lead?: number;
   /** A jump that others surround: bursts end anywhere. */
   readonly amid?: boolean;
   /** How far it went, spans, and which broken contact's level it went to, or toward. */

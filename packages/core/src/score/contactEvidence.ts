@@ -1,5 +1,6 @@
 import type { Stretch } from '../capture/sweep.js';
 import type { Departure } from '../departures/departure.js';
+import { isJump } from '../departures/isJump.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
@@ -14,6 +15,7 @@ import {
   longestPulse,
   type Pass,
 } from './contactEvent.js';
+import { leadShift } from './leadShift.js';
 import type { Finding, Spot } from './score.js';
 import { findSpots } from './spots.js';
 
@@ -56,7 +58,10 @@ export function contactEvidence(
       extent: Math.abs(travelOf(path[to]!) - travelOf(path[from]!)),
       speed: seconds > 0 ? Math.abs(path[after]! - path[before]!) / seconds : 0,
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
-      jump: one.kind === 'step' || one.kind === 'dead-spot',
+      jump: isJump(one.kind),
+      ...(one.kind === 'step' && {
+        lead: leadShift(departures[i]!, departures, rests, levels, expected, scale),
+      }),
       ...(one.kind === 'rough' && { scatter: true }),
       ...(isAmid[i] && { amid: true }),
       depth: Math.abs(depth),

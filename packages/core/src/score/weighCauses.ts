@@ -126,9 +126,12 @@ function logMean(logs: readonly number[]): number {
 function contactForm(
   source: 'track' | 'connection',
   { contact, full }: Manner,
-  { jump, amid, scatter, goals }: ContactEvent,
+  { jump, amid, scatter, lead = 0, goals }: ContactEvent,
 ): number {
-  if (jump) return (amid ? amidChance : jumpChance)[source];
+  if (jump)
+    return (
+      (amid ? amidChance : jumpChance)[source] * (source === 'connection' ? Math.exp(lead) : 1)
+    );
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];
