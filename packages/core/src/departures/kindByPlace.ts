@@ -5,7 +5,7 @@ import type { Departure } from './departure.js';
 import { isJump } from './isJump.js';
 import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
-import { onePlace, placesOf } from './placesOf.js';
+import { placesOf } from './placesOf.js';
 import { isRough, majority } from './roughPlaces.js';
 
 /** In a fast move a place is found less closely. */
@@ -26,13 +26,10 @@ export function kindByPlace(
   departures: readonly Departure[],
   fast: Uint8Array,
 ): readonly Departure[] {
-  const { time, still } = levels;
+  const { time } = levels;
   const isMoving = ({ from, to }: Departure): boolean =>
     Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement;
-  // A hand that lingers at a place that it rests at nowhere else is on its way over it.
-  const isOnWay = ({ from }: Departure): boolean =>
-    still.every((level) => Math.abs(level - path[from]!) > onePlace);
-  const slow = departures.filter((one) => !fast[one.from] && (isMoving(one) || isOnWay(one)));
+  const slow = departures.filter((one) => !fast[one.from] && isMoving(one));
   const kinds = new Map<Departure, Departure['kind']>();
   for (const place of placesOf(path, slow)) {
     const passes = passesOf(place, time);

@@ -2,13 +2,12 @@ import type { Departure } from './departure.js';
 import { isJump } from './isJump.js';
 
 /** Departures this close in level are at one place of the track. */
-export const onePlace = 0.02;
+const onePlace = 0.02;
 
 /** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
 export function placesOf(
   path: Float64Array,
   departures: readonly Departure[],
-  gap: number = onePlace,
 ): readonly Departure[][] {
   const levelOf = ({ kind, from, to }: Departure): number =>
     isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
@@ -17,7 +16,7 @@ export function placesOf(
   for (const one of sorted) {
     const place = places[places.length - 1];
     const last = place?.[place.length - 1];
-    if (place && last && levelOf(one) - levelOf(last) <= gap) place.push(one);
+    if (place && last && levelOf(one) - levelOf(last) <= onePlace) place.push(one);
     else places.push([one]);
   }
   return places;
