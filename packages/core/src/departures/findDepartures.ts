@@ -69,7 +69,7 @@ export function findDepartures(
       const depth = -below > above ? below : above;
       const evidence = evidenceOf(event, levels, contact, stops);
       const { from, to } = event;
-      jumps.push({ kind: 'dead-spot', from, to, depth, stands: true, evidence });
+      jumps.push({ kind: 'dead-spot', from, to, depth, evidence });
     } else if (event.kind === 'excursion')
       excursions.push({
         ...bridge(levels, path, event),
@@ -77,13 +77,13 @@ export function findDepartures(
       });
   for (const event of events) {
     if (event.kind !== 'jump') continue;
-    const { kind, start, stands } = kindOfJump(own, event.from, event.to);
+    const { kind, start } = kindOfJump(own, event.from, event.to);
     const soft = kind === 'step' ? softEdge(own, event.from, event.to) : undefined;
     const evidence = evidenceOf(event, levels, contact, stops);
     if (soft) excursions.push({ ...soft, evidence });
     else {
       const depth = mean[event.to]! - mean[event.from]!;
-      jumps.push({ kind, from: start, to: event.to, depth, stands, evidence });
+      jumps.push({ kind, from: start, to: event.to, depth, evidence });
     }
   }
   const throws = findThrows(levels, path);

@@ -17,10 +17,6 @@ const named = (kind: Departure['kind'], from: number): Departure => ({
   depth: -0.3,
 });
 
-/** The next bin after one at which the path comes to a level. */
-const next = (after: number, level: number): number =>
-  path.findIndex((at, i) => i > after && Math.abs(at - level) < 0.005);
-
 const kindsOf = (departures: readonly Departure[]) =>
   kindByPlace(levels, path, departures, fast).map(({ kind }) => kind);
 
@@ -37,22 +33,6 @@ test('a jump is known by the levels that it leads between', () => {
   expect(kindsOf([step, named('dropout', fastest)])).toEqual(['step', 'step']);
 });
 
-test('a spike in a fast move alone is taken for a lost contact', () => {
-  expect(kindsOf([named('spike', 950)])).toEqual(['dropout']);
-});
-
-test('it stays a spike where slow moves show spikes too', () => {
-  expect(kindsOf([named('spike', 120), named('spike', 950)])).toEqual(['spike', 'spike']);
-});
-
 test('slow departures keep their kind where nothing at their place says otherwise', () => {
   expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
-});
-
-test('jumps that a standstill precedes on nearly every pass are a dead spot’s, however long the hand lingered', () => {
-  const here = [120, ...[150, 350, 550].map((after) => next(after, path[120]!))];
-  const jump = (from: number, stands: boolean): Departure => ({ ...named('step', from), stands });
-  expect(kindsOf(here.map((from) => jump(from, true)))).toEqual(Array(4).fill('dead-spot'));
-  expect(kindsOf(here.map((from, i) => jump(from, i > 0)))).toEqual(Array(4).fill('step'));
-  expect(kindsOf(here.slice(2).map((from) => jump(from, true)))).toEqual(['step', 'step']);
 });

@@ -2,7 +2,6 @@ import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
 import type { Seconds } from '../units.js';
 import type { Departure } from './departure.js';
-import { isJump } from './isJump.js';
 import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
 import { placesOf } from './placesOf.js';
@@ -38,14 +37,11 @@ export function kindByPlace(
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
   const inSlow = named.filter((one) => !fast[one.from]);
-  const interferes = inSlow.some(({ kind }) => kind === 'spike');
   return named.map((one) => {
     if (!fast[one.from]) return one;
     const same = inSlow.filter((other) => levelsApart(path, one, other) <= onePlaceFast);
     const shown = new Set(same.map(({ kind }) => kind));
-    if (shown.size === 1) return { ...one, kind: same[0]!.kind };
-    // Interference that spares all slow moves would have to wait for the fast ones: the contact is likelier.
-    return one.kind === 'spike' && !interferes ? { ...one, kind: 'dropout' } : one;
+    return shown.size === 1 ? { ...one, kind: same[0]!.kind } : one;
   });
 }
 
@@ -57,23 +53,12 @@ function after(time: Float64Array, bin: number): number {
   return firstAt(time, time[bin]! + nearby);
 }
 
-/** A throttle has no reason to stand still before a crack on so many of its passes, of this many at the least. */
-const mostStand = 0.8;
-const fewestStand = 3;
-
 /** The kind that most departures of most passes over a place have, where several passes show it. */
 function commonKind(passes: readonly (readonly Departure[])[]): Departure['kind'] | undefined {
-  const where = (is: (one: Departure) => boolean): readonly (readonly Departure[])[] =>
-    passes.filter((pass) => pass.filter(is).length >= majority * pass.length);
-  const jumping = where(({ kind }) => isJump(kind));
-  const standing = jumping.filter((pass) => pass.some(({ stands }) => stands)).length;
-  if (
-    jumping.length >= majority * passes.length &&
-    standing >= Math.max(fewestStand, mostStand * jumping.length)
-  )
-    return 'dead-spot';
   return (['dead-spot', 'step', 'dropout'] as const).find((kind) => {
-    const alike = where((one) => one.kind === kind).length;
+    const isKind = (pass: readonly Departure[]): boolean =>
+      pass.filter((one) => one.kind === kind).length >= majority * pass.length;
+    const alike = passes.filter(isKind).length;
     return alike >= 2 && alike >= majority * passes.length;
   });
 }

@@ -39,8 +39,6 @@ const makesUp = 2.5;
 export interface Jump {
   readonly kind: 'dead-spot' | 'step';
   readonly start: number;
-  /** Whether the recording stood still before it. */
-  readonly stands: boolean;
 }
 
 /**
@@ -76,7 +74,7 @@ export function kindOfJump(levels: Levels, from: number, to: number): Jump {
     moved <= standing * wouldHaveMoved &&
     wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp);
   const isDead = stands && speedAfter > goesOn * faster && atLeast <= makesUp * Math.abs(change);
-  return isDead ? { kind: 'dead-spot', start, stands } : { kind: 'step', start: from, stands };
+  return isDead ? { kind: 'dead-spot', start } : { kind: 'step', start: from };
 }
 
 function blockMean(values: Float64Array, from: number, to: number): number {

@@ -151,7 +151,6 @@ const prior: readonly (readonly [readonly Source[], number])[] = [
   [['interference'], 0.2],
   [['track', 'interference'], 0.03],
   [['connection', 'interference'], 0.03],
-  [['track', 'connection'], 0.02],
 ];
 
 /** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
@@ -229,7 +228,6 @@ function assign(
     const [first, second] = sources as readonly [Source, Source?];
     const isTracks = repeated.has(event.finding) || event.jump;
     if (!second || (first === 'track' && isTracks)) split[first].push(event);
-    else if (second === 'connection') split[second].push(event);
     else split[logForms(first, [event]) < logForms(second, [event]) ? second : first].push(event);
   }
   return split;
