@@ -3,9 +3,6 @@ import type { Fraction, Seconds, Travel } from '../units.js';
 /** Foreign pulses last hardly longer than this. */
 export const longestPulse: Seconds = 8e-3;
 
-/** Departures this near to each other may be of one burst. */
-export const longestBurst: Seconds = 0.1;
-
 /** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
 export type Contact = 'wiper' | 'supply' | 'ground';
 
@@ -35,8 +32,6 @@ export interface ContactEvent {
   readonly scatter?: boolean;
   /** Of a step: what the stops' readings say of a feed lead that came to resist, logarithm of the odds. */
   readonly lead?: number;
-  /** A jump that others surround: bursts end anywhere. */
-  readonly amid?: boolean;
   /** How far it went, spans, and which broken contact's level it went to, or toward. */
   readonly depth: number;
   readonly goals: Goals;

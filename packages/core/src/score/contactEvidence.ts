@@ -11,7 +11,6 @@ import {
   type ContactEvent,
   type ContactEvidence,
   type Goals,
-  longestBurst,
   longestPulse,
   type Pass,
 } from './contactEvent.js';
@@ -43,7 +42,6 @@ export function contactEvidence(
     const snap = snaps.some((one) => one.start < end && one.touch > start);
     return { low: travelOf(low), high: travelOf(high), snap: snap && direction === 'closing' };
   });
-  const isAmid = amidOthers(findings);
   const events = findings.map((one, i): ContactEvent => {
     const middle = (one.start + one.end) / 2;
     const pass = strokes.findIndex(({ start, end }) => start <= middle && end >= middle);
@@ -63,7 +61,6 @@ export function contactEvidence(
         lead: leadShift(departures[i]!, departures, rests, levels, expected, scale),
       }),
       ...(one.kind === 'rough' && { scatter: true }),
-      ...(isAmid[i] && { amid: true }),
       depth: Math.abs(depth),
       goals: goals[i]!,
       ...lasting(one.end - one.start, levels.interval),
@@ -83,17 +80,6 @@ export function contactEvidence(
       tapped: secondsOf(stretches, 'housing-tapped'),
     },
   };
-}
-
-/** Of findings by time, which lie near another one. */
-function amidOthers(findings: readonly Finding[]): readonly boolean[] {
-  let last = -Infinity;
-  return findings.map(({ start, end }, i) => {
-    const next = findings[i + 1]?.start ?? Infinity;
-    const isNear = start - last <= longestBurst || next - end <= longestBurst;
-    last = Math.max(last, end);
-    return isNear;
-  });
 }
 
 function doneMeanwhile(

@@ -18,9 +18,8 @@ type Source = 'track' | 'connection' | 'interference';
  */
 const toward = { track: 0.87, connection: 0.93 } as const;
 const allTheWay = [0.8, 0.15] as const;
-/** How likely it is a jump, which few connections and hardly any foreign voltage make, and one amid other departures, as bursts seem to. */
+/** How likely it is a jump, which few connections and hardly any foreign voltage make. */
 const jumpChance = { track: 0.15, connection: 0.05, interference: 0.002 } as const;
-const amidChance = { track: 0.06, connection: 0.06, interference: 0.02 } as const;
 /** How likely it scatters both ways over a stretch: a rough patch, a foreign burst; a contact that opens does not. */
 const scatterChance = { track: 0.06, connection: 0.002, interference: 0.12 } as const;
 /** What is left: anywhere else, or both ways. */
@@ -126,12 +125,9 @@ function logMean(logs: readonly number[]): number {
 function contactForm(
   source: 'track' | 'connection',
   { contact, full }: Manner,
-  { jump, amid, scatter, lead = 0, goals }: ContactEvent,
+  { jump, scatter, lead = 0, goals }: ContactEvent,
 ): number {
-  if (jump)
-    return (
-      (amid ? amidChance : jumpChance)[source] * (source === 'connection' ? Math.exp(lead) : 1)
-    );
+  if (jump) return jumpChance[source] * (source === 'connection' ? Math.exp(lead) : 1);
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];
@@ -139,8 +135,8 @@ function contactForm(
   return toward[source] * (reached.isFull ? full / reached.slack : 1 - full);
 }
 
-function foreignForm({ jump, amid, scatter }: ContactEvent): number {
-  if (jump) return (amid ? amidChance : jumpChance).interference;
+function foreignForm({ jump, scatter }: ContactEvent): number {
+  if (jump) return jumpChance.interference;
   return scatter ? scatterChance.interference : eitherWay;
 }
 
