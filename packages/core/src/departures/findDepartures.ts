@@ -115,6 +115,7 @@ function isSureAmong(
     const isThere = (other: Departure): boolean =>
       other.kind === one.kind && levelsApart(path, other, one) <= onePlace;
     const passes = passesOf(departures.filter(isThere).filter(isVisible), time);
+    if (passes.length < 2) return 0;
     return passes.reduce((sum, pass) => sum + Math.max(0, ...pass.map(ownEvidence)), 0);
   };
   const isSettled = departures.some((one) => ownEvidence(one) >= sureEvidence);
@@ -123,7 +124,7 @@ function isSureAmong(
     if (one.kind === 'rough') return Math.abs(one.depth) >= visible * ofRough;
     if (!isVisible(one)) return false;
     const least = one.kind === 'dead-spot' ? leastOfStand : isSettled ? 0 : alone;
-    return ownEvidence(one) >= least || pooled(one) >= Math.max(least, sureEvidence);
+    return ownEvidence(one) >= least || pooled(one) >= sureEvidence;
   };
 }
 
