@@ -17,6 +17,10 @@ const named = (kind: Departure['kind'], from: number): Departure => ({
   depth: -0.3,
 });
 
+/** The next bin after one at which the path comes to a level. */
+const next = (after: number, level: number): number =>
+  path.findIndex((at, i) => i > after && Math.abs(at - level) < 0.005);
+
 const kindsOf = (departures: readonly Departure[]) =>
   kindByPlace(levels, path, departures, fast).map(({ kind }) => kind);
 
@@ -35,4 +39,11 @@ test('a jump is known by the levels that it leads between', () => {
 
 test('slow departures keep their kind where nothing at their place says otherwise', () => {
   expect(kindsOf([named('spike', 120), named('dropout', 430)])).toEqual(['spike', 'dropout']);
+});
+
+test('scatter that all other passes show nothing of is interference', () => {
+  const patch = (from: number): Departure => ({ kind: 'rough', from, to: from + 4, depth: 0.1 });
+  expect(kindsOf([patch(120)])).toEqual(['spike']);
+  const again = next(400, path[120]!);
+  expect(kindsOf([patch(120), patch(again)])).toEqual(['rough', 'rough']);
 });

@@ -1,6 +1,8 @@
 import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
+import { findStrokes, type Stroke } from '../movement/movement.js';
 import type { Seconds } from '../units.js';
+import { clearPasses } from './clearPasses.js';
 import type { Departure } from './departure.js';
 import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
@@ -12,6 +14,8 @@ const onePlaceFast = 0.06;
 /** A departure belongs to a place only where the throttle moves so far from this long before to this long after it. */
 const nearby: Seconds = 0.03;
 const leastMovement = 0.002;
+/** So many other passes over a place without a sign of it say that scatter there was interference. */
+const fewestClear = 2;
 
 /**
  * Names departures by what others at the same place of the track are: a place that scatters both ways on several
@@ -30,9 +34,14 @@ export function kindByPlace(
     Math.abs(path[after(time, to)]! - path[before(time, from)]!) >= leastMovement;
   const slow = departures.filter((one) => !fast[one.from] && isMoving(one));
   const kinds = new Map<Departure, Departure['kind']>();
+  let strokes: readonly Stroke[] | undefined;
   for (const place of placesOf(path, slow)) {
     const passes = passesOf(place, time);
-    const kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
+    let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
+    if (passes.length === 1 && place.every((one) => one.kind === 'rough')) {
+      strokes ??= findStrokes(time, path);
+      if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'spike';
+    }
     if (kind) for (const one of place) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));

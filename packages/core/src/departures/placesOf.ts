@@ -2,7 +2,7 @@ import type { Departure } from './departure.js';
 import { isJump } from './isJump.js';
 
 /** Departures this close in level are at one place of the track. */
-const onePlace = 0.02;
+export const onePlace = 0.02;
 
 /** Departures in chains by their level; a jump's is its lower one, whichever way it was gone over. */
 export function placesOf(
