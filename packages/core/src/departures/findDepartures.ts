@@ -99,7 +99,7 @@ export function findDepartures(
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
   const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
-  const sure = named.filter(isSureAmong(named, path, levels));
+  const sure = named.filter(isSureAmong(named, path, fast, levels));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
   return { path, throws, departures: sure };
 }
@@ -108,6 +108,7 @@ export function findDepartures(
 function isSureAmong(
   departures: readonly Departure[],
   path: Float64Array,
+  fast: Uint8Array,
   { time, interval, visible }: Levels,
 ): (one: Departure) => boolean {
   const isVisible = ({ depth }: Departure): boolean => Math.abs(depth) >= visible * (1 + margin);
@@ -124,7 +125,9 @@ function isSureAmong(
     if (one.kind === 'rough') return Math.abs(one.depth) >= visible * ofRough;
     if (!isVisible(one)) return false;
     const least = one.kind === 'dead-spot' ? leastOfStand : isSettled ? 0 : alone;
-    return ownEvidence(one) >= least || pooled(one) >= sureEvidence;
+    if (ownEvidence(one) >= least) return true;
+    // A rebound near a bad place is a rebound still, unless it is as sure itself.
+    return (!fast[one.from] || ownEvidence(one) >= sureEvidence) && pooled(one) >= sureEvidence;
   };
 }
 

@@ -47,3 +47,23 @@ test('scatter that all other passes show nothing of is interference', () => {
   const again = next(400, path[120]!);
   expect(kindsOf([patch(120), patch(again)])).toEqual(['rough', 'rough']);
 });
+
+test('a spike in a fast move alone is taken for a lost contact', () => {
+  expect(kindsOf([named('spike', 950)])).toEqual(['dropout']);
+});
+
+test('it stays a spike where slow moves show spikes too', () => {
+  expect(kindsOf([named('spike', 120), named('spike', 950)])).toEqual(['spike', 'spike']);
+});
+
+test('a wide place that scatters barely visibly is told by all its passes', () => {
+  const scatter = [100, 112, 126, 264, 280, 292].map(
+    (from, i): Departure =>
+      i % 2 === 0
+        ? { ...named('spike', from), depth: 0.03 }
+        : { ...named('dropout', from), depth: -0.03 },
+  );
+  const far: Departure = { kind: 'step', from: 60, to: 61, depth: 0.02 };
+  expect(kindsOf([far, ...scatter])).toEqual(['step', ...Array(6).fill('rough')]);
+  expect(kindsOf(scatter.slice(0, 3))).not.toContain('rough');
+});

@@ -7,7 +7,7 @@ import type { Departure } from './departure.js';
 import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
 import { placesOf } from './placesOf.js';
-import { isRough, majority } from './roughPlaces.js';
+import { isRough, majority, wideRoughPlace } from './roughPlaces.js';
 
 /** In a fast move a place is found less closely. */
 const onePlaceFast = 0.06;
@@ -35,22 +35,25 @@ export function kindByPlace(
   const slow = departures.filter((one) => !fast[one.from] && isMoving(one));
   const kinds = new Map<Departure, Departure['kind']>();
   let strokes: readonly Stroke[] | undefined;
-  for (const place of placesOf(path, slow)) {
+  for (const place of [...wideRoughPlace(path, time, slow), ...placesOf(path, slow)]) {
     const passes = passesOf(place, time);
     let kind = isRough(place, passes.length) ? 'rough' : commonKind(passes);
     if (passes.length === 1 && place.every((one) => one.kind === 'rough')) {
       strokes ??= findStrokes(time, path);
       if (clearPasses(place[0]!, slow, strokes, time, path, fast) >= fewestClear) kind = 'spike';
     }
-    if (kind) for (const one of place) kinds.set(one, kind);
+    if (kind) for (const one of place) if (!kinds.has(one)) kinds.set(one, kind);
   }
   const named = departures.map((one): Departure => ({ ...one, kind: kinds.get(one) ?? one.kind }));
   const inSlow = named.filter((one) => !fast[one.from]);
+  const interferes = inSlow.some(({ kind }) => kind === 'spike');
   return named.map((one) => {
     if (!fast[one.from]) return one;
     const same = inSlow.filter((other) => levelsApart(path, one, other) <= onePlaceFast);
     const shown = new Set(same.map(({ kind }) => kind));
-    return shown.size === 1 ? { ...one, kind: same[0]!.kind } : one;
+    if (shown.size === 1) return { ...one, kind: same[0]!.kind };
+    // Interference that spares all slow moves would have to wait for the fast ones: the contact is likelier.
+    return one.kind === 'spike' && !interferes ? { ...one, kind: 'dropout' } : one;
   });
 }
 

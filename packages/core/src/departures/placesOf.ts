@@ -8,6 +8,7 @@ export const onePlace = 0.02;
 export function placesOf(
   path: Float64Array,
   departures: readonly Departure[],
+  gap: number = onePlace,
 ): readonly Departure[][] {
   const levelOf = ({ kind, from, to }: Departure): number =>
     isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
@@ -16,7 +17,7 @@ export function placesOf(
   for (const one of sorted) {
     const place = places[places.length - 1];
     const last = place?.[place.length - 1];
-    if (place && last && levelOf(one) - levelOf(last) <= onePlace) place.push(one);
+    if (place && last && levelOf(one) - levelOf(last) <= gap) place.push(one);
     else places.push([one]);
   }
   return places;
