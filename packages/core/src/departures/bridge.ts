@@ -6,8 +6,6 @@ import { lineThrough } from './lineThrough.js';
 /** The speeds at a bridge's ends are taken over this time, three bins at the least. */
 const speedOver: Seconds = 5e-3;
 const fewestBins = 3;
-/** A speed differs from the bridge's own where noise makes it so once in some hundred times. */
-const surely = 3;
 /** A bridge goes beyond its ends by this part of their difference at the most, and a little more. */
 const beyondEnds = 0.25;
 const beyondLevel = 0.02;
@@ -49,17 +47,16 @@ export function bridge(levels: Levels, path: Float64Array, { from, to }: Span): 
   return { from, to, below, above, level, swings };
 }
 
-/** Speed of the recording before a bin or after it; the bridge's own where noise leaves that possible, and beyond the ends. */
+/** Speed of the recording before a bin or after it; the bridge's own beyond the ends. */
 function speedBeside(levels: Levels, bin: number, side: 1 | -1, chord: number): number {
-  const { time, mean, noise } = levels;
+  const { time, mean } = levels;
   if (bin < 0 || bin >= mean.length) return chord;
   let other = bin;
   const isNear = (): boolean =>
     Math.abs(time[other]! - time[bin]!) < speedOver || Math.abs(other - bin) < fewestBins;
   while (other + side >= 0 && other + side < mean.length && isNear()) other += side;
   if (other === bin) return chord;
-  const { speed, leverage } = lineThrough(levels, Math.min(bin, other), Math.max(bin, other));
-  return Math.abs(speed - chord) * leverage < surely * noise ? chord : speed;
+  return lineThrough(levels, Math.min(bin, other), Math.max(bin, other)).speed;
 }
 
 function hermite(

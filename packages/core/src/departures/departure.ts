@@ -9,8 +9,6 @@ export interface Departure {
   /** Visible on both sides of the path. */
   readonly bothWays?: boolean;
   readonly evidence?: number;
-  /** Of a jump: whether the recording stood still before it. */
-  readonly stands?: boolean;
 }
 
 /** Bins from one to another, both included. */

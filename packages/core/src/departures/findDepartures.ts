@@ -13,6 +13,8 @@ import { findDips } from './dips.js';
 import { joined } from './joined.js';
 import { kindByPlace } from './kindByPlace.js';
 import { kindOfJump } from './kindOfDeparture.js';
+import { levelsApart } from './levelsApart.js';
+import { passesOf } from './passesOf.js';
 import { softEdge } from './softEdge.js';
 import { withoutPairs } from './withoutPairs.js';
 
@@ -33,17 +35,17 @@ const margin = 0.05;
 const ofRough = 0.9;
 
 /**
- * A departure is told where it is so much likelier than anything without it, nats: four to one; where another is sure, a thousand to
- * one, rather than not. From this interval on a turn of the throttle between two samples looks like one: three thousand to one.
+ * A departure is told where it is so much likelier than anything without it, nats: four to one, from the interval on at which a turn of the
+ * throttle between two samples may look like one, eighty to one; where another is three thousand times likelier, as likely as not.
  */
 const leastEvidence = 1.5;
-const sureEvidence = 7;
-const leastOfMore = 0.5;
-/** A hand may stop and go on: where nothing else stands out at the place, a dead spot is told from three million to one on. */
-const leastOfStand = 15;
-const onePlace = 0.03;
+const leastOfSlow = 4.4;
 const slowSampling: Seconds = 4e-3;
-const leastOfSlow = 8;
+const sureEvidence = 8;
+/** A hand may stop and go on: a dead spot is told from three million to one on. */
+const leastOfStand = 15;
+/** What is at one place, this near to each other in level, speaks for each other. */
+const onePlace = 0.03;
 
 /**
  * Finds what left the throttle's path: the cheapest explanation of the recording, its events with what speaks for each, and beside
@@ -67,7 +69,7 @@ export function findDepartures(
       const depth = -below > above ? below : above;
       const evidence = evidenceOf(event, levels, contact, stops);
       const { from, to } = event;
-      jumps.push({ kind: 'dead-spot', from, to, depth, stands: true, evidence });
+      jumps.push({ kind: 'dead-spot', from, to, depth, evidence });
     } else if (event.kind === 'excursion')
       excursions.push({
         ...bridge(levels, path, event),
@@ -75,13 +77,13 @@ export function findDepartures(
       });
   for (const event of events) {
     if (event.kind !== 'jump') continue;
-    const { kind, start, stands } = kindOfJump(own, event.from, event.to);
+    const { kind, start } = kindOfJump(own, event.from, event.to);
     const soft = kind === 'step' ? softEdge(own, event.from, event.to) : undefined;
     const evidence = evidenceOf(event, levels, contact, stops);
     if (soft) excursions.push({ ...soft, evidence });
     else {
       const depth = mean[event.to]! - mean[event.from]!;
-      jumps.push({ kind, from: start, to: event.to, depth, stands, evidence });
+      jumps.push({ kind, from: start, to: event.to, depth, evidence });
     }
   }
   const throws = findThrows(levels, path);
@@ -97,28 +99,38 @@ export function findDepartures(
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
   const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
+  const sure = named.filter(isSureAmong(named, path, fast, levels));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
-  return { path, throws, departures: named.filter(isSureAmong(named, levels)) };
+  return { path, throws, departures: sure };
 }
 
+/** Whether a departure is surely one: by itself, or by what all passes over its place show together. */
 function isSureAmong(
   departures: readonly Departure[],
-  { mean, interval, visible }: Levels,
+  path: Float64Array,
+  fast: Uint8Array,
+  { time, interval, visible }: Levels,
 ): (one: Departure) => boolean {
-  const isSettled = departures.some(({ evidence = 0 }) => evidence >= sureEvidence);
-  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
-  const least = isSettled ? leastOfMore : alone;
-  const isAlone = (one: Departure): boolean =>
-    !departures.some(
-      (other) =>
-        other !== one &&
-        other.kind === one.kind &&
-        Math.abs(mean[other.from]! - mean[one.from]!) <= onePlace,
-    );
-  return (one) => {
-    const { kind, depth, evidence = Number.POSITIVE_INFINITY } = one;
-    if (kind === 'rough') return Math.abs(depth) >= visible * ofRough;
-    const isSure = evidence >= least && Math.abs(depth) >= visible * (1 + margin);
-    return isSure && (kind !== 'dead-spot' || evidence >= leastOfStand || !isAlone(one));
+  const isVisible = ({ depth }: Departure): boolean => Math.abs(depth) >= visible * (1 + margin);
+  const pooled = (one: Departure): number => {
+    const isThere = (other: Departure): boolean =>
+      other.kind === one.kind && levelsApart(path, other, one) <= onePlace;
+    const passes = passesOf(departures.filter(isThere).filter(isVisible), time);
+    if (passes.length < 2) return 0;
+    return passes.reduce((sum, pass) => sum + Math.max(0, ...pass.map(ownEvidence)), 0);
   };
+  const isSettled = departures.some((one) => ownEvidence(one) >= sureEvidence);
+  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
+  return (one) => {
+    if (one.kind === 'rough') return Math.abs(one.depth) >= visible * ofRough;
+    if (!isVisible(one)) return false;
+    const least = one.kind === 'dead-spot' ? leastOfStand : isSettled ? 0 : alone;
+    if (ownEvidence(one) >= least) return true;
+    // A rebound near a bad place is a rebound still, unless it is as sure itself.
+    return (!fast[one.from] || ownEvidence(one) >= sureEvidence) && pooled(one) >= sureEvidence;
+  };
+}
+
+function ownEvidence({ evidence = Number.POSITIVE_INFINITY }: Departure): number {
+  return evidence;
 }

@@ -15,14 +15,6 @@ const fewestSwings = 3;
 const longestGap = 0.6;
 /** Its excursions cover this part of its time at the least; pulses are short and far between. */
 const leastCovered = 0.2;
-/** So many swings are scatter even where they go farther to one side, if this part goes to the other. */
-const manySwings = 8;
-const leastOfMany = 0.15;
-/** So many excursions to one side alone say that a place is not rough, though one passage seemed so. */
-const fewestOneSided = 3;
-const leastOfLesser = 0.05;
-/** The throttle moves at least so far over a rough patch. */
-const leastMovement = 0.004;
 
 /** Takes the excursions of one event together and names each: a rough patch, a dropout or a spike. */
 export function joined(
@@ -35,13 +27,9 @@ export function joined(
   const single = excursions.filter(
     (one) => !patches.some(({ from, to }) => one.from <= to && one.to >= from),
   );
-  const roughPlaces = patches.filter(({ low, high }) => {
-    const there = single.filter(({ from }) => low <= path[from]! && path[from]! <= high);
-    return there.length < fewestOneSided || lesserSide(there) >= leastOfLesser;
-  });
   for (const one of single) {
     const level = path[one.from]!;
-    const inPatch = roughPlaces.some(({ low, high }) => low <= level && level <= high);
+    const inPatch = patches.some(({ low, high }) => low <= level && level <= high);
     const own = kindOfExcursion(levels, one);
     const isRough = inPatch && (own === 'spike' || !goesToRest([one], levels.rest));
     const kind = isRough ? 'rough' : own;
@@ -109,12 +97,10 @@ function roughPatches(
     if (covered_ < leastCovered * (time[to]! - time[from]! + interval)) continue;
     const gaps = run.slice(1).map((one, k) => time[one.from]! - time[run[k]!.to]!);
     if (Math.max(0, ...gaps) > longestGap * (time[to]! - time[from]!)) continue;
-    const least = swingsOf(run) >= manySwings ? leastOfMany : evenness;
-    if (goesToRest(run, rest) || lesserSide(run) < least) continue;
+    if (goesToRest(run, rest) || lesserSide(run) < evenness) continue;
     const covered = path.subarray(from, to + 1);
     const low = covered.reduce((least, level) => Math.min(least, level));
     const high = covered.reduce((most, level) => Math.max(most, level));
-    if (high - low < leastMovement) continue;
     const depth = run.reduce((most, { below, above }) => farther(farther(most, below), above), 0);
     patches.push({ from, to, depth, low, high });
   }
@@ -123,9 +109,8 @@ function roughPatches(
 
 /** This part of the way short of the rest level, or beyond it, counts as there. */
 const nearRest = 0.2;
-/** Of what goes toward it the other way may have this part, or this one where only few of a run's excursions reach it. */
+/** Of what goes toward it the other way may have this part. */
 const mostAway = 0.6;
-const mostAwayOfFew = 0.5;
 /** Scatter leaves the path to one side at least this part as far as to the other; what a contact does goes one way. */
 const evenness = 0.25;
 
@@ -146,8 +131,7 @@ function goesToRest(run: readonly Excursion[], rest: number | undefined): boolea
     (sum, { below, above, level }) => sum + (rest < level ? above : -below),
     0,
   );
-  const part = 2 * reached.length >= run.length ? mostAway : mostAwayOfFew;
-  return reached.length > 0 && away < part * toward;
+  return reached.length > 0 && away < mostAway * toward;
 }
 
 /** How far some excursions together go to the lesser side, as a part of the other. */

@@ -1,4 +1,3 @@
-import { turnAcceleration } from '../motion/limits.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
 import type { Seconds } from '../units.js';
@@ -33,17 +32,13 @@ const speedOver: Seconds = 0.04;
 const standing = 0.3;
 /** The throttle moves as it leaves a dead spot, at this part of the speed before at the least. */
 const goesOn = 0.1;
-/** A dead spot's jump makes up for the movement meanwhile, within a factor, or the standstill begins sooner than a hand can stop. */
+/** A dead spot's jump makes up for the movement meanwhile, within a factor. */
 const makesUp = 2.5;
-/** How fast a standstill begins is taken over this time. */
-const onsetOver: Seconds = 0.01;
 
 /** A jump of the path: what it seems by itself, and where it starts. */
 export interface Jump {
   readonly kind: 'dead-spot' | 'step';
   readonly start: number;
-  /** Whether the recording stood still before it. */
-  readonly stands: boolean;
 }
 
 /**
@@ -74,17 +69,12 @@ export function kindOfJump(levels: Levels, from: number, to: number): Jump {
   const slower = Math.min(speedBefore, speedAfter);
   const atLeast = slower > 0 ? slower * stood : wouldHaveMoved;
   const moved = Math.abs(lineThrough(levels, start, from).speed) * stood;
-  const onset = firstAt(time, time[Math.max(0, start - length)]! - onsetOver);
-  // What looks like standing may begin while the hand still stops: over half the visible departure.
-  const stopping = time[start]! - time[onset]! + Math.sqrt(visible / turnAcceleration);
-  const stopsDead = sign * (level - mean[onset]!) > (turnAcceleration * stopping * stopping) / 2;
   const stands =
     stood > 2 * interval &&
     moved <= standing * wouldHaveMoved &&
     wouldHaveMoved >= Math.max(visible, Math.abs(change) / makesUp);
-  const isDead =
-    stands && speedAfter > goesOn * faster && (atLeast <= makesUp * Math.abs(change) || stopsDead);
-  return isDead ? { kind: 'dead-spot', start, stands } : { kind: 'step', start: from, stands };
+  const isDead = stands && speedAfter > goesOn * faster && atLeast <= makesUp * Math.abs(change);
+  return isDead ? { kind: 'dead-spot', start } : { kind: 'step', start: from };
 }
 
 function blockMean(values: Float64Array, from: number, to: number): number {

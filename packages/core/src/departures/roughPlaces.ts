@@ -1,13 +1,12 @@
 import type { Departure } from './departure.js';
 import { isJump } from './isJump.js';
 import { passesOf } from './passesOf.js';
-import { onePlace, placesOf } from './placesOf.js';
+import { placesOf } from './placesOf.js';
 
 /** So many departures make a rough place, this part of their depths together to the lesser side. */
 const fewestRough = 4;
 const fewestOnLesserSide = 2;
 const lesserSide = 0.12;
-const lesserSideOfDropouts = 0.3;
 /** Pulses of one wide place lie no farther apart, are this part of all, and by chance together this rarely at the most. */
 const withinWide = 0.08;
 const mostOfAll = 0.8;
@@ -26,7 +25,7 @@ export function isRough(place: readonly Departure[], passes: number): boolean {
   const up = place.filter(({ depth }) => depth > 0).length;
   const onLesserSide = Math.min(up, place.length - up);
   if (place.length < fewestRough || onLesserSide < fewestOnLesserSide) return false;
-  return lesserPart(place) >= (mostDropouts ? lesserSideOfDropouts : lesserSide);
+  return lesserPart(place) >= lesserSide;
 }
 
 /**
@@ -50,24 +49,6 @@ export function wideRoughPlace(
       isRough(place, passesOf(place, time).length)
     );
   });
-}
-
-/** The jumps that lead from level to level of a rough place and no farther than its scatter. */
-export function jumpsWithin(
-  path: Float64Array,
-  place: readonly Departure[],
-  departures: readonly Departure[],
-): readonly Departure[] {
-  const levels = place.map(({ from }) => path[from]!);
-  const low = levels.reduce((least, level) => Math.min(least, level)) - onePlace;
-  const high = levels.reduce((most, level) => Math.max(most, level)) + onePlace;
-  const farthest = place.reduce((most, { depth }) => Math.max(most, Math.abs(depth)), 0);
-  return departures.filter(
-    ({ kind, from, to, depth }) =>
-      isJump(kind) &&
-      Math.abs(depth) <= farthest &&
-      [from, to].every((at) => low <= path[at]! && path[at]! <= high),
-  );
 }
 
 /** What goes to the lesser side, as a part of the other. */

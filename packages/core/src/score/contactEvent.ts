@@ -3,14 +3,17 @@ import type { Fraction, Seconds, Travel } from '../units.js';
 /** Foreign pulses last hardly longer than this. */
 export const longestPulse: Seconds = 8e-3;
 
-/** Departures this near to each other may be of one burst. */
-export const longestBurst: Seconds = 0.1;
-
 /** A contact that may break: the wiper's or its lead's, which leaves the load's rest level, or that of a feed lead. */
 export type Contact = 'wiper' | 'supply' | 'ground';
 
-/** `full`: to the level that a broken contact leaves; else the part of the way there. */
-export type Goals = Readonly<Partial<Record<Contact, 'full' | Fraction>>>;
+/** Which part of the way to a broken contact's level a departure went, and within how many spans that counts as all of it. */
+export interface Goal {
+  readonly part: Fraction;
+  readonly slack: number;
+  readonly isFull: boolean;
+}
+
+export type Goals = Readonly<Partial<Record<Contact, Goal>>>;
 
 /** What of a finding speaks for one cause or another. */
 export interface ContactEvent {
@@ -27,8 +30,8 @@ export interface ContactEvent {
   /** A step or a dead spot, which hardly anything but a track makes; a rough patch, which foreign bursts look like. */
   readonly jump: boolean;
   readonly scatter?: boolean;
-  /** A jump that others surround: bursts end anywhere. */
-  readonly amid?: boolean;
+  /** Of a step: what the stops' readings say of a feed lead that came to resist, logarithm of the odds. */
+  readonly lead?: number;
   /** How far it went, spans, and which broken contact's level it went to, or toward. */
   readonly depth: number;
   readonly goals: Goals;

@@ -1,5 +1,6 @@
 import type { Stretch } from '../capture/sweep.js';
 import type { Departure } from '../departures/departure.js';
+import { isJump } from '../departures/isJump.js';
 import type { Expectation } from '../expectation/expectation.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
@@ -10,10 +11,10 @@ import {
   type ContactEvent,
   type ContactEvidence,
   type Goals,
-  longestBurst,
   longestPulse,
   type Pass,
 } from './contactEvent.js';
+import { leadShift } from './leadShift.js';
 import type { Finding, Spot } from './score.js';
 import { findSpots } from './spots.js';
 
@@ -41,7 +42,6 @@ export function contactEvidence(
     const snap = snaps.some((one) => one.start < end && one.touch > start);
     return { low: travelOf(low), high: travelOf(high), snap: snap && direction === 'closing' };
   });
-  const isAmid = amidOthers(findings);
   const events = findings.map((one, i): ContactEvent => {
     const middle = (one.start + one.end) / 2;
     const pass = strokes.findIndex(({ start, end }) => start <= middle && end >= middle);
@@ -56,9 +56,11 @@ export function contactEvidence(
       extent: Math.abs(travelOf(path[to]!) - travelOf(path[from]!)),
       speed: seconds > 0 ? Math.abs(path[after]! - path[before]!) / seconds : 0,
       pass: one.during === 'rest' || pass < 0 ? undefined : pass,
-      jump: one.kind === 'step' || one.kind === 'dead-spot',
+      jump: isJump(one.kind),
+      ...(one.kind === 'step' && {
+        lead: leadShift(departures[i]!, departures, rests, levels, expected, scale),
+      }),
       ...(one.kind === 'rough' && { scatter: true }),
-      ...(isAmid[i] && { amid: true }),
       depth: Math.abs(depth),
       goals: goals[i]!,
       ...lasting(one.end - one.start, levels.interval),
@@ -78,17 +80,6 @@ export function contactEvidence(
       tapped: secondsOf(stretches, 'housing-tapped'),
     },
   };
-}
-
-/** Of findings by time, which lie near another one. */
-function amidOthers(findings: readonly Finding[]): readonly boolean[] {
-  let last = -Infinity;
-  return findings.map(({ start, end }, i) => {
-    const next = findings[i + 1]?.start ?? Infinity;
-    const isNear = start - last <= longestBurst || next - end <= longestBurst;
-    last = Math.max(last, end);
-    return isNear;
-  });
 }
 
 function doneMeanwhile(

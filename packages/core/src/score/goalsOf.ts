@@ -3,7 +3,7 @@ import type { HookUpLevels } from '../expectation/hookUpLevels.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
-import type { Contact, Goals } from './contactEvent.js';
+import type { Contact, Goal, Goals } from './contactEvent.js';
 import type { Finding } from './score.js';
 
 /** A broken contact's signal comes this near to its level, as a part of the way there. */
@@ -25,7 +25,7 @@ export function goalsOf(
     const ends = brokenLead[lead];
     return ends && onScale(scale, ends.closed + (ends.open - ends.closed) * along);
   };
-  const goals: { -readonly [contact in Contact]?: Exclude<Goals[contact], undefined> } = {};
+  const goals: { [contact in Contact]?: Goal } = {};
   for (const [contact, goal] of [
     ['wiper', rest],
     ['supply', broken('supply')],
@@ -35,7 +35,7 @@ export function goalsOf(
     const way = goal - level;
     const slack = Math.max(visible, near * Math.abs(way));
     if (way * depth <= 0 || Math.abs(depth) > Math.abs(way) + slack) continue;
-    goals[contact] = Math.abs(way - depth) <= slack ? 'full' : depth / way;
+    goals[contact] = { part: depth / way, slack, isFull: Math.abs(way - depth) <= slack };
   }
   return goals;
 }

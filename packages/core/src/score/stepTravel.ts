@@ -131,8 +131,12 @@ function stopsBesideCrack(
   return { closed: stopNear(0, before) ?? 0, open: (atEnd ? undefined : stopNear(1, beyond)) ?? 1 };
 }
 
-/** Level of the track's own end behind the open stop. */
-function endOfTrack({ circuit }: Expectation, scale: ThrottleScale): number {
+/** Level of the track's own end behind a stop. */
+export function endOfTrack(
+  { circuit }: Expectation,
+  scale: ThrottleScale,
+  stop: 0 | 1 = 1,
+): number {
   const { closedPosition = 0, openPosition = 1 } = circuit.sensor;
-  return onScale(scale, outputFunction(circuit)(openPosition > closedPosition ? 1 : 0));
+  return onScale(scale, outputFunction(circuit)(openPosition > closedPosition ? stop : 1 - stop));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ContactEvent, Goals, Pass, TimeSpent } from './contactEvent.js';
+import type { ContactEvent, Goal, Goals, Pass, TimeSpent } from './contactEvent.js';
 import { morePasses } from './morePasses.js';
 import { sharesOf, weighCauses } from './weighCauses.js';
 
@@ -8,8 +8,9 @@ const passes: readonly Pass[] = Array.from({ length: 6 }, () => ({ low: 0, high:
 const spent: TimeSpent = { whole: 12, resting: 6, flexed: 0, tapped: 0 };
 
 /** On a pull-down a lifted wiper and a broken supply lead leave one level, a broken ground lead another. */
-const full: Goals = { wiper: 'full', supply: 'full' };
-const part: Goals = { wiper: 0.3, supply: 0.3 };
+const goal = (part: number): Goal => ({ part, slack: 0.03, isFull: part === 1 });
+const full: Goals = { wiper: goal(1), supply: goal(1) };
+const part: Goals = { wiper: goal(0.3), supply: goal(0.3) };
 
 const event = (
   travel: number,
@@ -55,7 +56,7 @@ describe('weighCauses', () => {
     expect(weights(both).interference).toBeGreaterThan(0.95);
   });
 
-  test('what scatters both ways while the throttle rests is interference, with jumps amid it too', () => {
+  test('what scatters both ways while the throttle rests is interference', () => {
     const burst = { goals: {}, scatter: true } as const;
     const bursts = [
       event(0.2, undefined, { ...burst, finding: 0, time: 2 }),
@@ -63,13 +64,6 @@ describe('weighCauses', () => {
       event(0.5, 4, { ...burst, finding: 2, time: 9 }),
     ];
     expect(weights(bursts).interference).toBeGreaterThan(0.9);
-    const edge = (amid: boolean) => [
-      ...bursts,
-      event(0.5, 4, { goals: {}, jump: true, amid, finding: 3, time: 9.05 }),
-      event(0.2, undefined, { goals: {}, jump: true, amid, finding: 4, time: 2.1 }),
-    ];
-    expect(weights(edge(true)).interference).toBeGreaterThan(0.5);
-    expect(weights(edge(false)).interference).toBeLessThan(weights(edge(true)).interference);
   });
 
   test('pulses of one size at any level are foreign, parts of the way that are alike a contact', () => {
@@ -80,7 +74,7 @@ describe('weighCauses', () => {
           event(way, i, {
             finding: i,
             depth: depth(way),
-            goals: { wiper: depth(way) / way },
+            goals: { wiper: goal(depth(way) / way) },
             long: false,
           }),
         ),
@@ -89,6 +83,31 @@ describe('weighCauses', () => {
     const share = pulses((way) => 0.4 * way).interference;
     expect(odds(same)).toBeGreaterThan(20 * odds(share));
     expect(share).toBeLessThan(0.3);
+  });
+
+  test('pulses both ways of like size are foreign though some end near the level of a lifted wiper', () => {
+    const toward = (level: number, depth: number): Goals => ({
+      wiper: {
+        part: depth / (1.13 - level),
+        slack: 0.034,
+        isFull: Math.abs(1.13 - level - depth) <= 0.034,
+      },
+    });
+    const pulse = (level: number, depth: number, isBack: boolean, finding: number): ContactEvent =>
+      event(level, level < 1 ? 2 : undefined, {
+        finding,
+        depth,
+        goals: isBack ? toward(level, depth) : {},
+        long: false,
+      });
+    const atOpen = [0.092, 0.046, 0.08, 0.046, 0.043];
+    const { interference } = weights([
+      ...atOpen.map((depth, i) => pulse(1, depth, true, i)),
+      pulse(0.3, 0.07, true, 5),
+      pulse(0.38, 0.13, false, 6),
+      pulse(0.62, 0.1, false, 7),
+    ]);
+    expect(interference).toBeGreaterThan(0.8);
   });
 
   test('scatter that goes over much travel on each pass is at one place', () => {

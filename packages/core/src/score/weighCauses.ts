@@ -18,16 +18,14 @@ type Source = 'track' | 'connection' | 'interference';
  */
 const toward = { track: 0.87, connection: 0.93 } as const;
 const allTheWay = [0.8, 0.15] as const;
-/** How likely it is a jump, which few connections and hardly any foreign voltage make, and one amid other departures, as bursts seem to. */
+/** How likely it is a jump, which few connections and hardly any foreign voltage make. */
 const jumpChance = { track: 0.15, connection: 0.05, interference: 0.002 } as const;
-const amidChance = { track: 0.06, connection: 0.06, interference: 0.02 } as const;
 /** How likely it scatters both ways over a stretch: a rough patch, a foreign burst; a contact that opens does not. */
 const scatterChance = { track: 0.06, connection: 0.002, interference: 0.12 } as const;
 /** What is left: anywhere else, or both ways. */
 const elsewhere = { track: 0.02, connection: 0.06 } as const;
-/** A foreign voltage goes one way or the other, and to a broken contact's level by chance. */
+/** A foreign voltage goes one way or the other. */
 const eitherWay = 0.5;
-const byChance = 0.05;
 
 /** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
 const longChances = {
@@ -83,41 +81,39 @@ interface Size {
 }
 
 /** A foreign pulse's size is its own, of a lifted contact it is a part of its way. */
-function foreignSize({ jump, scatter, goals, depth }: ContactEvent): readonly Size[] {
-  return jump || scatter || Object.values(goals).includes('full') ? [] : [{ size: depth, unit: 1 }];
+function foreignSize({ jump, scatter, depth }: ContactEvent): readonly Size[] {
+  return jump || scatter ? [] : [{ size: depth, unit: 1 }];
 }
 
 function contactSize(
   { contact }: Manner,
   { jump, scatter, goals, depth }: ContactEvent,
 ): readonly Size[] {
-  const part = goals[contact];
-  return jump || scatter || part === undefined || part === 'full'
+  const goal = goals[contact];
+  return jump || scatter || goal === undefined || goal.isFull
     ? []
-    : [{ size: part, unit: depth / part }];
+    : [{ size: goal.part, unit: depth / goal.part }];
 }
 
 /** Sizes of one recording are alike within this part, standard deviation, or any. */
-const alike = 0.2;
+const alikes = [0.2, 0.7];
 
 /** Logarithm of the chance density of sizes, each foretold by those before it where they are alike. */
 function logSizes(sizes: readonly Size[]): number {
-  let [sum, free, near] = [0, 0, 0];
-  for (const [i, { size, unit }] of sizes.entries()) {
-    const log = Math.log(size);
-    free -= Math.log(unit);
-    if (i === 0) near -= Math.log(unit);
-    else {
-      const variance = alike ** 2 * (1 + 1 / i);
-      near -=
-        (log - sum / i) ** 2 / (2 * variance) +
-        Math.log(2 * Math.PI * variance) / 2 +
-        log +
-        Math.log(unit);
-    }
-    sum += log;
+  const units = sizes.reduce((log, { unit }) => log - Math.log(unit), 0);
+  return units + logMean([0, ...alikes.map((alike) => logAlike(sizes, alike))]);
+}
+
+function logAlike(sizes: readonly Size[], alike: number): number {
+  let [sum, log] = [0, 0];
+  for (const [i, one] of sizes.entries()) {
+    const size = Math.log(one.size);
+    const variance = alike ** 2 * (1 + 1 / i);
+    if (i > 0)
+      log -= (size - sum / i) ** 2 / (2 * variance) + Math.log(2 * Math.PI * variance) / 2 + size;
+    sum += size;
   }
-  return logMean([free, near]);
+  return log;
 }
 
 /** Logarithm of the mean of what these are the logarithms of. */
@@ -129,20 +125,19 @@ function logMean(logs: readonly number[]): number {
 function contactForm(
   source: 'track' | 'connection',
   { contact, full }: Manner,
-  { jump, amid, scatter, goals }: ContactEvent,
+  { jump, scatter, lead = 0, goals }: ContactEvent,
 ): number {
-  if (jump) return (amid ? amidChance : jumpChance)[source];
+  if (jump) return jumpChance[source] * (source === 'connection' ? Math.exp(lead) : 1);
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
   if (reached === undefined) return elsewhere[source];
-  return toward[source] * (reached === 'full' ? full : 1 - full);
+  // All of it within the slack, as a density like those of sizes.
+  return toward[source] * (reached.isFull ? full / reached.slack : 1 - full);
 }
 
-function foreignForm({ jump, amid, scatter, goals }: ContactEvent): number {
-  if (jump) return (amid ? amidChance : jumpChance).interference;
-  if (scatter) return scatterChance.interference;
-  const reached = Object.values(goals).includes('full');
-  return eitherWay * (reached ? byChance : 1 - byChance);
+function foreignForm({ jump, scatter }: ContactEvent): number {
+  if (jump) return jumpChance.interference;
+  return scatter ? scatterChance.interference : eitherWay;
 }
 
 /** How common each cause, or pair of causes, is taken to be beforehand; common practice, no source. */
@@ -152,7 +147,6 @@ const prior: readonly (readonly [readonly Source[], number])[] = [
   [['interference'], 0.2],
   [['track', 'interference'], 0.03],
   [['connection', 'interference'], 0.03],
-  [['track', 'connection'], 0.02],
 ];
 
 /** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
@@ -230,7 +224,6 @@ function assign(
     const [first, second] = sources as readonly [Source, Source?];
     const isTracks = repeated.has(event.finding) || event.jump;
     if (!second || (first === 'track' && isTracks)) split[first].push(event);
-    else if (second === 'connection') split[second].push(event);
     else split[logForms(first, [event]) < logForms(second, [event]) ? second : first].push(event);
   }
   return split;
