@@ -81,7 +81,7 @@ describe('confidence', () => {
   });
 
   test('a verdict is told as likelier right than wrong, its departures need not be real', () => {
-    const foreign = { ...faint, interference: 1 };
+    const foreign = { ...faint, interference: 0.9 };
     expect(fail(foreign)).toBe(0.5);
     expect(chanceOfDepartures(foreign)).toBeLessThan(0.4);
   });
