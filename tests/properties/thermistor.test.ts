@@ -369,6 +369,34 @@ describe('judging', () => {
     expect(judgeThermistor(sensor, readings, { ...readOn, isProved: true }).verdict).toBe('fail');
   });
 
+  test('a sensor that is proved sound by ohms does not fail on a pull-up that was not proved', () => {
+    const judged = judgeThermistor(
+      sensor,
+      [
+        ohmsAt(0, resistanceAt(law, 0)),
+        ohmsAt(60, resistanceAt(law, 60)),
+        voltsAt(20, dividerVolts({ supply: 5, pullUp: 2200 }, resistanceAt(law, 20))),
+      ],
+      { ...readOn, isProved: false },
+    );
+    expect(judged.verdict).toBe('inconclusive');
+    expect(judged.advice).toContain('prove-pull-up');
+  });
+
+  test('one that the current warms beyond its law is read by an ohmmeter, and fails by nothing', () => {
+    const short = { ...law, highest: 100 } as ThermistorLaw;
+    const hot = { law: short, tolerances: sensor.tolerances, dissipation: 0.004 };
+    const feed = { ...readOn, pullUp: 330, isProved: true };
+    const judged = judgeThermistor(hot, [voltsAt(99, 1.645)], feed);
+    expect(judged.checks[0]?.outcome).toBe('cannot-tell');
+    expect(judged.advice).toContain('read-by-ohmmeter');
+  });
+
+  test('tolerances of nothing are none', () => {
+    const { verdict, advice } = judgeThermistor({ law, tolerances: {} }, [ohmsAt(0, 6300)]);
+    expect([verdict, advice[0]]).toEqual(['inconclusive', 'state-tolerances']);
+  });
+
   test('a wrong curve is no other pull-up', () => {
     const wrong: ThermistorLaw = { ...law, b: 4400 } as ThermistorLaw;
     const readings = [0, 90].map((t) =>

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 
 describe('the standard atmosphere', () => {
   test.each([
-    // ISO 2533:1975, as quoted by an open library's test data: hPa at geometric heights.
+    // ISO 2533:1975, as quoted by an open library's test data: hPa at geopotential heights.
     [100, 1001.29],
     [500, 954.608],
     [1000, 898.746],

@@ -53,12 +53,12 @@ describe('elsewhere those that concern what is advised, and where the rest stand
     [
       'readings of a bath',
       ['readings', '--job', 'examples/coolant-sensor.job.json'],
-      ['unplugged', 'hot-bath'],
+      ['battery-and-fuel', 'static', 'unplugged', 'hot-bath'],
     ],
     [
       'readings of a coil',
       ['readings', '--job', 'examples/crank-sensor.job.json'],
-      ['unplugged', 'coil-kick'],
+      ['battery-and-fuel', 'static', 'unplugged', 'coil-kick', 'low-ohm-coil'],
     ],
     ['instruments', ['instruments', ...job], ['unplugged', 'fingers']],
     [

@@ -2,6 +2,7 @@ import {
   bounceSentences,
   judgedReadingWords,
   readingAdviceSentences,
+  readingCautions,
   readingCheckRows,
   readingCodesSentences,
   readingReasonSentences,
@@ -49,16 +50,13 @@ export function printReadings({
     ...labelled(judgedReadingWords.spreadLabel, [judgedReadingWords.spread]),
     ...labelled(judgedReadingWords.unsaid, readingUnsaidSentences(judged)),
     '',
-    ...printTheseCautions(cautionsOf[judged.kind]),
+    ...printTheseCautions(
+      readingCautions(judged.kind).filter(
+        (one) => one !== 'manual-first' && one !== 'starting-points',
+      ),
+    ),
   ];
 }
-
-const cautionsOf = {
-  thermistor: ['unplugged', 'hot-bath'],
-  pressure: ['unplugged'],
-  'two-state': ['unplugged'],
-  winding: ['unplugged', 'coil-kick'],
-} as const;
 
 function labelled(label: string, sentences: readonly string[]): readonly TextPart[] {
   return sentences.map((sentence, i) =>

@@ -95,6 +95,7 @@ describe('readings', () => {
       ['manifold-sensor', '10 inHg=2V', '--supply', '5'],
       /gauge or absolute.*\(gauge-or-absolute\)/,
     ],
+    [['manifold-sensor', '10 inHg vacuum=2V', '--supply', '5'], /portUncertainty is missing/],
     [['manifold-sensor', 'open=4V'], /--supply is missing.*\(missing\)/],
     [['lean-switch', 'tilted=4V'], /“tilted” is no state.*\(unknown-choice\)/],
     [['crank-sensor', '20 °C=900'], /--thermometer is missing.*\(missing\)/],

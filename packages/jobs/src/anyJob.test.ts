@@ -134,9 +134,25 @@ describe('jobs of single readings', () => {
   test('a gauge of absolute pressures is taken against the air', () => {
     const absolute = {
       ...example('manifold-sensor'),
-      readings: [{ port: '67.03 kPa absolute', volts: 2.53, supply: 5.02, uncertainty: 0.004 }],
+      readings: [
+        {
+          port: '67.03 kPa absolute',
+          portUncertainty: 100,
+          volts: 2.53,
+          supply: 5.02,
+          uncertainty: 0.004,
+        },
+      ],
     };
     const { readings } = judgeReadings(parseAnyJob(absolute) as ReadingsJob);
+    expect(readings[0]).toMatchObject({ readAs: 'absolute' });
+    const untold = {
+      ...absolute,
+      readings: [{ port: '67 kPa absolute', volts: 2.5, supply: 5, uncertainty: 0 }],
+    };
+    expect(codeOf(() => judgeReadings(parseAnyJob(untold) as ReadingsJob))).toBe(
+      'missing at job.readings[0].portUncertainty',
+    );
     expect(readings[0]).toMatchObject({ gauge: expect.closeTo(67_030 - 100_900, 6) });
   });
 

@@ -169,12 +169,21 @@ function judgePorts(
   const { kind, name: _, ...described } = sensor;
   const station = stationPressure(air);
   const atPorts = [...readings, ...more].map(
-    ({ port, portUncertainty = 0, ...read }): PressureReading => ({
-      ...read,
-      gauge:
-        port === 'open' ? 0 : port.pascals - (port.reference === 'absolute' ? station.pressure : 0),
-      gaugeUncertainty: portUncertainty,
-    }),
+    ({ port, portUncertainty, ...read }, i): PressureReading => {
+      if (port === 'open') return { ...read, gauge: 0, gaugeUncertainty: portUncertainty ?? 0 };
+      if (portUncertainty === undefined) {
+        const path = `job.readings[${i}].portUncertainty`;
+        const wrong = 'is missing; how true the gauge reads must be told, such as "0.4 kPa"';
+        throw new InputError('missing', path, `${path} ${wrong}.`);
+      }
+      const { pascals, reference } = port;
+      return {
+        ...read,
+        gauge: reference === 'absolute' ? pascals - station.pressure : pascals,
+        readAs: reference,
+        gaugeUncertainty: portUncertainty,
+      };
+    },
   );
   const bench = {
     station: station.pressure,

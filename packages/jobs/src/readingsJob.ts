@@ -83,7 +83,7 @@ export interface ThermistorJob
 export interface PortReading {
   /** `open`, or what the pump's gauge or a barometer at the port shows. */
   readonly port: 'open' | ReadPressure;
-  /** Standard uncertainty of that, Pa, 0 to 10⁶; 0 when left out, as for the open port. */
+  /** Standard uncertainty of that, Pa, 0 to 10⁶; 0 for the open port when left out, else it must be told. */
   readonly portUncertainty?: Pascals;
   /** The output, V, any. */
   readonly volts: Volts;
@@ -97,7 +97,7 @@ export interface PortReading {
 export interface PumpDown extends JobRecording {
   /** What the gauge showed at each step, in order; one or more. */
   readonly ports: readonly ('open' | ReadPressure)[];
-  /** Standard uncertainty of the gauge, Pa, 0 to 10⁶; 0 when left out. */
+  /** Standard uncertainty of the gauge, Pa, 0 to 10⁶; left out where all ports are open. */
   readonly portUncertainty?: Pascals;
   /** The supply where the recording has none, V, above 0; needed only then. */
   readonly supply?: Volts;

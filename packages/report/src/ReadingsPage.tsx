@@ -10,6 +10,7 @@ import { expectReadings, type JudgedReadings, type ReadingsJob } from '@trueswee
 import {
   judgedReadingWords,
   readingAdviceSentences,
+  readingCautions,
   readingCheckRows,
   readingCodesSentences,
   readingReasonSentences,
@@ -34,6 +35,7 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
       title={job.title}
       writtenAt={writtenAt}
       record={record}
+      cautions={readingCautions(judged.kind)}
     >
       <section class="recording">
         <h2>
@@ -114,11 +116,15 @@ function Drawing({ job, judged }: { readonly job: ReadingsJob; readonly judged: 
       .map(({ gauge, absolute, ratio }) => ({ pressure: isAbsolute ? absolute : gauge, ...ratio }))
       .reverse();
     const readings = judged.readings.map(
-      ({ gauge, gaugeUncertainty, volts, supply, uncertainty }, i) => ({
+      ({ gauge, gaugeUncertainty, readAs = 'gauge', volts, supply, uncertainty }, i) => ({
         pressure: isAbsolute ? judged.station.pressure + gauge : gauge,
-        pressureUncertainty: gaugeUncertainty,
+        // The air's pressure stands between what the sensor counts from and what was read.
+        pressureUncertainty: Math.hypot(
+          gaugeUncertainty,
+          readAs === reference ? 0 : judged.station.uncertainty,
+        ),
         signal: volts / supply,
-        uncertainty: uncertainty / supply,
+        uncertainty: (Math.hypot(1, volts / supply) * uncertainty) / supply,
         outcome: outcomeOf(judged, i),
       }),
     );

@@ -1,4 +1,4 @@
-import { cautions, reportWords, scoreLabels } from '@truesweep/wording';
+import { type Caution, cautions, reportWords, scoreLabels } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
 import { filingRows } from './filingRows.js';
 import type { FilingRecord } from './report.js';
@@ -9,9 +9,10 @@ export function ReportFrame(props: {
   readonly title: string;
   readonly writtenAt: string;
   readonly record: FilingRecord | undefined;
+  readonly cautions: readonly Caution[];
   readonly children: ComponentChildren;
 }) {
-  const { kind, title, writtenAt, record, children } = props;
+  const { kind, title, writtenAt, record, cautions: these, children } = props;
   const filed = filingRows(record);
   return (
     <main>
@@ -36,8 +37,8 @@ export function ReportFrame(props: {
       <section class="cautions">
         <h2>{scoreLabels.cautions}</h2>
         <ul>
-          {Object.values(cautions).map((caution) => (
-            <li key={caution}>{caution}</li>
+          {these.map((one) => (
+            <li key={one}>{cautions[one]}</li>
           ))}
         </ul>
       </section>

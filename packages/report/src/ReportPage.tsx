@@ -1,7 +1,7 @@
 import { operatingPoint, positionAt } from '@truesweep/core';
 import { CircuitDrawing, CurveDrawing } from '@truesweep/drawings';
 import { jobCircuit, jobCriteria, jobExpectation } from '@truesweep/jobs';
-import { reportWords } from '@truesweep/wording';
+import { reportWords, sweepCautions } from '@truesweep/wording';
 import { conditionRows } from './conditionRows.js';
 import { RecordingPart } from './RecordingPart.js';
 import { ReportFrame } from './ReportFrame.js';
@@ -13,7 +13,13 @@ export function ReportPage({ job, writtenAt, record, recordings }: Report) {
   const expected = jobExpectation(job);
   const criteria = jobCriteria(job);
   return (
-    <ReportFrame kind={reportWords.title} title={job.title} writtenAt={writtenAt} record={record}>
+    <ReportFrame
+      kind={reportWords.title}
+      title={job.title}
+      writtenAt={writtenAt}
+      record={record}
+      cautions={sweepCautions()}
+    >
       {recordings.map((recording, i) => (
         <RecordingPart
           key={recording.name}

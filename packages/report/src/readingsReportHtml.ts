@@ -35,10 +35,18 @@ export function readingsReportHtml(report: ReadingsReport): string {
 function withAllReadings({ job, judged, pumpDowns = [] }: ReadingsReport): ReadingsJob {
   if (judged.kind !== 'pressure' || pumpDowns.length === 0) return job;
   const { recordings: _, ...rest } = job as ReadingsJob & { readonly recordings?: unknown };
-  const readings = judged.readings.map(({ gauge, gaugeUncertainty, ...read }) => ({
-    ...read,
-    port: gauge === 0 ? 'open' : { pascals: gauge, reference: 'gauge' },
-    portUncertainty: gaugeUncertainty,
-  }));
+  const readings = judged.readings.map(
+    ({ gauge, gaugeUncertainty, readAs = 'gauge', ...read }) => ({
+      ...read,
+      port:
+        gauge === 0
+          ? 'open'
+          : {
+              pascals: readAs === 'gauge' ? gauge : gauge + judged.station.pressure,
+              reference: readAs,
+            },
+      portUncertainty: gaugeUncertainty,
+    }),
+  );
   return { ...rest, readings } as ReadingsJob;
 }

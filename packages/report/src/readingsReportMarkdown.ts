@@ -2,6 +2,7 @@ import {
   cautions,
   judgedReadingWords,
   readingAdviceSentences,
+  readingCautions,
   readingCheckRows,
   readingCodesSentences,
   readingReasonSentences,
@@ -49,7 +50,7 @@ export function readingsReportMarkdown(report: ReadingsReport): string {
     ...section(judgedReadingWords.unsaid, readingUnsaidSentences(judged)),
     ...(job.notes ? [`${reportWords.notes}: ${plain(job.notes)}`] : []),
     `## ${scoreLabels.cautions}`,
-    list(Object.values(cautions)),
+    list(readingCautions(judged.kind).map((one) => cautions[one])),
   ];
   return `${visibleText(parts.join('\n\n'), '\n')}\n`;
 }

@@ -7,6 +7,7 @@ import {
   reportWords,
   scoreLabels,
   scoreSentences,
+  sweepCautions,
   verdictLabels,
   visibleText,
 } from '@truesweep/wording';
@@ -39,7 +40,7 @@ export function reportMarkdown(report: Report): string {
     list(conditionRows(job, jobExpectation(job)).map(([label, value]) => `${label}: ${value}`)),
     ...(job.notes ? [`${reportWords.notes}: ${plain(job.notes)}`] : []),
     `## ${scoreLabels.cautions}`,
-    list(Object.values(cautions)),
+    list(sweepCautions().map((one) => cautions[one])),
   ];
   return `${visibleText(parts.join('\n\n'), '\n')}\n`;
 }

@@ -14,6 +14,8 @@ export type Caution =
   | 'snaps-shut'
   | 'hot-bath'
   | 'coil-kick'
+  | 'low-ohm-coil'
+  | 'hand-pump'
   | 'starting-points';
 
 /**
@@ -37,10 +39,26 @@ export const cautions: Readonly<Record<Caution, string>> = {
   'hot-bath': 'Hot and boiling water scalds; keep mains-fed meters and bare ends out of baths.',
   'coil-kick':
     'Never open a fed coil by hand: it kicks with hundreds of volts and more, and the spark lights fuel vapour.',
+  'low-ohm-coil':
+    'Never hold a coil of a few ohms on a battery for more than an instant: it burns (common practice, no source).',
+  'hand-pump':
+    'Move a pressure sensor by a hand pump only, never by compressed air, and keep fuel vapour out of it.',
   'starting-points': "The limits used are starting points; the maker's service data wins.",
   'manual-first':
     "The machine's service manual, local rules and licensed practice come before all this.",
 };
+
+/**
+ * The cautions that concern a potentiometer's sweep: all but those of other sensors.
+ *
+ * @example
+ * sweepCautions().includes('limiter') // => true
+ */
+export function sweepCautions(): readonly Caution[] {
+  return (Object.keys(cautions) as Caution[]).filter(
+    (one) => !['hot-bath', 'coil-kick', 'low-ohm-coil', 'hand-pump'].includes(one),
+  );
+}
 
 /** The cautions that concern whoever does what is advised. */
 const ofAdvice: Readonly<Record<Advice, readonly Caution[]>> = {

@@ -12,7 +12,13 @@ export {
   carryWords,
 } from './carryEntries.js';
 export { causeLabels, causeMeanings } from './causes.js';
-export { adviceCautions, type Caution, cautions, moreCautionsSentence } from './cautions.js';
+export {
+  adviceCautions,
+  type Caution,
+  cautions,
+  moreCautionsSentence,
+  sweepCautions,
+} from './cautions.js';
 export { checkPageWords, restsOnWords } from './checkPageWords.js';
 export { checkRows, limitSources } from './checkRows.js';
 export {
@@ -167,6 +173,7 @@ export {
   judgedReadingWords,
   type ReadingsOfKind,
   readingAdviceSentences,
+  readingCautions,
   readingCheckRows,
   readingCodesSentences,
   readingReasonSentences,

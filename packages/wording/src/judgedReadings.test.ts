@@ -49,7 +49,7 @@ describe('what is said of single readings', () => {
     );
     const poor = thermistor([6260, 237], 1.5);
     expect(readingReasonSentences(poor).at(-1)).toMatch(/most uncertain is the thermometer\.$/);
-    expect(readingAdviceSentences(poor)[0]).toMatch(/^The thermometer decides/);
+    expect(readingAdviceSentences(poor)[0]).toMatch(/^How warm the bath is decides/);
     expect(readingUnsaidSentences(poor)[0]).toMatch(/^Its plug and harness/);
   });
 

@@ -17,6 +17,7 @@ import {
   type WindingReading,
   type WindingSource,
 } from '@truesweep/core';
+import type { Caution } from './cautions.js';
 import { outcomeLabels } from './checks.js';
 import { formatAlike } from './formatAlike.js';
 import { pressureAdvice, pressureUnsaid } from './pressureReadingWords.js';
@@ -80,6 +81,38 @@ export const sensorKindLabels: Readonly<Record<ReadingsOfKind['kind'], string>> 
 };
 
 /**
+ * The cautions that concern whoever reads such a sensor, in their usual order.
+ *
+ * @example
+ * readingCautions('winding').includes('coil-kick') // => true
+ */
+export function readingCautions(kind: ReadingsOfKind['kind']): readonly Caution[] {
+  return whole(kind, 'kind', () => cautionsOf[kind]);
+}
+
+const cautionsOf: Readonly<Record<ReadingsOfKind['kind'], readonly Caution[]>> = {
+  thermistor: [
+    'battery-and-fuel',
+    'static',
+    'unplugged',
+    'hot-bath',
+    'starting-points',
+    'manual-first',
+  ],
+  pressure: ['battery-and-fuel', 'static', 'hand-pump', 'starting-points', 'manual-first'],
+  'two-state': ['battery-and-fuel', 'static', 'unplugged', 'starting-points', 'manual-first'],
+  winding: [
+    'battery-and-fuel',
+    'static',
+    'unplugged',
+    'low-ohm-coil',
+    'coil-kick',
+    'starting-points',
+    'manual-first',
+  ],
+};
+
+/**
  * What a verdict says of a sensor that was read here and there.
  *
  * @example
@@ -89,7 +122,7 @@ export const readingVerdictMeanings: Readonly<Record<Verdict, string>> = {
   pass: 'Nothing that was read speaks against this sensor.',
   marginal:
     'A reading lies just outside its limits. Read it again, with less uncertainty, before you decide.',
-  fail: 'A reading lies outside its limits by more than its uncertainty. Do not put the sensor back as it is.',
+  fail: 'A reading lies outside its limits by more than three times its standard uncertainty. Do not put the sensor back as it is.',
   inconclusive: 'These readings cannot tell a good sensor from a bad one. It is not a pass.',
 };
 

@@ -19,7 +19,7 @@ export const pressureAdvice: Readonly<Record<PressureAdvice, string>> = {
     "Pump through a quarter of the sensor's range at least: less does not show a wrong gain (common practice, no source).",
   'better-voltmeter': betterMeter,
   'use-barometer':
-    'The pressure of the air decides: from the altitude alone the weather leaves ±3 kPa; use a barometer that shows the pressure at the bench.',
+    'The pressure of the air decides: know it better, by a good barometer at the bench; from the altitude alone the weather leaves ±3 kPa.',
   'better-pump-gauge': "The pump's gauge decides: use a finer one.",
 };
 

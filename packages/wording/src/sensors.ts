@@ -17,6 +17,7 @@ export {
   judgedReadingWords,
   type ReadingsOfKind,
   readingAdviceSentences,
+  readingCautions,
   readingCheckRows,
   readingCodesSentences,
   readingReasonSentences,

@@ -57,9 +57,13 @@ export const soakHints: Readonly<Record<SoakEntry, string>> = {
  * soakAdvice['replace-one'] // => 'The first is wrong: read it in ice and in boiling water before you replace it.'
  */
 export const soakAdvice: Readonly<Record<SoakAdvice, string>> = {
-  refit: 'Both agree with the thermometer here; ice and boiling water tell of the rest.',
+  'read-elsewhere':
+    'Both agree with the thermometer here, which passes neither: ice and boiling water tell of the rest.',
   'read-thermometer':
     'One of them is wrong, and these two cannot say which: read a thermometer between them.',
+  'better-thermometer': 'The thermometer decides, and not the sensors: take a finer one.',
+  'better-meter': 'The ohmmeter decides, and not the sensors: take a finer range or a better one.',
+  'state-tolerances': 'Say how far a sound sensor may be off: without that nothing can be judged.',
   'replace-one': 'The first is wrong: read it in ice and in boiling water before you replace it.',
   'replace-other': 'The other is wrong: read it in ice and in boiling water before you replace it.',
 };

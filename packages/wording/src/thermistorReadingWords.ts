@@ -22,8 +22,10 @@ export const thermistorAdvice: Readonly<Record<ThermistorAdvice, string>> = {
     'Say how far a sound sensor may be off: without that no reading can be judged.',
   'prove-pull-up':
     'Another pull-up would explain these voltages: put a known resistor in the place of the sensor, or read its resistance unplugged.',
+  'read-by-ohmmeter':
+    'The current through it warms it beyond the temperatures that are known of it: read its resistance by an ohmmeter, unplugged.',
   'better-thermometer':
-    'The thermometer decides, and not the sensor: use ice, boiling water or a finer thermometer.',
+    'How warm the bath is decides, and not the sensor: use ice, water that boils with a barometer beside it, or a finer thermometer.',
   'better-meter': betterMeter,
   'measure-supply': measureSupply,
   'read-farther-apart':

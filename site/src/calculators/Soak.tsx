@@ -44,9 +44,9 @@ function show(values: Parameters<typeof soak>[0]): ShownResult {
   };
 }
 
-function saidOf({ verdict, checks }: SoakComparison): string {
+function saidOf({ verdict, checks, advice }: SoakComparison): string {
   if (checks.length > 1) {
-    if (verdict === 'pass') return soakWords.pass;
+    if (advice.includes('read-elsewhere')) return soakWords.pass;
     return verdict === 'fail' ? soakWords.fails : soakWords.unsure;
   }
   const outcome = checks[0]?.outcome;

@@ -169,6 +169,8 @@ export const wordingRecipes: Recipes = {
     changes: [{ time: 1, from: 'low', to: 'high', bounced: 0.003, returns: 2, resolution: 0.001 }],
   }),
   readingAdviceSentences: of(judgedCoil),
+  readingCautions: of('winding'),
+  sweepCautions: of(),
   readingCheckRows: of(judgedCoil),
   readingCodesSentences: of(judgedCoil),
   readingReasonSentences: of(judgedCoil),

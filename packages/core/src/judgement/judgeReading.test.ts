@@ -36,6 +36,20 @@ describe('judgeReading', () => {
     expect(ohms(0.66).outcome).toBe('fails');
   });
 
+  test('a meter too coarse for a single limit can’t tell', () => {
+    const coarse = (measured: number) =>
+      judgeReading({
+        measured,
+        high: 0.5,
+        inputs: [{ name: 'meter', sensitivity: 1, uncertainty: 0.5 }],
+      }).outcome;
+    expect([coarse(0.45), coarse(1.9), coarse(2.1)]).toEqual([
+      'cannot-tell',
+      'cannot-tell',
+      'fails',
+    ]);
+  });
+
   test('guarded: it conforms from U inside on', () => {
     const guarded = (measured: number) =>
       judgeReading(

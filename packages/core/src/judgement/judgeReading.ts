@@ -52,6 +52,8 @@ const rules: FieldRules = {
  * readings. It conforms when it lies inside; between a limit and 3 u beyond it is marginal. Limits that are not at least four times U = 2 u apart can't be told from the uncertainty: inside them only what is farther from both than U
  * conforms, and nothing is marginal; the rest can't be told, and what adds most to the uncertainty is to be made better.
  *
+ * A single limit counts as wide as it is far from 0.
+ *
  * Method: u by the law of propagation (JCGM 100:2008, equation 10), decision rules of JCGM 106:2012, 8 (from memory); a tolerance of at
  * least twice U is common practice, no source.
  *
@@ -101,9 +103,12 @@ export function compareReading<Source extends string>(
   const uncertainty = Math.hypot(...parts);
   const margin = Math.min(measured - low, high - measured);
   const expanded = 2 * uncertainty;
-  const isFine = high - low >= 4 * expanded;
+  // Of a single limit its distance from 0 tells how fine a meter must be.
+  const both = high - low;
+  const width = both < Infinity ? both : Math.abs(low > -Infinity ? low : high);
+  const isFine = width >= 4 * expanded;
   const guard = isFine && acceptance === 'simple' ? 0 : expanded;
-  const outcome = outcomeOf(margin, high - low, expanded, rejection * uncertainty, guard);
+  const outcome = outcomeOf(margin, width, expanded, rejection * uncertainty, guard);
   return {
     outcome,
     uncertainty,

@@ -64,6 +64,47 @@ describe('judgePressure', () => {
     expect(() => judged({ ...read(0), gauge: 30_000 })).toThrow(/nothing is extrapolated/);
   });
 
+  test('a port read in absolute pressure rests on no barometer, and the difference to the open port does', () => {
+    // The air is known from the altitude alone, and is 2.8 kPa from what that says: the sensor itself is nominal.
+    const unknown = { station: 101_600, stationUncertainty: 1500 };
+    const volts = (pressure: number) => 5 * (9e-6 * pressure - 0.095);
+    const shared = { supply: 5, uncertainty: 0.003 };
+    const open = { ...shared, gauge: 0, gaugeUncertainty: 0, volts: volts(98_800) };
+    const port = {
+      ...shared,
+      gauge: 60_000 - 101_600,
+      readAs: 'absolute',
+      gaugeUncertainty: 100,
+      volts: volts(60_000),
+    } as const;
+    const { verdict, checks } = judgePressure(sensor, unknown, [open, port]);
+    expect(verdict).not.toBe('fail');
+    expect(checks.find(({ check }) => check === 'pumped')).toMatchObject({
+      outcome: 'conforms',
+      mostUncertain: 'pump-gauge',
+    });
+    expect(checks.find(({ check }) => check === 'gain')?.mostUncertain).toBe('barometer');
+  });
+
+  test('a gauge sensor read in absolute pressures rests on the barometer', () => {
+    const gauge: PressureSensor = {
+      reference: 'gauge',
+      response: { kind: 'line', gain: 7.652e-6, offset: 0.92, lowest: -115_000, highest: 0 },
+      error: 1500,
+    };
+    const read = {
+      supply: 5,
+      uncertainty: 0.003,
+      readAs: 'absolute',
+      gaugeUncertainty: 100,
+    } as const;
+    const { checks } = judgePressure(gauge, { station: 101_600, stationUncertainty: 1500 }, [
+      // The air is 98.8 kPa, so that 50 kPa absolute are 48.8 kPa below it.
+      { ...read, gauge: 50_000 - 101_600, volts: 5 * (7.652e-6 * -48_800 + 0.92) },
+    ]);
+    expect(checks[0]).toMatchObject({ outcome: 'cannot-tell', mostUncertain: 'barometer' });
+  });
+
   test('a gauge sensor needs no barometer', () => {
     const gauge: PressureSensor = {
       reference: 'gauge',

@@ -13,6 +13,8 @@ import type { PressureSensor } from './pressureSensor.js';
 export interface PressureReading {
   /** The pressure at the port above (or, with a pump's vacuum, below: negative) the air around, Pa; 0 for the open port. */
   readonly gauge: Pascals;
+  /** What was read there, before the air's pressure was taken from it: a pump's gauge counts from the air around, a barometer at the port from empty space; `gauge` when left out. */
+  readonly readAs?: 'gauge' | 'absolute';
   /** Its standard uncertainty, of the pump's gauge, Pa, 0 or more; 0 for the open port. */
   readonly gaugeUncertainty: Pascals;
   /** The output, V, any. */
@@ -65,6 +67,7 @@ const positiveVolts = above0('V');
 const uncertain = between(0, 1e6);
 const readingRules: FieldRules = {
   gauge: between(-1.2e5, 1e9, 'Pa'),
+  'readAs?': ['gauge', 'absolute'],
   gaugeUncertainty: uncertain,
   volts: between(-1e3, 1e3, 'V'),
   supply: positiveVolts,
@@ -170,9 +173,10 @@ function supplyChecks(
 function ratioCheck(
   sensor: PressureSensor,
   { station, stationUncertainty, temperature = 25 }: PressureBench,
-  { gauge, gaugeUncertainty, volts, supply, uncertainty }: PressureReading,
+  read: PressureReading,
   reading: number,
 ): PressureCheck {
+  const { gauge, gaugeUncertainty, volts, supply, uncertainty } = read;
   const isAbsolute = sensor.reference === 'absolute';
   const pressure = isAbsolute ? station + gauge : gauge;
   const { low, high } = ratioWithin(sensor, pressure, temperature);
@@ -187,7 +191,7 @@ function ratioCheck(
       {
         name: 'barometer',
         sensitivity: gain,
-        uncertainty: isAbsolute ? stationUncertainty : 0,
+        uncertainty: restsOnAir(sensor, read) ? stationUncertainty : 0,
       },
       { name: 'pump-gauge', sensitivity: gain, uncertainty: gaugeUncertainty },
     ],
@@ -196,10 +200,15 @@ function ratioCheck(
   return { check, unit: '1', reading, measured, lowLimit: low, highLimit: high, ...judged };
 }
 
+/** Whether the air's pressure is in what the sensor sees: it stands between a gauge pressure and an absolute one. */
+function restsOnAir({ reference }: PressureSensor, { readAs = 'gauge' }: PressureReading): boolean {
+  return reference !== readAs;
+}
+
 /** The change of output between the readings that lie farthest apart, as a part of what a nominal sensor's would be. */
 function gainCheck(
   sensor: PressureSensor,
-  { station, temperature = 25 }: PressureBench,
+  { station, stationUncertainty, temperature = 25 }: PressureBench,
   readings: readonly PressureReading[],
 ): PressureCheck | undefined {
   const [from, to] = farthest(readings);
@@ -221,6 +230,12 @@ function gainCheck(
     inputs: [
       { name: 'voltmeter', sensitivity: ofRatio(from), uncertainty: from.uncertainty },
       { name: 'voltmeter', sensitivity: ofRatio(to), uncertainty: to.uncertainty },
+      {
+        name: 'barometer',
+        // Of two readings that both rest on it, or neither, it cancels.
+        sensitivity: restsOnAir(sensor, from) === restsOnAir(sensor, to) ? 0 : 1 / between,
+        uncertainty: stationUncertainty,
+      },
       { name: 'pump-gauge', sensitivity: 1 / between, uncertainty: from.gaugeUncertainty },
       { name: 'pump-gauge', sensitivity: 1 / between, uncertainty: to.gaugeUncertainty },
     ],

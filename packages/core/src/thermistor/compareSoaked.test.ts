@@ -34,7 +34,7 @@ describe('two sensors after a cold soak', () => {
   });
 
   test.each([
-    [18, 17.4, 17.8, 'pass', ['refit']],
+    [18, 17.4, 17.8, 'inconclusive', ['read-elsewhere']],
     [18, 13, 18.2, 'fail', ['replace-other']],
     [13, 18, 18.2, 'fail', ['replace-one']],
     [25, 13, 18, 'fail', ['replace-one', 'replace-other']],
@@ -47,7 +47,19 @@ describe('two sensors after a cold soak', () => {
     const poor = { temperature: 17, uncertainty: 1 };
     expect(compareSoaked(at(18), at(16.5), poor)).toMatchObject({
       verdict: 'inconclusive',
-      advice: [],
+      advice: ['better-thermometer'],
     });
+  });
+
+  test('without tolerances nothing is judged', () => {
+    const { tolerances: _, ...bare } = at(18);
+    const told = compareSoaked(bare, at(13), { temperature: 15, uncertainty: 0.01 });
+    expect(told).toMatchObject({ verdict: 'inconclusive', advice: ['state-tolerances'] });
+    expect(told.checks.every(({ outcome }) => outcome === 'cannot-tell')).toBe(true);
+  });
+
+  test('a resistance that is none of its law’s is refused where it stands', () => {
+    expect(() => compareSoaked({ ...at(18), ohms: 1 }, at(18))).toThrow(/^one\.ohms is 1 Ω/);
+    expect(() => compareSoaked(at(18), { ...at(18), ohms: 1 })).toThrow(/^other\.ohms/);
   });
 });

@@ -1,14 +1,13 @@
 import { checkFields, type FieldRules } from '../fields.js';
 import { between } from '../guard.js';
-import { decideVerdict } from '../judgement/decideVerdict.js';
 import { compareReading } from '../judgement/judgeReading.js';
 import type { Judgement, ReadingCheck } from '../judgement/readingCheck.js';
 import type { Celsius, Kelvins, Ohms } from '../units.js';
 import { checkLaw } from './checkLaw.js';
 import type { ThermistorSensor } from './judgeThermistor.js';
 import { slopeWithin } from './lnOhms.js';
-import { bandWithin, checkTolerances } from './resistanceBand.js';
-import { temperatureAt } from './temperatureAt.js';
+import { bandWithin, checkTolerances, knowsLimits } from './resistanceBand.js';
+import { temperatureOf } from './temperatureAt.js';
 
 /** A sensor that has lain so long that it is as warm as its surroundings, and its resistance. */
 export interface SoakedSensor extends ThermistorSensor {
@@ -27,7 +26,14 @@ export interface SoakThermometer {
 }
 
 /** What to do after it. */
-export type SoakAdvice = 'refit' | 'read-thermometer' | 'replace-one' | 'replace-other';
+export type SoakAdvice =
+  | 'read-elsewhere'
+  | 'read-thermometer'
+  | 'better-thermometer'
+  | 'better-meter'
+  | 'state-tolerances'
+  | 'replace-one'
+  | 'replace-other';
 
 /** Two sensors that should show one temperature. */
 export interface SoakComparison
@@ -55,7 +61,7 @@ const rules: FieldRules = {
 
 /**
  * Compares two temperature sensors after a cold soak: hours in still shade, until all has the temperature of the air. Without a thermometer a
- * difference says that one of them is wrong, not which: that is inconclusive, and never a pass of either.
+ * difference says that one of them is wrong, not which. It is never a pass of either: one temperature shows no wrong curve.
  *
  * Method: each sensor's temperature by its law; the limit of the difference is what both tolerances make of it at their worst, by the
  * laws' slopes there (JCGM 106:2012 as in `judgeReading`).
@@ -99,6 +105,9 @@ export function compareSoaked(
     const judged = compareReading<SoakSource>({ measured, low: -limit, high: limit, inputs });
     return { check, unit: 'K', ...limits, ...judged } as const;
   };
+  const isKnown = first.isKnown && second.isKnown;
+  const told = (check: ReturnType<typeof compare>): SoakComparison['checks'][number] =>
+    isKnown ? check : { ...check, outcome: 'cannot-tell' };
   const difference = first.temperature - second.temperature;
   const apart = compare('difference', difference, first.limit + second.limit, meters);
   const temperatures = { one: first.temperature, other: second.temperature };
@@ -107,8 +116,8 @@ export function compareSoaked(
     const differ = apart.outcome !== 'conforms';
     return {
       verdict: 'inconclusive',
-      checks: [apart],
-      advice: differ ? ['read-thermometer'] : [],
+      checks: [told(apart)],
+      advice: isKnown ? (differ ? ['read-thermometer'] : []) : ['state-tolerances'],
       unsaid,
       ...temperatures,
     };
@@ -126,15 +135,23 @@ export function compareSoaked(
   ).map(([name, at], i) =>
     compare(name, at.temperature - thermometer.temperature, at.limit, [meters[i]!, shown]),
   );
-  const verdict = decideVerdict(own);
-  const wrong = own.filter(({ outcome }) => outcome === 'fails').map(({ check }) => check);
+  const wrong = own.filter(({ outcome }) => outcome === 'fails');
+  const unsure = own.filter(({ outcome }) => outcome !== 'conforms');
   return {
-    verdict,
-    checks: [apart, ...own],
-    advice:
-      verdict === 'pass'
-        ? ['refit']
-        : wrong.map((name) => (name === 'one' ? 'replace-one' : 'replace-other')),
+    // One temperature shows no wrong curve: that both are right here passes neither.
+    verdict: isKnown && wrong.length > 0 ? 'fail' : 'inconclusive',
+    checks: [apart, ...own].map(told),
+    advice: !isKnown
+      ? ['state-tolerances']
+      : wrong.length > 0
+        ? wrong.map(({ check }) => (check === 'one' ? 'replace-one' : 'replace-other'))
+        : unsure.length > 0
+          ? [
+              unsure.some(({ mostUncertain }) => mostUncertain === 'thermometer')
+                ? 'better-thermometer'
+                : 'better-meter',
+            ]
+          : ['read-elsewhere'],
     unsaid,
     ...temperatures,
   };
@@ -145,12 +162,13 @@ function shownBy(sensor: SoakedSensor, path: string) {
   checkFields(sensor, path, rules);
   const { law, tolerances, ohms, uncertainty } = sensor;
   checkTolerances(law, tolerances, `${path}.tolerances`);
-  const temperature = temperatureAt(law, ohms);
+  const temperature = temperatureOf(law, ohms, `${path}.ohms`);
   const slope = -slopeWithin(law, temperature);
   const { low, high } = bandWithin(law, temperature, tolerances);
   return {
     temperature,
     uncertainty: uncertainty / (ohms * slope),
     limit: Math.log(high / low) / 2 / slope,
+    isKnown: knowsLimits(law, tolerances),
   };
 }

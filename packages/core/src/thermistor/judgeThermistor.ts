@@ -11,7 +11,7 @@ import { slopeWithin } from './lnOhms.js';
 import {
   bandWithin,
   checkTolerances,
-  hasLimits,
+  knowsLimits,
   type ThermistorTolerances,
 } from './resistanceBand.js';
 import { heatedWithin } from './selfHeating.js';
@@ -65,6 +65,8 @@ export type ThermistorAdvice =
   | 'read-again'
   | 'state-tolerances'
   | 'prove-pull-up'
+  /** The current warms it beyond the temperatures that its law knows. */
+  | 'read-by-ohmmeter'
   | 'better-thermometer'
   | 'better-meter'
   | 'measure-supply'
@@ -158,11 +160,19 @@ export function judgeThermistor(
   );
   const checks = [...told, apart(readings)];
   const verdict = decideVerdict(checks);
-  const knowsLimits = hasLimits(sensor.law) || sensor.tolerances !== undefined;
+  const isTooHot = each.some((one) => one.isTooHot);
   return {
     verdict,
     checks,
-    advice: [...new Set(adviceOf(verdict, checks, knowsLimits, isElsewhere ?? false))],
+    advice: [
+      ...new Set(
+        adviceOf(verdict, checks, {
+          knows: knowsLimits(sensor.law, sensor.tolerances),
+          isElsewhere: isElsewhere ?? false,
+          isTooHot,
+        }),
+      ),
+    ],
     unsaid: [
       'plug-and-harness',
       'response-time',
@@ -180,16 +190,17 @@ function checkOf(
   reading: ThermistorReading,
   place: number,
   readOn: ReadOn | undefined,
-): { readonly check: ThermistorCheck; readonly ratios: Ratios } {
+): { readonly check: ThermistorCheck; readonly ratios: Ratios; readonly isTooHot?: boolean } {
   const { temperature, temperatureUncertainty, ohms, volts } = reading;
   const heated =
     readOn && volts !== undefined && dissipation !== undefined
       ? heatedWithin(law, readOn, temperature, dissipation)
       : undefined;
+  const isTooHot = readOn && volts !== undefined && dissipation !== undefined && !heated;
   const own = heated?.temperature ?? temperature;
   const band = bandWithin(law, own, tolerances);
   const slope = slopeWithin(law, own);
-  const knowsLimits = tolerances !== undefined || hasLimits(law);
+  const knows = knowsLimits(law, tolerances);
   const thermometer = (sensitivity: number) =>
     ({ name: 'thermometer', sensitivity, uncertainty: temperatureUncertainty }) as const;
   const meter = { name: 'meter', sensitivity: 1, uncertainty: reading.uncertainty } as const;
@@ -204,8 +215,9 @@ function checkOf(
     });
     const check = { check: 'resistance', unit: 'Ω', reading: place, measured } as const;
     const limits = { lowLimit: band.low, highLimit: band.high };
-    const outcome = knowsLimits ? judged.outcome : 'cannot-tell';
-    return { check: { ...check, ...limits, ...judged, outcome }, ratios: [1, 1] };
+    const outcome = knows ? judged.outcome : 'cannot-tell';
+    // A resistance says nothing of the pull-up.
+    return { check: { ...check, ...limits, ...judged, outcome }, ratios: [0, Infinity] };
   }
   const [low, high] = [band.low, band.high].map((end) => voltsAcross(readOn, end)) as [
     Volts,
@@ -238,12 +250,14 @@ function checkOf(
       lowLimit: low,
       highLimit: high,
       ...judged,
-      outcome: knowsLimits ? judged.outcome : 'cannot-tell',
+      outcome: knows && !isTooHot ? judged.outcome : 'cannot-tell',
     },
-    ratios: [
-      ratio(high) === 0 ? 0 : ratio(volts + expanded) / ratio(low),
-      ratio(volts - expanded) / ratio(high),
-    ],
+    isTooHot: isTooHot ?? false,
+    // Nothing of the supply left, or all of it, is a short or a break and no other pull-up.
+    ratios:
+      ratio(low) > 0 && ratio(high) > 0
+        ? [ratio(volts + expanded) / ratio(low), ratio(volts - expanded) / ratio(high)]
+        : [1, 0],
   };
 }
 
@@ -278,8 +292,7 @@ const better: Readonly<Record<ThermistorSource, ThermistorAdvice>> = {
 function adviceOf(
   verdict: ThermistorJudgement['verdict'],
   checks: readonly ThermistorCheck[],
-  knowsLimits: boolean,
-  isElsewhere: boolean,
+  { knows, isElsewhere, isTooHot }: Record<'knows' | 'isElsewhere' | 'isTooHot', boolean>,
 ): readonly ThermistorAdvice[] {
   if (verdict === 'pass') return ['refit'];
   if (verdict === 'fail') return ['read-again', 'replace-sensor'];
@@ -287,10 +300,11 @@ function adviceOf(
     ({ outcome, check }) => outcome !== 'conforms' && check !== 'temperatures-apart',
   );
   return [
-    ...(knowsLimits ? [] : (['state-tolerances'] as const)),
+    ...(knows ? [] : (['state-tolerances'] as const)),
+    ...(isTooHot ? (['read-by-ohmmeter'] as const) : []),
     ...(isElsewhere ? (['prove-pull-up'] as const) : []),
     ...untold.flatMap(({ mostUncertain }) =>
-      mostUncertain && knowsLimits ? [better[mostUncertain]] : [],
+      mostUncertain && knows && !isTooHot ? [better[mostUncertain]] : [],
     ),
     ...(checks.at(-1)!.outcome === 'conforms' ? [] : (['read-farther-apart'] as const)),
   ];

@@ -85,6 +85,10 @@ export function checkTolerances(
 export const hasLimits = (law: ThermistorLaw): boolean =>
   law.kind === 'table' && law.rows[0]!.low !== undefined;
 
+/** Whether it is known how far a sound one may be off: by the table's limits, or by some tolerance. */
+export const knowsLimits = (law: ThermistorLaw, tolerances?: ThermistorTolerances): boolean =>
+  hasLimits(law) || Boolean(tolerances?.ohms || tolerances?.b || tolerances?.kelvins);
+
 /** The temperature that the tolerance of the resistance belongs to. */
 const referenceOf = (law: ThermistorLaw, { at }: ThermistorTolerances): Celsius =>
   at ?? (law.kind === 'b' ? law.from : 25);

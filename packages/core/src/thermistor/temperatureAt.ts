@@ -18,7 +18,12 @@ import { lnOhms, type OfRow } from './lnOhms.js';
  */
 export function temperatureAt(law: ThermistorLaw, ohms: Ohms): Celsius {
   checkLaw(law, 'law');
-  someOhms(ohms, 'ohms');
+  return temperatureOf(law, ohms, 'ohms');
+}
+
+/** {@link temperatureAt} by a law that was checked already. */
+export function temperatureOf(law: ThermistorLaw, ohms: Ohms, path: string): Celsius {
+  someOhms(ohms, path);
   const { lowest, highest } = rangeOf(law);
   const [most, least] = [lowest, highest].map((end) => Math.exp(lnOhms(law, end).value));
   // The ends themselves, whatever rounding makes of them.
@@ -27,8 +32,8 @@ export function temperatureAt(law: ThermistorLaw, ohms: Ohms): Celsius {
   if (ohms < most! && ohms > least!) return temperatureWithin(law, ohms);
   throw new InputError(
     'out-of-range',
-    'ohms',
-    `ohms is ${ohms} Ω; in the range of the sensor's law it has ${least!.toPrecision(4)} to ${most!.toPrecision(4)} Ω, and nothing is extrapolated.`,
+    path,
+    `${path} is ${ohms} Ω; in the range of the sensor's law it has ${least!.toPrecision(4)} to ${most!.toPrecision(4)} Ω, and nothing is extrapolated.`,
   );
 }
 
