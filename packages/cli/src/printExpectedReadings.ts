@@ -1,4 +1,4 @@
-import { formatMeasure } from '@truesweep/core';
+import { formatMeasure, formatQuantity } from '@truesweep/core';
 import type { ExpectedOfKind } from '@truesweep/jobs';
 import { expectedWords, formatAlike, sensorKindLabels } from '@truesweep/wording';
 import { printTheseCautions } from './printCautions.js';
@@ -23,7 +23,7 @@ export function printExpectedReadings(
 function partsOf(expected: ExpectedOfKind): readonly TextPart[] {
   switch (expected.kind) {
     case 'thermistor': {
-      const { rows, faults } = expected;
+      const { rows, faults, settles } = expected;
       const hasVolts = rows.some(({ volts }) => volts);
       const head = [
         expectedWords.temperature,
@@ -43,6 +43,9 @@ function partsOf(expected: ExpectedOfKind): readonly TextPart[] {
           lines,
           head.map(() => 'right' as const),
         ),
+        ...(settles === undefined
+          ? []
+          : ['', paragraph(expectedWords.settles(formatQuantity(settles, 's', { digits: 2 })))]),
         ...(faults
           ? [
               '',

@@ -195,6 +195,25 @@ describe('jobs of single readings', () => {
     expect(expectReadings(read('lean-switch'))).toMatchObject({ kind: 'two-state' });
   });
 
+  test('values of two states are in the unit that the sensor is read in', () => {
+    const lean = example('lean-switch');
+    const read =
+      (value: unknown, reads = 'volts') =>
+      () =>
+        parseAnyJob({
+          ...lean,
+          sensor: { ...(lean.sensor as object), reads },
+          readings: [{ state: 'rest', value, uncertainty: 0.01 }],
+        });
+    expect(codeOf(read('1 V'))).toBe('taken');
+    expect(codeOf(read('980 mV'))).toBe('taken');
+    expect(codeOf(read('1 Ω'))).toBe('wrong-unit at job.readings[0].value');
+    expect(codeOf(read('open'))).toMatch(/at job\.readings\[0\]\.value$/);
+    expect(codeOf(read('0.4 Ω', 'ohms'))).toBe('taken');
+    expect(codeOf(read('OL', 'ohms'))).toBe('taken');
+    expect(codeOf(read('1 V', 'ohms'))).toBe('wrong-unit at job.readings[0].value');
+  });
+
   test('a break is written and read again', () => {
     const job = parseAnyJob({
       ...example('crank-sensor'),

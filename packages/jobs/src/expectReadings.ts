@@ -8,9 +8,11 @@ import {
   type ReadOn,
   resistanceAtTemperature,
   resistanceBand,
+  type Seconds,
   type StationPressure,
   shownTemperature,
   stationPressure,
+  timeInBath,
   type Volts,
 } from '@truesweep/core';
 import { parseAnyJob } from './parseAnyJob.js';
@@ -33,6 +35,8 @@ export type ExpectedOfKind =
         readonly volts?: { readonly low: Volts; readonly nominal: Volts; readonly high: Volts };
         readonly shown: Celsius;
       }[];
+      /** How long it takes from 20 °C into boiling water until it is within 0.1 K, s; left out where its time constant is not told. */
+      readonly settles?: Seconds;
       /** What a break and a short show there, V; left out without a pull-up. */
       readonly faults?: { readonly broken: Volts; readonly shorted: Volts };
     }
@@ -130,7 +134,13 @@ function ofThermistor({ sensor, readOn, readings = [] }: ThermistorJob): Expecte
     broken: dividerVolts(divider, Number.POSITIVE_INFINITY),
     shorted: dividerVolts(divider, 0),
   };
-  return { kind: 'thermistor', rows, ...(faults && { faults }) };
+  const { timeConstant } = sensor;
+  return {
+    kind: 'thermistor',
+    rows,
+    ...(timeConstant !== undefined && { settles: timeInBath(timeConstant, 80, 0.1) }),
+    ...(faults && { faults }),
+  };
 }
 
 const dividerOf = ({ supply, pullUp, meter }: ReadOn) => ({

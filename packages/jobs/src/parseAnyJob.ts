@@ -1,8 +1,8 @@
-import { checkReadable, InputError, isInputError } from '@truesweep/core';
+import { checkReadable, InputError, isInputError, parseQuantity } from '@truesweep/core';
 import * as v from 'valibot';
 import { missingFields } from './missingFields.js';
 import { parseJob, refuseContactless, versionOf, withAllMissing } from './parseJob.js';
-import type { AnyJob, ReadingsJob } from './readingsJob.js';
+import type { AnyJob, ReadingsJob, TwoStateJob } from './readingsJob.js';
 import { readingsSchemas } from './readingsJobSchema.js';
 import { inputErrorOf } from './refusal.js';
 
@@ -34,12 +34,26 @@ export function parseAnyJob(json: unknown): AnyJob {
   if (!schema) return parseJob(json);
   try {
     const result = v.safeParse(schema, json, { abortEarly: true });
-    if (result.success) return result.output as ReadingsJob;
+    if (result.success) {
+      const job = result.output as ReadingsJob;
+      if (job.sensor.kind === 'two-state') refuseOtherUnits(json, job as TwoStateJob);
+      return job;
+    }
     throw withAllMissing(inputErrorOf(result.issues[0]), missingFields(schema, json, 'job'));
   } catch (error) {
     if (!isInputError(error)) checkReadable(json, 'job');
     throw error;
   }
+}
+
+/** Refuses a value that is written in ohms for a sensor that is read in volts, and the other way round. */
+function refuseOtherUnits(json: unknown, { sensor }: TwoStateJob): void {
+  const { readings = [] } = json as { readonly readings?: readonly { readonly value?: unknown }[] };
+  const unit = sensor.reads === 'ohms' ? 'Ω' : 'V';
+  readings.forEach(({ value }, i) => {
+    if (typeof value !== 'string' || (unit === 'Ω' && /^\s*(ol|open)\s*$/i.test(value))) return;
+    parseQuantity(value, unit, `job.readings[${i}].value`);
+  });
 }
 
 /** The schema of a job of single readings; nothing for one of sweeps, and for what is no job. */

@@ -68,7 +68,7 @@ export interface ThermistorJob
       readonly tolerances?: ThermistorTolerances;
       /** Its dissipation constant in the bath, W/K, above 0; its self-heating is not reckoned with when left out. */
       readonly dissipation?: number;
-      /** Its time constant in the bath, s, above 0; how long to wait is not told when left out. */
+      /** Its time constant in the bath, s, above 0; `expect` doesn't tell how long to wait when left out. */
       readonly timeConstant?: Seconds;
     },
     BathReading

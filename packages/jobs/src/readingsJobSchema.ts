@@ -217,6 +217,16 @@ export const pressureJobSchema = fieldGroup('a job', {
   notes,
 });
 
+/** A number in the unit that the sensor is read in, or a text in volts or ohms; which of them is right the sensor says. */
+const stateValueField = v.union(
+  [numberFrom(-100, 1e18), signedVoltsField, anyOhmsField],
+  ({ input }) =>
+    refusal(
+      'not-a-quantity',
+      `is ${shown(input)}; it must be a number in V or Ω, a voltage, a resistance, or "open".`,
+    ),
+);
+
 const limits = fieldGroup('a window', {
   low: maybe(numberFrom(-1e12, 1e12)),
   high: maybe(numberFrom(-1e12, 1e12)),
@@ -246,12 +256,7 @@ export const twoStateJobSchema = fieldGroup('a job', {
           'back-at-rest',
           'key-cycled',
         ),
-        value: v.union([numberFrom(-100, 1e18), anyOhmsField], ({ input }) =>
-          refusal(
-            'not-a-quantity',
-            `is ${shown(input)}; it must be a number in V or Ω, a resistance, or "open".`,
-          ),
-        ),
+        value: stateValueField,
         uncertainty: numberFrom(0, 1e9),
         supply: maybe(someVoltsField),
         supplyUncertainty: maybe(uncertainVoltsField),

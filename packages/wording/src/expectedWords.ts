@@ -23,6 +23,8 @@ export const expectedWords = {
   output: (supply: string): string => say`Output at ${supply}`,
   air: (pressure: string, spread: string): string =>
     say`The air at the bench: ${pressure} ± ${spread}.`,
+  settles: (seconds: string): string =>
+    say`Leave it in its bath: from 20 °C into boiling water it needs ${seconds} until it is within 0.1 K.`,
   faults: (broken: string, shorted: string): string =>
     say`A break shows ${broken} there, a short ${shorted}.`,
   between: (low: string, high: string): string => say`${low} to ${high}`,

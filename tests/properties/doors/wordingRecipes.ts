@@ -155,6 +155,7 @@ export const wordingRecipes: Recipes = {
   'temperatureNowWords.wait': ofTexts('a V', 'b V', 'c V'),
   'temperatureNowWords.ohms': of('20 °C', { low: '2 kΩ', nominal: '2.5 kΩ', high: '3 kΩ' }),
   'temperatureNowWords.volts': of('1 kΩ', '5 V', { low: '3 V', nominal: '3.5 V', high: '4 V' }),
+  'expectedWords.settles': ofTexts('130 s'),
   'expectedWords.output': ofTexts('5 V'),
   'expectedWords.air': ofTexts('101 kPa', '0.2 kPa'),
   'expectedWords.faults': ofTexts('5 V', '0 V'),
