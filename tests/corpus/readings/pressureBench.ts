@@ -4,6 +4,8 @@ import type { RandomNumbers } from '../../../packages/core/src/statistics/random
 export interface PumpReading {
   /** What the pump's gauge shows, Pa below the air around; 0 for the open port. */
   readonly vacuum: number;
+  /** What an absolute gauge at the port shows, Pa, where the readings were taken so. */
+  readonly absolute: number;
   readonly volts: number;
   readonly supply: number;
 }
@@ -11,6 +13,9 @@ export interface PumpReading {
 /** A modelled pressure sensor on a modelled bench, with the truth. */
 export interface PressureCase {
   readonly kind: 'sound' | 'offset' | 'gain' | 'stuck' | 'other-part' | 'no-supply';
+  readonly reference: 'absolute' | 'gauge';
+  /** Whether the pumped readings were taken from a pump's gauge, or as absolute pressures. */
+  readonly readAs: 'gauge' | 'absolute';
   readonly gain: number;
   readonly offset: number;
   /** What a sound one may be off, Pa. */
@@ -33,11 +38,13 @@ export function pressureCase(random: RandomNumbers): PressureCase {
   const either = (half: number) => half * (2 * uniform() - 1);
   const chance = (of: number) => uniform() < of;
   const choose = <Item>(items: readonly Item[]) => items[Math.floor(uniform() * items.length)]!;
-  const [gain, offset] = choose([
-    [9e-6, -0.095],
-    [4e-6, -0.04],
-    [7.9e-6, 0],
+  const [reference, gain, offset] = choose([
+    ['absolute', 9e-6, -0.095],
+    ['absolute', 4e-6, -0.04],
+    ['absolute', 7.9e-6, 0],
+    ['gauge', 7.652e-6, 0.92],
   ] as const);
+  const readAs = chance(0.3) ? 'absolute' : 'gauge';
   const error = choose([1500, 2500, 3500]);
   const kind = chance(0.5) ? 'sound' : choose(kinds);
   const altitude = choose([0, 120, 400, 900, 1500]);
@@ -56,7 +63,7 @@ export function pressureCase(random: RandomNumbers): PressureCase {
   const stuckAt = 0.1 + 0.8 * uniform();
   const ratioAt = (p: number): number => {
     if (kind === 'stuck') return stuckAt;
-    const off = low + ((high - low) * p) / 101_325;
+    const off = low + ((high - low) * Math.abs(p)) / 101_325;
     return Math.min(0.99, Math.max(0.005, part * factor * gain * (p + off) + offset));
   };
   const gauge = choose([200, 400, 800]);
@@ -69,8 +76,9 @@ export function pressureCase(random: RandomNumbers): PressureCase {
   const readings = steps.map((depth): PumpReading => {
     const vacuum = Math.round(depth * 75_000);
     const p = air - vacuum + (vacuum > 0 ? shift : 0);
-    const ratio = ratioAt(p);
-    const nominal = gain * (air - vacuum) + offset;
+    const isGauge = reference === 'gauge';
+    const ratio = ratioAt(isGauge ? p - air : p);
+    const nominal = gain * (isGauge ? 0 - vacuum : air - vacuum) + offset;
     const u = Math.hypot(
       gain * barometerKnows,
       vacuum > 0 ? gain * gauge : 0,
@@ -79,6 +87,7 @@ export function pressureCase(random: RandomNumbers): PressureCase {
     isVisible ||= kind !== 'sound' && Math.abs(ratio - nominal) > gain * error + 3 * u;
     return {
       vacuum,
+      absolute: air - vacuum,
       volts: ratio * supply + voltmeter * normal(),
       supply: supply + voltmeter * normal(),
     };
@@ -86,7 +95,20 @@ export function pressureCase(random: RandomNumbers): PressureCase {
   const u = Math.hypot(barometerKnows, gauge, (1.4 * voltmeter) / 5 / gain);
   const isAdequate = steps.length > 1 && 2 * error >= 10 * u;
   return {
-    ...{ kind, gain, offset, error, altitude, gauge, voltmeter, readings, isVisible, isAdequate },
+    ...{
+      kind,
+      reference,
+      readAs,
+      gain,
+      offset,
+      error,
+      altitude,
+      gauge,
+      voltmeter,
+      readings,
+      isVisible,
+      isAdequate,
+    },
     ...(barometer && { barometer }),
   };
 }

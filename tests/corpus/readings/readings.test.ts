@@ -72,13 +72,16 @@ function judgeBath(one: ThermistorCase): Verdict {
 
 function judgePump(one: PressureCase): Verdict {
   const { pressure, uncertainty } = stationPressure(airOf(one.altitude, one.barometer));
-  const { gain, offset, error, gauge, voltmeter } = one;
-  const response = { kind: 'line', gain, offset, lowest: 10_000, highest: 115_000 } as const;
+  const { reference, readAs, gain, offset, error, gauge, voltmeter } = one;
+  const range =
+    reference === 'gauge' ? { lowest: -115_000, highest: 0 } : { lowest: 10_000, highest: 115_000 };
+  const response = { kind: 'line', gain, offset, ...range } as const;
   return judgePressure(
-    { reference: 'absolute', response, error, supply: { low: 4.5, high: 5.5 } },
+    { reference, response, error, supply: { low: 4.5, high: 5.5 } },
     { station: pressure, stationUncertainty: uncertainty },
-    one.readings.map(({ vacuum, volts, supply }) => ({
-      gauge: -vacuum,
+    one.readings.map(({ vacuum, absolute, volts, supply }) => ({
+      gauge: vacuum > 0 && readAs === 'absolute' ? absolute - pressure : 0 - vacuum,
+      readAs: vacuum > 0 ? readAs : 'gauge',
       gaugeUncertainty: vacuum > 0 ? gauge : 0,
       ...{ volts, supply, uncertainty: voltmeter },
     })),

@@ -86,6 +86,8 @@ export function thermistorCase(random: RandomNumbers): ThermistorCase {
     ? { ohms: book, supply: 5, isProved, meter: chance(0.5) ? 1e7 : 1e6 }
     : undefined;
   const ownPullUp = (isOther ? choose([470, 1500, 4700]) : book) * (1 + 0.002 * normal());
+  // Some are read unplugged first, and on the pull-up then.
+  const isMixed = chance(0.3);
   const supply = 5 + 0.005 * normal();
   // A pull-up out of a book is good to 1 %.
   const ownBookUp = isProved || isOther ? ownPullUp : ownPullUp * (1 + 0.01 * normal());
@@ -113,9 +115,10 @@ export function thermistorCase(random: RandomNumbers): ThermistorCase {
     const sensor = truth - 60 * left * (i === 0 ? -1 : 1) * 0.5;
     let [body, ohms] = [sensor, ohmsAt(sensor)];
     let volts: number | undefined;
-    if (pullUp) {
+    const onPullUp = pullUp && !(isMixed && i === 0) ? pullUp : undefined;
+    if (onPullUp) {
       const across = (r: number) => {
-        const seen = 1 / (1 / r + 1 / pullUp.meter);
+        const seen = 1 / (1 / r + 1 / onPullUp.meter);
         return (supply * seen) / (seen + ownBookUp);
       };
       for (let step = 0; step < 30; step++) {
@@ -140,11 +143,11 @@ export function thermistorCase(random: RandomNumbers): ThermistorCase {
       bath === 'thermometer' ? thermometer : bath === 'ice' ? 0.1 : barometer ? 0.05 : 0.42;
     const half = tolerances.ohms + tolerances.b * Math.abs(lnNominal);
     let u = Math.hypot(slope * Math.hypot(knows, unsettled), 0.002);
-    if (pullUp) {
+    if (onPullUp) {
       const r = nominal.ohms * Math.exp(lnNominal);
       // d ln R/d ln V = (R + R_p)/R_p.
-      const factor = (r + pullUp.ohms) / pullUp.ohms;
-      const perVolt = reading.meter / (pullUp.supply / (1 + pullUp.ohms / r));
+      const factor = (r + onPullUp.ohms) / onPullUp.ohms;
+      const perVolt = reading.meter / (onPullUp.supply / (1 + onPullUp.ohms / r));
       u = Math.hypot(
         slope * Math.hypot(knows, unsettled),
         factor * Math.hypot(perVolt, 0.001),
