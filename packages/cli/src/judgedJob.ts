@@ -35,7 +35,7 @@ export interface JudgedJob {
   readonly pumpDowns: readonly {
     readonly file: string;
     readonly steps: readonly HeldStep[];
-    /** How fast the deepest step leaks: the time in which its vacuum falls to 37 %, s; 1e18 where it holds, left out where nothing was pumped. */
+    /** How fast the deepest step leaks: the time in which its vacuum falls to 37 %, s; 1e18 where no fall stands out of the noise, left out where nothing was pumped or too little read. */
     readonly leak?: Seconds;
   }[];
   /** How a recorded switch changed, by the files; empty where there are none. */
@@ -121,7 +121,10 @@ function leakOf(
   const deepest = depths.indexOf(gauge);
   if (!(gauge < 0)) return undefined;
   const { supply } = readings[deepest]!;
-  return leakByDrift(described, { gauge, station, supply }, steps[deepest]!.drift);
+  const { drift, driftUncertainty = 0 } = steps[deepest]!;
+  if (drift === undefined) return undefined;
+  const seen = Math.abs(drift) > 2 * driftUncertainty ? drift : 0;
+  return leakByDrift(described, { gauge, station, supply }, seen);
 }
 
 /** How a pump-down is read doesn't rest on a hook-up: the least that a reader of recordings asks for. */

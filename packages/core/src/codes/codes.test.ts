@@ -63,6 +63,47 @@ describe('locateCodeFault', () => {
       'contradictory',
       'move-leads',
     ],
+    // What contradicts itself concludes nothing.
+    [{ code: 'P0117', leads: 'open' }, 'cannot-tell', 'contradictory', 'move-leads'],
+    [{ code: 'P0118', leads: 'shorted' }, 'cannot-tell', 'contradictory', 'move-leads'],
+    [
+      { code: 'P0117', unplugged: 'high', leads: 'shorted' },
+      'cannot-tell',
+      'contradictory',
+      'move-leads',
+    ],
+    [
+      { code: 'P0118', unplugged: 'low', leads: 'sound' },
+      'cannot-tell',
+      'contradictory',
+      'move-leads',
+    ],
+    [{ code: 'P0118', unplugged: 'low' }, 'cannot-tell', 'contradictory', 'move-leads'],
+    [{ code: 'P0108', leads: 'open', pull: 'down' }, 'cannot-tell', 'contradictory', 'move-leads'],
+    // Which way a pressure sensor's signal is pulled isn't known: nothing contradicts yet.
+    [
+      { code: 'P0107', leads: 'open', pull: 'up', supply: 'missing' },
+      'wiring-open',
+      'leads-open',
+      undefined,
+    ],
+    [
+      { code: 'P0118', unplugged: 'low', leads: 'open' },
+      'cannot-tell',
+      'contradictory',
+      'move-leads',
+    ],
+    // Of three wires the signal's may touch the supply's.
+    [{ code: 'P0108', leads: 'shorted', pull: 'up' }, 'wiring-short', 'leads-shorted', undefined],
+    [
+      { code: 'P0108', unplugged: 'low', leads: 'shorted', pull: 'up' },
+      'cannot-tell',
+      'contradictory',
+      'move-leads',
+    ],
+    [{ code: 'P0108', leads: 'open' }, 'wiring-open', 'leads-open', undefined],
+    [{ code: 'P0118', leads: 'open' }, 'wiring-open', 'leads-open', undefined],
+    [{ code: 'P0117', leads: 'shorted' }, 'wiring-short', 'leads-shorted', undefined],
     // An open: high, which unplugged looks the same.
     [{ code: 'P0118', unplugged: 'high' }, 'cannot-tell', 'looks-unplugged', 'bridge'],
     [

@@ -100,9 +100,28 @@ export interface CodeFault {
 export function locateCodeFault(seen: CodeObservations): CodeFault {
   checkSeen(seen);
   const { leads, supply } = seen;
+  if (contradicts(seen)) return unsure('contradictory', 'move-leads');
   if (leads === 'shorted') return { conclusion: 'wiring-short', because: 'leads-shorted' };
   if (leads === 'open') return { conclusion: 'wiring-open', because: 'leads-open' };
   return supply === 'missing' ? beforeThePlug('no-supply', leads) : byPlug(seen);
+}
+
+/**
+ * Whether what was seen can't be true at once. Leads that are open leave the signal where it is pulled, plugged in or not; leads that are shorted hold it on the other side, or of a
+ * pressure sensor on the side of whichever lead they touch. And a code of the pulled level can't go to the other side with the plug off.
+ */
+function contradicts({ code, unplugged, bridged, leads, pull, supply }: CodeObservations): boolean {
+  const { sensor, kind } = entryOf(code);
+  const isPressure = sensor === 'manifold-pressure';
+  const levels = [kind, unplugged, bridged].filter((one) => one === 'low' || one === 'high');
+  if (isPressure && leads === 'shorted') return new Set(levels).size > 1;
+  if (isPressure && pull === undefined) return false;
+  const free = pull === 'down' ? 'low' : 'high';
+  const other = free === 'low' ? 'high' : 'low';
+  // With an open lead of the supply the signal is the sensor's, fed by nothing.
+  if (leads === 'open') return supply !== 'missing' && levels.includes(other);
+  if (leads === 'shorted') return levels.includes(free);
+  return kind === free && unplugged === other;
 }
 
 /** In front of the plug: leads that are sound leave the unit. */

@@ -48,9 +48,39 @@ describe('heldSteps', () => {
     const { time, volts } = pumpDown([4.08, 2, 1], 200, { leak: 0.01 });
     const found = heldSteps(time, volts);
     expect(found).toHaveLength(3);
-    expect(found[1]!.drift).toBeCloseTo(0.01, 3);
+    expect(found[1]!.drift!).toBeCloseTo(0.01, 3);
     expect(found[1]!.uncertainty).toBeCloseTo((0.01 * 4.7) / Math.sqrt(12), 3);
-    expect(Math.abs(found[0]!.drift)).toBeLessThan(0.002);
+    expect(Math.abs(found[0]!.drift!)).toBeLessThan(0.002);
+  });
+
+  test.each([
+    [20, 0, 0.001, 0.005],
+    [10, 0, 0.001, 0.005],
+    [2, 0.002, 1e-6, 0.002],
+    [2, 0, 0.001, 0.005],
+    [5, 0.002, 0.001, 0.01],
+  ])('a leaking step at %d S/s, noise %d V, steps of %d V, %d V/s', (rate, noise, step, leak) => {
+    const random = randomNumbers(5);
+    const time = Array.from({ length: 16 * rate }, (_, i) => i / rate);
+    const volts = time.map((t) => {
+      const value = (t < 8 ? 4 : 1.5 + leak * (t - 8)) + noise * random.normal();
+      return Math.round(value / step) * step;
+    });
+    const found = heldSteps(time, volts);
+    expect(found).toHaveLength(2);
+    const { drift, driftUncertainty, end, start } = found[1]!;
+    expect(end - start).toBeGreaterThan(7);
+    expect(Math.abs(drift! - leak)).toBeLessThan(3 * driftUncertainty!);
+    expect(drift!).toBeGreaterThan(5 * driftUncertainty!);
+    expect(Math.abs(found[0]!.drift!)).toBeLessThanOrEqual(3 * found[0]!.driftUncertainty!);
+  });
+
+  test('of four samples no drift is known', () => {
+    const found = heldSteps([0, 1, 2, 3, 4, 5, 6, 7], [4, 4, 4, 4, 2, 2, 2, 2]);
+    expect(found.map(({ volts, drift }) => [volts, drift])).toEqual([
+      [4, undefined],
+      [2, undefined],
+    ]);
   });
 
   test('a ramp is no step, nor is what is too short', () => {

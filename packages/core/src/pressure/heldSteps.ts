@@ -13,24 +13,26 @@ export interface HeldStep {
   readonly volts: Volts;
   /** Standard uncertainty of the mean from noise and drift, V: the recorder's own error comes on top. */
   readonly uncertainty: Volts;
-  /** How fast it drifts, V/s, any: of a pump that leaks. */
-  readonly drift: number;
+  /** How fast it drifts, V/s, any: of a pump that leaks. Left out where it has fewer than five samples: too few to know. */
+  readonly drift?: number;
+  /** Standard uncertainty of the drift from noise, V/s, 0 or above; left out with it. */
+  readonly driftUncertainty?: number;
 }
 
 /** So many samples in a row off the line end a step. */
 const off = 3;
 /** How far off, in standard deviations of the noise. */
 const far = 5;
-/** From so many samples on a step has a slope of its own. */
-const sloped = 20;
+/** From so many samples on a drift is known: with fewer a stroke's end is as likely. */
+const known = 5;
 /** A step drifts by no more than this part of all that the signal did. */
 const mostDrift = 0.05;
 
 /**
  * The steps of a recorded pump-down: the stretches in which the signal was held, between strokes of the pump.
  *
- * Method: a straight line is carried on from sample to sample until three in a row lie off it by five standard deviations of the noise, which
- * is taken from the differences of successive samples (common practice, no source).
+ * Method: a straight line is carried on from sample to sample until three in a row lie off it by five standard deviations of the noise and of
+ * where the line leads. The noise is taken from each sample beside the mean of its two neighbours, so that a drift is none (common practice, no source).
  *
  * @param time Moments of the samples, s, never decreasing.
  * @param volts The signal there, V; as many.
@@ -51,47 +53,52 @@ export function heldSteps(
   const v = column(volts, t.length, 'volts');
   positive(least, 'least', 's');
   let [low, high] = [Infinity, -Infinity];
-  const steps = new Float64Array(Math.max(0, v.length - 1));
+  const bends = new Float64Array(Math.max(0, v.length - 2));
   let finest = Infinity;
   for (let i = 0; i < v.length; i++) {
     low = Math.min(low, v[i]!);
     high = Math.max(high, v[i]!);
-    if (i === 0) continue;
     const step = Math.abs(v[i]! - v[i - 1]!);
-    steps[i - 1] = step;
     if (step > 0) finest = Math.min(finest, step);
+    if (i > 1) bends[i - 2] = Math.abs(v[i - 1]! - (v[i]! + v[i - 2]!) / 2);
   }
-  if (steps.length === 0) return [];
+  if (bends.length === 0) return [];
   // Of a recorder's own steps the finest one is noise too.
-  const coarse = high > low ? Math.min(0.3 * finest, 0.004 * (high - low)) : 0;
-  const noise = Math.max(median(steps) / (0.6745 * Math.SQRT2), coarse);
+  const coarse = Math.min(0.3 * finest, 0.004 * (high - low));
+  const noise = Math.max(median(bends) / (0.6745 * Math.sqrt(1.5)), coarse);
   const found: HeldStep[] = [];
   let line = emptyLine();
   let misses = 0;
   let from = 0;
   const close = (to: number): void => {
-    const seconds = t[to]! - t[from]!;
-    const drift = line.slope();
-    if (to > from && seconds >= least && Math.abs(drift * seconds) <= mostDrift * (high - low)) {
+    const [start, end] = [t[from]!, t[to]!];
+    const seconds = end - start;
+    const [count, mean, drift, spread] = line.fitted();
+    const drifted = drift * seconds;
+    if (seconds >= least && Math.abs(drifted) <= mostDrift * (high - low)) {
       // A drift is as likely to have been read early as late: evenly over it.
-      const uncertainty = Math.hypot(
-        noise / Math.sqrt(line.count()),
-        (drift * seconds) / Math.sqrt(12),
-      );
-      found.push({ start: t[from]!, end: t[to]!, volts: line.mean(), uncertainty, drift });
+      const uncertainty = Math.hypot(noise / Math.sqrt(count), drifted / Math.sqrt(12));
+      found.push({
+        start,
+        end,
+        volts: mean,
+        uncertainty,
+        ...(count >= known && { drift, driftUncertainty: noise * spread }),
+      });
     }
   };
   for (let i = 0; i < t.length; i++) {
-    const isOff = line.count() > 0 && Math.abs(v[i]! - line.at(t[i]!)) > far * noise;
-    if (!isOff) {
+    // A line of one moment leads anywhere, and so misses none.
+    if (!(line.off(t[i]!, v[i]!) > far * noise)) {
       line.add(t[i]!, v[i]!);
       misses = 0;
     } else if (++misses === off) {
-      close(i - off);
+      // The next one begins with the samples that lie off.
+      i -= off;
+      close(i);
       line = emptyLine();
       misses = 0;
-      from = i - off + 1;
-      for (let k = from; k <= i; k++) line.add(t[k]!, v[k]!);
+      from = i + 1;
     }
   }
   close(t.length - 1 - misses);
@@ -101,15 +108,14 @@ export function heldSteps(
 /** A straight line through samples that come one after another (Welford's running sums, from memory). */
 interface Line {
   readonly add: (t: number, v: number) => void;
-  readonly count: () => number;
-  readonly mean: () => number;
-  readonly slope: () => number;
-  readonly at: (t: number) => number;
+  /** The slope's standard uncertainty as a multiple of the noise. */
+  readonly fitted: () => readonly [count: number, mean: number, slope: number, spread: number];
+  /** How far a sample lies off, less what the line itself may be off there; 0 or no number before it has two moments. */
+  readonly off: (t: number, v: number) => number;
 }
 
 function emptyLine(): Line {
   let [count, mean, moment, product, square] = [0, 0, 0, 0, 0];
-  const slope = () => (count >= sloped && square > 0 ? product / square : 0);
   return {
     add: (t, v) => {
       count++;
@@ -119,9 +125,9 @@ function emptyLine(): Line {
       product += off * (v - mean);
       square += off * (t - moment);
     },
-    count: () => count,
-    mean: () => mean,
-    slope,
-    at: (t) => mean + slope() * (t - moment),
+    fitted: () => [count, mean, product / square, 1 / Math.sqrt(square)],
+    off: (t, v) =>
+      Math.abs(v - mean - (product / square) * (t - moment)) /
+      Math.sqrt(1 + 1 / count + (t - moment) ** 2 / square),
   };
 }
