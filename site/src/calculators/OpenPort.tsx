@@ -67,19 +67,21 @@ function drawingOf({ reference, supply, drawn, readings, station, judgement }: J
         nominal: nominal * supply,
         high: high * supply,
       }))}
-      readings={readings.map(({ gauge, gaugeUncertainty, volts, uncertainty }, i) => ({
-        pressure: base + gauge,
-        pressureUncertainty:
-          reference === 'absolute'
-            ? Math.hypot(gaugeUncertainty, station.uncertainty)
-            : gaugeUncertainty,
-        signal: volts,
-        uncertainty,
-        outcome:
-          judgement.checks.find(
-            ({ check, reading }) => reading === i && /^(open-port|pumped)$/.test(check),
-          )?.outcome ?? ('not-judged' as const),
-      }))}
+      readings={readings.map(
+        ({ gauge, gaugeUncertainty, readAs = 'gauge', volts, uncertainty }, i) => ({
+          pressure: base + gauge,
+          pressureUncertainty:
+            readAs === reference
+              ? gaugeUncertainty
+              : Math.hypot(gaugeUncertainty, station.uncertainty),
+          signal: volts,
+          uncertainty,
+          outcome:
+            judgement.checks.find(
+              ({ check, reading }) => reading === i && /^(open-port|pumped)$/.test(check),
+            )?.outcome ?? ('not-judged' as const),
+        }),
+      )}
     />
   );
 }

@@ -307,6 +307,7 @@ export function openPort(values: PortValues): JudgedPort {
     ...enteredSteps(values).map(({ pump, volts }) => ({
       ...read,
       gauge: gaugeOf(pump, station.pressure),
+      readAs: pump.reference,
       gaugeUncertainty: pumpUncertainty,
       volts,
     })),
