@@ -98,7 +98,7 @@ const checkNames: Readonly<Record<AnyCheck['check'], string>> = {
   voltage: 'Voltage',
   'temperatures-apart': 'Coldest to hottest',
   'open-port': 'Output, open port',
-  pumped: 'Output at',
+  pumped: 'Output',
   gain: 'Change of output',
   supply: 'Supply',
   'pumped-far-enough': 'Pumped through',
@@ -278,7 +278,7 @@ function nameOf({ check, reading }: AnyCheck, judged: ReadingsOfKind): string {
   if (reading === undefined) return name;
   if (judged.kind === 'pressure') {
     const { gauge } = judged.readings[reading]!;
-    return gauge === 0 ? name : say`${name} ${formatMeasure(gauge, 'kPa', 1)}`;
+    return gauge === 0 ? name : say`${name} at ${formatMeasure(gauge, 'kPa', 1)}`;
   }
   if (judged.kind === 'two-state') return name;
   const { temperature } = judged.readings[reading]!;
