@@ -134,13 +134,13 @@ export function readingAdviceSentences(judged: ReadingsOfKind): readonly string[
   return whole(judged, 'judged', () => {
     switch (judged.kind) {
       case 'thermistor':
-        return judged.judgement.advice.map((code) => thermistorAdvice[code]);
+        return [...judged.judgement.advice].map((code) => thermistorAdvice[code]);
       case 'pressure':
-        return judged.judgement.advice.map((code) => pressureAdvice[code]);
+        return [...judged.judgement.advice].map((code) => pressureAdvice[code]);
       case 'two-state':
-        return judged.judgement.advice.map((code) => twoStateAdvice[code]);
+        return [...judged.judgement.advice].map((code) => twoStateAdvice[code]);
       case 'winding':
-        return judged.judgement.advice.map((code) => windingAdvice[code]);
+        return [...judged.judgement.advice].map((code) => windingAdvice[code]);
     }
   });
 }
@@ -156,13 +156,13 @@ export function readingUnsaidSentences(judged: ReadingsOfKind): readonly string[
   return whole(judged, 'judged', () => {
     switch (judged.kind) {
       case 'thermistor':
-        return judged.judgement.unsaid.map((code) => thermistorUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => thermistorUnsaid[code]);
       case 'pressure':
-        return judged.judgement.unsaid.map((code) => pressureUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => pressureUnsaid[code]);
       case 'two-state':
-        return judged.judgement.unsaid.map((code) => twoStateUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => twoStateUnsaid[code]);
       case 'winding':
-        return judged.judgement.unsaid.map((code) => windingUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => windingUnsaid[code]);
     }
   });
 }
