@@ -102,6 +102,25 @@ describe('what is said of single readings', () => {
     expect(readingAdviceSentences(judged)).toEqual(['Read it operated.', 'Read it back at rest.']);
   });
 
+  test('what is said of any switch speaks of no lean', () => {
+    const readings = [
+      { state: 'rest', value: 0.1, uncertainty: 0.01 },
+      { state: 'operated', value: 0.1, uncertainty: 0.01 },
+    ] as const;
+    const sensor = {
+      kind: 'ohms',
+      rest: { high: 1 },
+      operated: { low: 1e6 },
+      latched: false,
+      bothWays: false,
+    } as const;
+    const judgement = judgeTwoState(sensor, readings);
+    const sentences = readingAdviceSentences({ kind: 'two-state', judgement, readings });
+    expect(sentences[0]).toMatch(/^Operate it all the way, beyond the point at which it changes/);
+    expect(sentences.at(-1)).toBe('If it fails again, the sensor is to be replaced.');
+    expect(sentences.join(' ')).not.toMatch(/angle|lean|tilt/);
+  });
+
   test('a winding: what a pass does not say', () => {
     const readings = [
       { ohms: 866, uncertainty: 3, leads: 0.2, temperature: 23, temperatureUncertainty: 1 },

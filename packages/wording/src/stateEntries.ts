@@ -69,7 +69,7 @@ export const stateHints: Readonly<Record<StateEntry, string>> = {
   angleLow: 'From rest; leave both empty where the manual states none.',
   angleHigh: 'From rest.',
   atRest: 'Leave empty what was not read.',
-  operated: 'Go beyond its angle and hold it for a second or more.',
+  operated: 'Operate it all the way and hold it for a second or more.',
   otherWay: 'The same to the other side.',
   backAtRest: 'Before the key is touched.',
   keyCycled: 'At rest, the key off and on again.',
