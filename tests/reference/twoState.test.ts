@@ -78,7 +78,7 @@ describe('lean-angle sensors of published service manuals', () => {
       { ...volts, operated: { low: 3.7, high: 4.8 }, latched: false },
       level,
     );
-    expect(swapped.advice).toEqual(['states-swapped']);
+    expect(swapped.advice).toEqual(['states-swapped', 'read-again', 'replace-sensor']);
   });
 
   /** Source: a published service manual: relay type, 0 to 1 V upright, battery on the feed; about 60° opens it; again only after key off and on. */
@@ -146,7 +146,10 @@ describe('switch contacts', () => {
       read('operated', 0.3, { leads: 0.15 }),
       read('back-at-rest', 0.3, { leads: 0.15 }),
     ]);
-    expect(running).toMatchObject({ verdict: 'fail', advice: ['hold-longer'] });
+    expect(running).toMatchObject({
+      verdict: 'fail',
+      advice: ['hold-longer', 'read-again', 'replace-sensor'],
+    });
   });
 });
 

@@ -85,7 +85,7 @@ function partsOf(expected: ExpectedOfKind): readonly TextPart[] {
       ];
     }
     case 'two-state': {
-      const { rest, operated, reads, latched, bothWays } = expected.sensor;
+      const { rest, operated, reads, latched, bothWays, changesBetween } = expected.sensor;
       const unit = reads === 'ohms' ? 'Ω' : reads === 'volts' ? 'V' : '%';
       const window = ({ low, high }: { readonly low?: number; readonly high?: number }) =>
         low !== undefined && high !== undefined
@@ -102,6 +102,17 @@ function partsOf(expected: ExpectedOfKind): readonly TextPart[] {
             ...(bothWays ? [[expectedWords.otherWay, window(operated)]] : []),
             [expectedWords.back, window(latched ? operated : rest)],
             ...(latched ? [[expectedWords.keyCycled, window(rest)]] : []),
+            ...(changesBetween
+              ? [
+                  [
+                    expectedWords.changesBetween,
+                    expectedWords.between(
+                      changesBetween.low.toFixed(1),
+                      `${changesBetween.high.toFixed(1)} °`,
+                    ),
+                  ],
+                ]
+              : []),
           ],
           ['left', 'right'],
         ),

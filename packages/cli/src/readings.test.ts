@@ -133,6 +133,15 @@ describe('expect', () => {
   });
 });
 
+test('expect of a two-state sensor tells the angles that it must change between', async () => {
+  const lean = JSON.parse(readFileSync('examples/lean-switch.job.json', 'utf8'));
+  const sensor = { ...lean.sensor, changesBetween: { low: 55, high: 75 } };
+  writeFileSync(at('angled.job.json'), JSON.stringify({ ...lean, sensor }));
+  const { out, err } = await truesweep('expect', '--job', at('angled.job.json'));
+  expect(err).toBe('');
+  expect(flat(out)).toContain('Angle at which it changes 55.0 to 75.0 °');
+});
+
 describe('a recorded pump-down', () => {
   const manifold = JSON.parse(readFileSync('examples/manifold-sensor.job.json', 'utf8'));
   beforeAll(() => {
@@ -159,6 +168,26 @@ describe('a recorded pump-down', () => {
     expect(err).toBe('');
     expect(out).toContain('PASS');
     expect(flat(out)).toContain('Held from 0.00 to 5.98 s at 4.03 V');
+  });
+
+  test.each([
+    ['of few samples nothing is said', 4, 0, /too few samples to know how it drifts/, /leak |37 %/],
+    ['of noise no more than that', 50, 0, /No leak stands out of the noise/, /37 %/],
+    ['a leak is told', 50, 0.005, /falls to 37 % in .* wait before timing/, /No leak/],
+  ])('%s', async (_, perStep, leak, said, unsaid) => {
+    const rows = Array.from({ length: 3 * perStep }, (_, i) => {
+      const t = (6 * i) / perStep;
+      const volts = t < 6 ? 4.03 : t < 12 ? 2.53 : 1.31 + leak * (t - 12);
+      return `${t.toFixed(2)},${(volts + 0.0005 * (i % 2)).toFixed(4)}`;
+    });
+    writeFileSync(at('leak.csv'), `t (s),U (V)\n${rows.join('\n')}\n`);
+    const job = JSON.parse(readFileSync(at('pump.job.json'), 'utf8'));
+    job.recordings[0].file = 'leak.csv';
+    writeFileSync(at('leak.job.json'), JSON.stringify(job));
+    const { out, err } = await truesweep('score', '--job', at('leak.job.json'));
+    expect(err).toBe('');
+    expect(flat(out)).toMatch(said);
+    expect(flat(out)).not.toMatch(unsaid);
   });
 
   test.each([[[]], [['--markdown']]])('is reported, %j', async (more) => {

@@ -76,6 +76,8 @@ export const coilWords = {
     say`Opened in a microsecond this coil would make ${volts} of its ${joules}, were there nothing to limit it: an arc or a diode does. Never open a fed coil by hand, and keep fuel vapour away.`,
   someKick:
     'A fed coil that is opened kicks with hundreds of volts, an ignition coil with thousands: never open it by hand, use a spark gap that the service manual allows, and keep fuel vapour away.',
+  feedBriefly:
+    'Never feed a coil of a few ohms from a battery for more than an instant: it heats and may burn (common practice, no source).',
   needsLimit: 'Enter the lowest or the highest resistance that is right.',
   belowLow: 'This is below the lowest; write the higher of the two here.',
   table: 'Right at other temperatures',

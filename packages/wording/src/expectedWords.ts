@@ -20,6 +20,7 @@ export const expectedWords = {
   otherWay: 'Operated the other way',
   back: 'Back at rest',
   keyCycled: 'After the key was off and on',
+  changesBetween: 'Angle at which it changes',
   output: (supply: string): string => say`Output at ${supply}`,
   air: (pressure: string, spread: string): string =>
     say`The air at the bench: ${pressure} ± ${spread}.`,

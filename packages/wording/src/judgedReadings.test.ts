@@ -66,13 +66,18 @@ describe('what is said of single readings', () => {
       { gauge: -50e3, gaugeUncertainty: 300, volts: 2.2, supply: 5, uncertainty: 0.005 },
     ];
     const judgement = judgePressure(
-      { reference: 'absolute', response, error: 1500 },
+      { reference: 'absolute', response, error: 1500, supply: { low: 4.75, high: 5.25 } },
       { station: 96e3, stationUncertainty: 100 },
       readings,
     );
     const judged = { kind: 'pressure', judgement, readings } as const;
-    expect(readingCheckRows(judged)[1]![0]).toBe('Output, open port');
-    expect(readingCheckRows(judged)[2]![0]).toBe('Output at −50.0 kPa');
+    expect(readingCheckRows(judged)[3]![0]).toBe('Output, open port');
+    expect(readingCheckRows(judged)[4]![0]).toBe('Output at −50.0 kPa');
+    const names = readingCheckRows(judged).map(([name]) => name);
+    expect(names[2]).toBe('Supply at −50.0 kPa');
+    expect(readingCodesSentences(judged)[0]).toMatch(
+      /P0106 \(manifold or barometric pressure, signal does not fit the other readings\)/,
+    );
     expect(readingReasonSentences(judged)[0]).toMatch(/44\.0 ± 0\.6 % is outside 30\.6 to 33\.3 %/);
     expect(readingAdviceSentences(judged)).toHaveLength(2);
   });
@@ -95,6 +100,25 @@ describe('what is said of single readings', () => {
       'Back at rest: not read.',
     ]);
     expect(readingAdviceSentences(judged)).toEqual(['Read it operated.', 'Read it back at rest.']);
+  });
+
+  test('what is said of any switch speaks of no lean', () => {
+    const readings = [
+      { state: 'rest', value: 0.1, uncertainty: 0.01 },
+      { state: 'operated', value: 0.1, uncertainty: 0.01 },
+    ] as const;
+    const sensor = {
+      kind: 'ohms',
+      rest: { high: 1 },
+      operated: { low: 1e6 },
+      latched: false,
+      bothWays: false,
+    } as const;
+    const judgement = judgeTwoState(sensor, readings);
+    const sentences = readingAdviceSentences({ kind: 'two-state', judgement, readings });
+    expect(sentences[0]).toMatch(/^Operate it all the way, beyond the point at which it changes/);
+    expect(sentences.at(-1)).toBe('If it fails again, the sensor is to be replaced.');
+    expect(sentences.join(' ')).not.toMatch(/angle|lean|tilt/);
   });
 
   test('a winding: what a pass does not say', () => {

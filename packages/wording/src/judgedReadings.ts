@@ -131,7 +131,7 @@ const checkNames: Readonly<Record<AnyCheck['check'], string>> = {
   voltage: 'Voltage',
   'temperatures-apart': 'Coldest to hottest',
   'open-port': 'Output, open port',
-  pumped: 'Output at',
+  pumped: 'Output',
   gain: 'Change of output',
   supply: 'Supply',
   'pumped-far-enough': 'Pumped through',
@@ -167,13 +167,13 @@ export function readingAdviceSentences(judged: ReadingsOfKind): readonly string[
   return whole(judged, 'judged', () => {
     switch (judged.kind) {
       case 'thermistor':
-        return judged.judgement.advice.map((code) => thermistorAdvice[code]);
+        return [...judged.judgement.advice].map((code) => thermistorAdvice[code]);
       case 'pressure':
-        return judged.judgement.advice.map((code) => pressureAdvice[code]);
+        return [...judged.judgement.advice].map((code) => pressureAdvice[code]);
       case 'two-state':
-        return judged.judgement.advice.map((code) => twoStateAdvice[code]);
+        return [...judged.judgement.advice].map((code) => twoStateAdvice[code]);
       case 'winding':
-        return judged.judgement.advice.map((code) => windingAdvice[code]);
+        return [...judged.judgement.advice].map((code) => windingAdvice[code]);
     }
   });
 }
@@ -189,13 +189,13 @@ export function readingUnsaidSentences(judged: ReadingsOfKind): readonly string[
   return whole(judged, 'judged', () => {
     switch (judged.kind) {
       case 'thermistor':
-        return judged.judgement.unsaid.map((code) => thermistorUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => thermistorUnsaid[code]);
       case 'pressure':
-        return judged.judgement.unsaid.map((code) => pressureUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => pressureUnsaid[code]);
       case 'two-state':
-        return judged.judgement.unsaid.map((code) => twoStateUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => twoStateUnsaid[code]);
       case 'winding':
-        return judged.judgement.unsaid.map((code) => windingUnsaid[code]);
+        return [...judged.judgement.unsaid].map((code) => windingUnsaid[code]);
     }
   });
 }
@@ -311,7 +311,7 @@ function nameOf({ check, reading }: AnyCheck, judged: ReadingsOfKind): string {
   if (reading === undefined) return name;
   if (judged.kind === 'pressure') {
     const { gauge } = judged.readings[reading]!;
-    return gauge === 0 ? name : say`${name} ${formatMeasure(gauge, 'kPa', 1)}`;
+    return gauge === 0 ? name : say`${name} at ${formatMeasure(gauge, 'kPa', 1)}`;
   }
   if (judged.kind === 'two-state') return name;
   const { temperature } = judged.readings[reading]!;

@@ -104,6 +104,8 @@ export const portWords = {
   turns: 'The output must rise, or fall, all the way; look for swapped or misread values.',
   belowEmpty: 'No absolute pressure is below 0; it may be meant as gauge.',
   notAbove: 'This must be above the lowest.',
+  caution:
+    'A hand pump only, never compressed air; no fuel vapour near the bench (common practice, no source).',
   needsReading: 'Enter the output with the port open, or one under the pump.',
   needsPump: 'Enter what the pump’s gauge shows, with its unit and vacuum, gauge or absolute.',
   needsPumpedVolts: 'Enter the output at this step, or leave the whole row empty.',

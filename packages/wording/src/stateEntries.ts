@@ -69,7 +69,7 @@ export const stateHints: Readonly<Record<StateEntry, string>> = {
   angleLow: 'From rest; leave both empty where the manual states none.',
   angleHigh: 'From rest.',
   atRest: 'Leave empty what was not read.',
-  operated: 'Go beyond its angle and hold it for a second or more.',
+  operated: 'Operate it all the way and hold it for a second or more.',
   otherWay: 'The same to the other side.',
   backAtRest: 'Before the key is touched.',
   keyCycled: 'At rest, the key off and on again.',
@@ -97,6 +97,10 @@ export const stateWords = {
   kinds: { volts: 'volts', ohms: 'the ohms of a contact' },
   answers: { yes: 'yes', no: 'no' },
   needsLimit: 'Enter the lowest or the highest that is right in this state.',
+  endlessLow:
+    'OL is no lowest; write how many ohms it must have at least, such as 1 MΩ, or leave it empty.',
+  needsUncertainty:
+    'Enter the standard uncertainty of a reading, such as 10 mV or 0.1 Ω: no meter is free of it.',
   belowLow: 'This is below the lowest; write the higher of the two here.',
   overlap:
     'The two windows overlap; a reading in both would tell nothing. Look for swapped values.',

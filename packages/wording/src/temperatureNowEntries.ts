@@ -81,6 +81,8 @@ export const temperatureNowWords = {
     ),
   faults: (broken: string): string => say`A break shows ${broken}, a short 0 V.`,
   shown: (temperature: string): string => say`A scan tool shows ${temperature} of it.`,
+  shownBand: (low: string, high: string): string =>
+    say`A scan tool shows ${low} to ${high} of a sound one.`,
   perKelvin: (part: string): string =>
     say`1 K is ${part} of the resistance here: a thermometer that is off by that much looks like a wrong sensor.`,
   wait: (seconds: string, from: string, within: string): string =>

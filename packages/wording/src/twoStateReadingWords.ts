@@ -1,5 +1,11 @@
 import type { TwoStateAdvice, TwoStateUnsaid } from '@truesweep/core';
-import { betterMeter, measureLeads, measureSupply } from './sharedReadingWords.js';
+import {
+  betterMeter,
+  measureLeads,
+  measureSupply,
+  readAgain,
+  replace,
+} from './sharedReadingWords.js';
 
 /**
  * What to do next of a sensor of two states, by the advice.
@@ -17,12 +23,14 @@ export const twoStateAdvice: Readonly<Record<TwoStateAdvice, string>> = {
   'states-swapped':
     "Each state reads as the other should: compare the windows, the plug's terminals and how it is mounted with the manual.",
   'hold-longer':
-    'Go beyond the angle and hold it there for a second or more: such sensors are damped (from memory).',
+    'Operate it all the way, beyond the point at which it changes, and hold it there for a second or more: such sensors are damped (from memory).',
   'cycle-key': 'Switch the key off and on, and ask the manual whether it latches.',
   'better-meter': betterMeter,
   'measure-supply': measureSupply,
   'measure-leads': measureLeads,
   'better-angle': 'The angle decides: read it with a protractor or a level.',
+  'read-again': readAgain,
+  'replace-sensor': replace,
 };
 
 /**
@@ -36,5 +44,7 @@ export const twoStateUnsaid: Readonly<Record<TwoStateUnsaid, string>> = {
   bounce: 'Whether it bounces when it changes: record it.',
   'under-load': 'Whether its contact carries its current.',
   'change-angle': 'At which angle it changes.',
+  'change-angle-other-way':
+    'At which angle it changes in the other direction: the angle was read in one only.',
   'other-way': 'Whether it answers to the other direction.',
 };

@@ -1,5 +1,5 @@
 import type { WindingAdvice, WindingUnsaid } from '@truesweep/core';
-import { betterMeter, measureLeads } from './sharedReadingWords.js';
+import { betterMeter, measureLeads, readAgain, replace } from './sharedReadingWords.js';
 
 /**
  * What to do next of a winding, by the advice.
@@ -14,6 +14,8 @@ export const windingAdvice: Readonly<Record<WindingAdvice, string>> = {
     'How warm the winding is decides: let it lie longer, with a thermometer at it.',
   'better-meter': betterMeter,
   'measure-leads': measureLeads,
+  'read-again': readAgain,
+  'replace-sensor': replace,
 };
 
 /**

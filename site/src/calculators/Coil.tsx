@@ -34,7 +34,7 @@ function show(values: Parameters<typeof coil>[0]): ShownResult {
           ]
         : []),
     ],
-    caution: kickOf(judgedCoil),
+    caution: `${kickOf(judgedCoil)} ${words.feedBriefly}`,
     below: (
       <>
         <JudgedTables judged={judged} sentences={own} />

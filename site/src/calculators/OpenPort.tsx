@@ -35,6 +35,7 @@ function show(values: Parameters<typeof openPort>[0]): ShownResult {
         : []),
       ...(shown === undefined ? [] : [words.shown(measureText(shown, 'kPa'))]),
     ],
+    caution: words.caution,
     drawing: drawingOf(port),
     below: (
       <>

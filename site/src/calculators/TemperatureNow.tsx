@@ -51,7 +51,9 @@ function sentencesOf(now: Now, at: string): readonly string[] {
           words.faults(quantityText(pullUp.broken, 'V')),
         ]
       : []),
-    words.shown(measureText(now.shown, '°C')),
+    now.shown.low === now.shown.high
+      ? words.shown(measureText(now.shown.low, '°C'))
+      : words.shownBand(measureText(now.shown.low, '°C'), measureText(now.shown.high, '°C')),
     words.perKelvin(quantityText(now.perKelvin, '%')),
     ...(wait
       ? [

@@ -105,9 +105,11 @@ export function coil(values: Values<typeof entries>): JudgedCoil {
       ]),
     ),
   });
-  const own = coilOhms - (coilLeads ?? 0);
+  const judgement = judgeWinding({ ...limits, ...wire }, readings);
+  // The leads taken off as the verdict takes them off.
+  const own = judgement.checks[0]?.measured ?? 0;
   return {
-    judgement: judgeWinding({ ...limits, ...wire }, readings),
+    judgement,
     readings,
     here: at(coilTemperature),
     rows: temperatures.map(at),

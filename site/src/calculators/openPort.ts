@@ -318,6 +318,11 @@ export function openPort(values: PortValues): JudgedPort {
     const { low, nominal, high } = pressureRatio(sensor, pressure);
     return { pressure, volts: { low: times(low), nominal: times(nominal), high: times(high) } };
   };
+  const judgement = judgePressure(
+    sensor,
+    { station: station.pressure, stationUncertainty: station.uncertainty },
+    readings,
+  );
   const base = reference === 'absolute' ? station.pressure : 0;
   const isOpenKnown = base >= lowest && base <= highest;
   const expected = [...new Set([...(isOpenKnown ? [0] : []), ...readings.map((one) => one.gauge)])];
@@ -326,11 +331,10 @@ export function openPort(values: PortValues): JudgedPort {
   );
   const knees = values.answers === 'line' ? [] : enteredPoints(values).map((one) => one.pressure);
   return {
-    judgement: judgePressure(
-      sensor,
-      { station: station.pressure, stationUncertainty: station.uncertainty },
-      readings,
-    ),
+    judgement: {
+      ...judgement,
+      checks: judgement.checks.map((check) => withEnteredLimits(check, values)),
+    },
     readings,
     station,
     reference,
@@ -341,5 +345,19 @@ export function openPort(values: PortValues): JudgedPort {
     drawn: [...new Set([...even, ...knees])]
       .sort((one, other) => one - other)
       .map((pressure) => ({ pressure, ...pressureRatio(sensor, pressure) })),
+  };
+}
+
+/** A supply's check with those limits only that were entered. */
+function withEnteredLimits(
+  check: PressureCheck,
+  { supplyLow, supplyHigh }: PortValues,
+): PressureCheck {
+  if (check.check !== 'supply') return check;
+  const { lowLimit, highLimit, ...rest } = check;
+  return {
+    ...rest,
+    ...(supplyLow !== undefined && lowLimit !== undefined && { lowLimit }),
+    ...(supplyHigh !== undefined && highLimit !== undefined && { highLimit }),
   };
 }

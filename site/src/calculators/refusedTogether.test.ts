@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Entries, type Form, initialTexts, readForm } from '../forms/form.js';
-import { coilForm } from './coil.js';
+import { coil, coilForm } from './coil.js';
 import { curveFitForm } from './curveFit.js';
 import { iceAndBoilingForm } from './iceAndBoiling.js';
 import { openPort, openPortForm } from './openPort.js';
@@ -15,6 +15,21 @@ const refusals = <Of extends Entries>(form: Form<Of>, texts: Readonly<Record<str
     ...texts,
   });
   return 'refusals' in read ? read.refusals : {};
+};
+
+/** A contact, closed at rest. */
+const contact = {
+  readsAs: 'ohms',
+  restLow: '',
+  restHigh: '0.5 Ω',
+  operatedLow: '1 MΩ',
+  operatedHigh: '',
+  atRest: '0.4 Ω',
+  operated: 'OL',
+  otherWay: 'OL',
+  backAtRest: 'OL',
+  keyCycled: '0.4 Ω',
+  stateUncertainty: '0.1 Ω',
 };
 
 /** A form, entries that don't go together, the field that it is told at, and what is told. */
@@ -143,6 +158,28 @@ const wrong: readonly (readonly [
   ['no limit', coilForm, { coilLow: '', coilHigh: '' }, 'coilLow', /lowest or the highest/],
   ['ohms where volts are read', twoStatesForm, { atRest: '2 Ω' }, 'atRest', /no reading in volts/],
   ['windows that overlap', twoStatesForm, { operatedLow: '1 V' }, 'operatedLow', /overlap/],
+  [
+    'OL as a lowest',
+    twoStatesForm,
+    { ...contact, restLow: 'OL', restHigh: '' },
+    'restLow',
+    /OL is no lowest/,
+  ],
+  [
+    'no limit but OL',
+    twoStatesForm,
+    { ...contact, restLow: '', restHigh: 'OL' },
+    'restLow',
+    /lowest or the highest/,
+  ],
+  [
+    'no uncertainty',
+    twoStatesForm,
+    { stateUncertainty: '' },
+    'stateUncertainty',
+    /standard uncertainty/,
+  ],
+  ['ohms beyond', twoStatesForm, { ...contact, atRest: '2 GΩ' }, 'atRest', /0.Ω to 1.GΩ/],
   ['one angle', twoStatesForm, { angleHigh: '' }, 'angleHigh', /both angles/],
   ['half a movement', potentiometerOrNotForm, { oneMoved: '' }, 'oneMoved', /both readings/],
   [
@@ -187,4 +224,39 @@ test('a line and two points of it judge alike', () => {
   };
   expect(judged('line').open?.volts.low).toBeCloseTo(judged('table').open?.volts.low ?? 0, 9);
   expect(judged('line').judgement.verdict).toBe('pass');
+});
+
+const valuesOf = <Of extends Entries>(form: Form<Of>, texts: Readonly<Record<string, string>>) => {
+  const read = readForm(form, { ...initialTexts(form), ...texts });
+  if (!('values' in read)) throw new Error(JSON.stringify(read.refusals));
+  return read.values;
+};
+
+test('of leads that nobody read the current takes off as much as the verdict', () => {
+  const { judgement, current } = coil(valuesOf(coilForm, { coilOhms: '0.6 Ω', coilLeads: '' }));
+  expect(judgement.checks[0]?.measured).toBeCloseTo(0.5, 9);
+  expect(current?.amps).toBeCloseTo(24, 6);
+});
+
+test('a supply that was limited on one side is told that side only', () => {
+  const limits = (texts: Readonly<Record<string, string>>) => {
+    const { checks } = openPort(valuesOf(openPortForm, texts)).judgement;
+    const supply = checks.find(({ check }) => check === 'supply');
+    return [supply?.lowLimit, supply?.highLimit];
+  };
+  expect(limits({ supplyLow: '' })).toEqual([undefined, 5.25]);
+  expect(limits({ supplyHigh: '' })).toEqual([4.75, undefined]);
+  expect(limits({})).toEqual([4.75, 5.25]);
+});
+
+test('a scan tool may show of a sound sensor what its tolerance leaves', () => {
+  const { shown, ohms, perKelvin } = temperatureNow(valuesOf(temperatureNowForm, {}));
+  expect(shown.low).toBeLessThan(shown.high);
+  // By hand: half the band over the slope, to whole °C.
+  const colder = Math.log(ohms.high / ohms.nominal) / perKelvin;
+  expect(Math.abs(21.5 - colder - shown.low)).toBeLessThanOrEqual(0.5 + 1e-9);
+  // Without a tolerance: one value.
+  const lacking = Object.fromEntries([1, 2, 3, 4, 5, 6].map((i) => [`highest${i}`, '']));
+  const exact = temperatureNow(valuesOf(temperatureNowForm, { ...lacking, ohmsTolerance: '0 %' }));
+  expect(exact.shown.low).toBe(exact.shown.high);
 });

@@ -87,7 +87,8 @@ export interface AtTemperature {
 /** What a temperature sensor must read now. */
 export interface TemperatureNow extends AtTemperature {
   readonly hasBand: boolean;
-  readonly shown: Celsius;
+  /** What a scan tool may show of a sound one, the coldest and the hottest. */
+  readonly shown: { readonly low: Celsius; readonly high: Celsius };
   readonly perKelvin: number;
   readonly pullUp?: { readonly ohms: Ohms; readonly supply: Volts; readonly broken: Volts };
   readonly wait?: { readonly seconds: Seconds; readonly from: Celsius };
@@ -123,11 +124,15 @@ export function temperatureNow(values: TemperatureNowValues): TemperatureNow {
   };
   const own = at(now);
   const step = Math.abs(now - before);
+  const slope = relativeSlopeAt(law, now);
+  // By the law's slope here: a tolerance is a few kelvins, and beyond its ends a law tells no temperature.
+  const shownOf = (ohms: Ohms): Celsius =>
+    shownTemperature(now + Math.log(ohms / own.ohms.nominal) / slope).celsius;
   return {
     ...own,
     hasBand: own.ohms.low < own.ohms.high,
-    shown: shownTemperature(now).celsius,
-    perKelvin: -relativeSlopeAt(law, now),
+    shown: { low: shownOf(own.ohms.high), high: shownOf(own.ohms.low) },
+    perKelvin: -slope,
     ...(divider && {
       pullUp: {
         ohms: divider.pullUp,

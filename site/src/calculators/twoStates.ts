@@ -99,9 +99,13 @@ function check(values: StateValues): Refusals<typeof entries> {
     ['operatedLow', 'operatedHigh'],
   ] as const) {
     const [from, to] = [values[low]?.value, values[high]?.value];
-    if (from === undefined && to === undefined) refusals[low] ??= stateWords.needsLimit;
+    if (from === undefined && (to ?? Number.POSITIVE_INFINITY) === Number.POSITIVE_INFINITY)
+      refusals[low] ??= stateWords.needsLimit;
+    if (from === Number.POSITIVE_INFINITY) refusals[low] ??= stateWords.endlessLow;
     if (from !== undefined && to !== undefined && to < from) refusals[high] ??= stateWords.belowLow;
   }
+  if (!((values.stateUncertainty?.value ?? Number.POSITIVE_INFINITY) < Number.POSITIVE_INFINITY))
+    refusals.stateUncertainty ??= stateWords.needsUncertainty;
   if ((angleLow === undefined) !== (angleHigh === undefined))
     refusals[angleLow === undefined ? 'angleLow' : 'angleHigh'] = stateWords.needsAngle;
   else if (angleLow !== undefined && angleHigh !== undefined && angleHigh < angleLow)

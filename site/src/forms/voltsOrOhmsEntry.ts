@@ -10,7 +10,7 @@ export interface VoltsOrOhms {
 }
 
 const most = { V: 60, Ω: 1e9 } as const;
-const bounds = ['0 V', '60 V'] as const;
+const bounds = { V: ['0 V', '60 V'], Ω: ['0 Ω', '1 GΩ'] } as const;
 
 /** Volts or ohms, told by the unit; an ohmmeter's over-range is endless ohms. */
 export function voltsOrOhmsEntry(
@@ -20,7 +20,7 @@ export function voltsOrOhmsEntry(
     unit: 'own',
     initial,
     optional: true,
-    bounds,
+    bounds: bounds.V,
     read: (text, name) => {
       const given = text.trim();
       if (/^(ol|open)$/i.test(given)) return { unit: 'Ω', value: Number.POSITIVE_INFINITY };
@@ -29,7 +29,8 @@ export function voltsOrOhmsEntry(
       if (unit === undefined || value === undefined)
         throw new InputError('no-unit', name, stateWords.notReading(given));
       if (value >= 0 && value <= most[unit]) return { unit, value };
-      throw new InputError('out-of-range', name, outOfBoundsSentence(given, ...bounds));
+      const [low, high] = bounds[unit];
+      throw new InputError('out-of-range', name, outOfBoundsSentence(given, low, high));
     },
   };
 }

@@ -598,7 +598,7 @@ export const coreRecipes: Recipes = {
   codesOfReadings: {
     args: () => [
       'pressure',
-      [{ check: 'open-port', outcome: 'fails', measured: 0.1, lowLimit: 0.3 }],
+      [{ check: 'open-port', outcome: 'fails', measured: 0.01, lowLimit: 0.3, unit: '1' }],
     ],
   },
   compareCodeLimit: { args: () => [{ code: 'P0112', set: 'above', volts: 4.8, supply: 5 }] },

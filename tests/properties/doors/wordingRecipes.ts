@@ -151,6 +151,7 @@ export const wordingRecipes: Recipes = {
   'temperatureNowWords.ohmsAt': ofTexts('a V'),
   'temperatureNowWords.perKelvin': ofTexts('a V'),
   'temperatureNowWords.shown': ofTexts('a V'),
+  'temperatureNowWords.shownBand': ofTexts('a °C', 'b °C'),
   'temperatureNowWords.voltsAt': ofTexts('a V'),
   'temperatureNowWords.wait': ofTexts('a V', 'b V', 'c V'),
   'temperatureNowWords.ohms': of('20 °C', { low: '2 kΩ', nominal: '2.5 kΩ', high: '3 kΩ' }),

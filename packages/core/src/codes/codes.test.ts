@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { type CodedCheck, codesOfReadings } from './codesOfReadings.js';
 import { compareCodeLimit } from './compareCodeLimit.js';
 import { type CodeObservations, locateCodeFault } from './locateCodeFault.js';
 import { readTroubleCode } from './readTroubleCode.js';
@@ -14,6 +15,25 @@ describe('readTroubleCode', () => {
     expect(readTroubleCode('P0113').means).toBe('cold-or-open');
     expect(readTroubleCode('P0108').means).toBeUndefined();
     expect(readTroubleCode('P0116').means).toBeUndefined();
+  });
+});
+
+describe('codesOfReadings', () => {
+  // A published service manual has P0117 set below 0.2 V and P0118 above 4.9 V.
+  test.each([
+    ['thermistor', 'Ω', 210, 150, 190, ['P0116', 'P0111']],
+    ['thermistor', 'Ω', 14, 150, 190, ['P0117', 'P0112']],
+    ['thermistor', 'Ω', 1e18, 150, 190, ['P0118', 'P0113']],
+    ['thermistor', 'V', 0.87, 0.6, 0.8, ['P0116', 'P0111']],
+    ['thermistor', 'V', 0.19, 0.6, 0.8, ['P0117', 'P0112']],
+    ['thermistor', 'V', 4.91, 0.6, 0.8, ['P0118', 'P0113']],
+    ['pressure', '1', 0.44, 0.3, 0.33, ['P0106']],
+    ['pressure', '1', 0.04, 0.3, 0.33, ['P0107']],
+    ['pressure', '1', 0.98, 0.3, 0.33, ['P0108']],
+  ] as const)('%s %s %d of %d to %d', (kind, unit, measured, lowLimit, highLimit, codes) => {
+    const failing = { check: 'resistance', outcome: 'fails', unit, measured, lowLimit, highLimit };
+    const found = codesOfReadings(kind, [failing as CodedCheck]);
+    expect(found.map(({ code }) => code)).toEqual(codes);
   });
 });
 

@@ -152,7 +152,7 @@ function byPlug({ code, unplugged, bridged, leads, pull, supply }: CodeObservati
       : beforeThePlug('stays-unplugged', leads);
   }
   if (bridged === free) return beforeThePlug('ignores-bridge', leads);
-  // Unbridged only a short that went tells something: nothing connected looks as an open sensor does.
+  // Without a bridge only a short that went tells something: nothing connected looks as an open sensor does.
   const wasShort = (kind === 'low' || kind === 'high') && kind !== free;
   if (bridged === undefined && !wasShort) return unsure('looks-unplugged', 'bridge');
   if (isPressure && supply === undefined) return unsure('follows-plug', 'measure-supply');

@@ -63,7 +63,8 @@ const rules: FieldRules = {
  * what is worked out for a potentiometer must not be applied to it.
  *
  * Of a potentiometer end to end reads the same both ways round, and the wiper lies between the ends: one part and the other make up the whole, with twice what lies in series with
- * the wiper, and differ by no more than the whole. A part that is open, or a wiper that doesn't follow, may be a broken potentiometer's: that can't be told.
+ * the wiper, and differ by no more than the whole. Ends that are open both ways round, a wiper that is open to both, or one that doesn't
+ * follow may be a broken potentiometer's: that can't be told. What is open one way round only, or to one end only, is none.
  *
  * Method: differences beyond three standard uncertainties, which combine as independent ones. How a contactless sensor is recognised: common practice, no source.
  *

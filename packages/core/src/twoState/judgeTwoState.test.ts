@@ -92,21 +92,21 @@ describe('judgeTwoState', () => {
   test('between the windows it fails', () => {
     expect(judgeTwoState(lean, withValue('operated', 2.5))).toMatchObject({
       verdict: 'fail',
-      advice: [],
+      advice: ['read-again', 'replace-sensor'],
     });
   });
 
   test('tilted it stays as at rest: hold it longer, beyond the angle', () => {
     expect(judgeTwoState(lean, withValue('operated-other-way', 1))).toMatchObject({
       verdict: 'fail',
-      advice: ['hold-longer'],
+      advice: ['hold-longer', 'read-again', 'replace-sensor'],
     });
   });
 
   test('a latch that lets go by itself, and one where none should be', () => {
     expect(judgeTwoState(lean, withValue('back-at-rest', 1)).verdict).toBe('fail');
     const { verdict, advice } = judgeTwoState({ ...lean, latched: false }, sound);
-    expect([verdict, advice]).toEqual(['fail', ['cycle-key']]);
+    expect([verdict, advice]).toEqual(['fail', ['cycle-key', 'read-again', 'replace-sensor']]);
   });
 
   test('each state reads as the other should: the polarity is not fixed', () => {
@@ -114,7 +114,7 @@ describe('judgeTwoState', () => {
     const wide = { ...lean, operated: { low: 3.6, high: 4.6 } };
     expect(judgeTwoState(wide, swapped)).toMatchObject({
       verdict: 'fail',
-      advice: ['states-swapped'],
+      advice: ['states-swapped', 'read-again', 'replace-sensor'],
     });
   });
 
@@ -130,6 +130,17 @@ describe('judgeTwoState', () => {
     expect(at(75).verdict).toBe('fail');
     expect(at(69, 3)).toMatchObject({ verdict: 'inconclusive', advice: ['better-angle'] });
     expect(judgeTwoState(angled, sound).advice).toEqual(['read-change-angle']);
+    // Read in one direction, it says nothing of the other.
+    expect(at(65).unsaid).toContain('change-angle-other-way');
+    const both = sound.map((reading) =>
+      /^operated/.test(reading.state)
+        ? { ...reading, changedAt: 65, angleUncertainty: 0.5 }
+        : reading,
+    );
+    expect(judgeTwoState(angled, both).unsaid).toEqual(['vibration', 'bounce']);
+    expect(judgeTwoState({ ...angled, bothWays: false }, both).unsaid).not.toContain(
+      'change-angle-other-way',
+    );
   });
 
   test('as a ratio to the supply beside it', () => {
@@ -158,7 +169,10 @@ describe('judgeTwoState', () => {
     expect(contact(0.5, Infinity, 0.4, 0.2).verdict).toBe('pass');
     expect(contact(0.5, Infinity, 0.8, 0.2).verdict).toBe('fail');
     expect(contact(0.5, 62_000, 0.4, 0.2).verdict).toBe('fail');
-    expect(contact(Infinity, Infinity, 0.4, 0.2)).toMatchObject({ verdict: 'fail', advice: [] });
+    expect(contact(Infinity, Infinity, 0.4, 0.2)).toMatchObject({
+      verdict: 'fail',
+      advice: ['read-again', 'replace-sensor'],
+    });
     // 0.65 Ω less 0 to 0.2 Ω: whether the limit of 0.5 Ω is kept, the leads decide.
     expect(contact(0.65, Infinity, 0.65)).toMatchObject({
       verdict: 'marginal',

@@ -34,7 +34,11 @@ export type TwoStateAdvice =
   /** What decides is the test leads: read them and take them off. */
   | 'measure-leads'
   /** What decides is the uncertainty of the angle. */
-  | 'better-angle';
+  | 'better-angle'
+  /** It fails: read the failing state once more. */
+  | 'read-again'
+  /** It fails again: replace it. */
+  | 'replace-sensor';
 
 /** What a pass does not say. */
 export type TwoStateUnsaid =
@@ -46,6 +50,8 @@ export type TwoStateUnsaid =
   | 'under-load'
   /** At which angle it changes. */
   | 'change-angle'
+  /** At which angle it changes to the other direction. */
+  | 'change-angle-other-way'
   /** Whether it answers to the other direction. */
   | 'other-way';
 /** What its readings say. */
@@ -96,11 +102,13 @@ export function judgeTwoState(
     }),
     ...missing(sensor, readings),
   ];
+  const verdict = decideVerdict(checks);
+  const advice = adviceOn(sensor, checks);
   return {
-    verdict: decideVerdict(checks),
+    verdict,
     checks,
-    advice: adviceOn(sensor, checks),
-    unsaid: unsaidOf(sensor),
+    advice: verdict === 'fail' ? [...advice, 'read-again', 'replace-sensor'] : advice,
+    unsaid: unsaidOf(sensor, readings),
   };
 }
 
@@ -208,12 +216,21 @@ function isIn(
   return measured! >= low && measured! <= high;
 }
 
-function unsaidOf({ kind, bothWays, changesBetween }: TwoStateSensor): readonly TwoStateUnsaid[] {
+function unsaidOf(
+  { kind, bothWays, changesBetween }: TwoStateSensor,
+  readings: readonly TwoStateReading[],
+): readonly TwoStateUnsaid[] {
+  const angled = new Set(
+    readings.filter(({ changedAt }) => changedAt !== undefined).map(({ state }) => state),
+  );
   return [
     'vibration',
     'bounce',
     ...(kind === 'ohms' ? (['under-load'] as const) : []),
     ...(changesBetween ? [] : (['change-angle'] as const)),
+    ...(changesBetween && bothWays && angled.size === 1
+      ? (['change-angle-other-way'] as const)
+      : []),
     ...(bothWays ? [] : (['other-way'] as const)),
   ];
 }

@@ -44,7 +44,11 @@ export type WindingAdvice =
   /** The meter's uncertainty decides: another range, a better meter, or four wires. */
   | 'better-meter'
   /** What the test leads have must be read and taken off. */
-  | 'measure-leads';
+  | 'measure-leads'
+  /** It fails: read it once more. */
+  | 'read-again'
+  /** It fails again: replace it. */
+  | 'replace-sensor';
 
 /** What a right resistance does not say. */
 export type WindingUnsaid = 'magnet' | 'gap' | 'polarity' | 'shorted-turn';
@@ -89,7 +93,7 @@ const adviceFor: Readonly<Record<WindingSource, WindingAdvice>> = {
  * const { verdict, checks } = judgeWinding(sensor, [read]);
  * verdict // => 'pass'
  * checks[0].highLimit // => ≈ 1173.8
- * judgeWinding(sensor, [{ ...read, temperature: 20 }]).advice // => ['let-it-cool']
+ * judgeWinding(sensor, [{ ...read, temperature: 20 }]).advice // => ['let-it-cool', 'read-again', 'replace-sensor']
  */
 export function judgeWinding(
   sensor: WindingLimits,
@@ -105,10 +109,11 @@ export function judgeWinding(
     if (check.mostUncertain && /^(marginal|cannot-tell)$/.test(check.outcome))
       advice.add(adviceFor[check.mostUncertain]);
   });
+  const verdict = decideVerdict(checks);
   return {
-    verdict: decideVerdict(checks),
+    verdict,
     checks,
-    advice: [...advice],
+    advice: [...advice, ...(verdict === 'fail' ? (['read-again', 'replace-sensor'] as const) : [])],
     unsaid: ['magnet', 'gap', 'polarity', 'shorted-turn'],
   };
 }
