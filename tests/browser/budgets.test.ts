@@ -157,11 +157,11 @@ test('all scripts of the site are no more than they hold', () => {
   const throttle = sizeOfAll((name) => elsewhere.has(name)) + sizeOf(['service-worker.js']);
   const own = sizeOfAll((name) => !elsewhere.has(name));
   console.log(
-    `all scripts: ${throttle.toFixed(1)} KB (holds: at most 255, goal: at most 200), besides those of the other sensors' pages ${own.toFixed(1)} KB (holds: at most 53, goal: at most 60)`,
+    `all scripts: ${throttle.toFixed(1)} KB (holds: at most 255, goal: at most 200), besides those of the other sensors' pages ${own.toFixed(1)} KB (holds: at most 54, goal: at most 60)`,
   );
   expect(own).toBeGreaterThan(0);
   expect(throttle).toBeLessThanOrEqual(255);
-  expect(own).toBeLessThanOrEqual(53);
+  expect(own).toBeLessThanOrEqual(54);
 });
 
 test('a page of the documentation runs no script of ours', async () => {

@@ -574,7 +574,7 @@ test('a trouble code is told with the sensor plugged in, and by itself with the 
   expect(complaints).toEqual([]);
 });
 
-test.each(['coil', 'ice-and-boiling', 'open-port', 'trouble-code'])(
+test.each(['coil', 'ice-and-boiling', 'pressure-sensor', 'trouble-code'])(
   'the caution that %s came with stays in its place once scripts run',
   async (path) => {
     const plain = await openPage(browser, `calculators/${path}/`, { javaScriptEnabled: false });

@@ -210,7 +210,7 @@ test('scaling every voltage does not change the verdict', () => {
         expect(verdict).toBe(verdictOf(sweep, circuit, recorder));
       },
     ),
-    { numRuns: 45 * soak },
+    { numRuns: 30 * soak },
   );
 });
 
@@ -248,7 +248,7 @@ test('reversing the sensor with its load mirrored does not change the verdict', 
       );
       expect(verdict).toBe(verdictOf(sweep, plan.circuit, recorder));
     }),
-    { numRuns: 45 * soak },
+    { numRuns: 30 * soak },
   );
 });
 
