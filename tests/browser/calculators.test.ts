@@ -489,16 +489,24 @@ describe.each(calculators)('$path', ({ path, table, changed, bad, said, cells })
     await page.locator(`#refusal-${bad[0]}`).waitFor();
     expect(await violationsOf(page)).toEqual([]);
   });
+});
 
-  test('tells a screen reader of a change once, when the hand rests, and nothing at load', async () => {
-    const { page } = await openPage(browser, address);
+/** One component tells every answer: of what the page works out, of what a worker does, of single readings. */
+const announced = ['set-the-closed-position', 'plan-the-hook-up', 'ice-and-boiling'].map(
+  (named) => calculators.find(({ path }) => path === named)!,
+);
+
+test.each(announced)(
+  '$path tells a screen reader of a change once, when the hand rests, and nothing at load',
+  async ({ path, changed }) => {
+    const { page } = await openPage(browser, `calculators/${path}/`);
     const status = page.locator('.readings p[role=status]');
     expect(await status.textContent()).toBe('');
     await page.locator(`#entry-${changed[0]}`).pressSequentially(changed[1], { delay: 20 });
     expect(await status.textContent()).toBe('');
     await expect.poll(() => status.textContent()).not.toBe('');
-  });
-});
+  },
+);
 
 test.each([
   ['find-the-terminals', ['ABclosed', 'ABopen', 'ACclosed', 'ACopen', 'BCclosed', 'BCopen']],
