@@ -392,6 +392,15 @@ describe('judging', () => {
     expect(judged.advice).toContain('read-by-ohmmeter');
   });
 
+  test('where voltages conform, or none was read, no other pull-up is asked for', () => {
+    const unproved = { ...readOn, isProved: false };
+    const right = dividerVolts({ supply: 5, pullUp: 1000 }, resistanceAt(law, 20));
+    for (const reading of [voltsAt(20, right), ohmsAt(20, resistanceAt(law, 20))]) {
+      const { advice } = judgeThermistor(sensor, [reading], unproved);
+      expect(advice).toEqual(['read-farther-apart']);
+    }
+  });
+
   test('tolerances of nothing are none', () => {
     const { verdict, advice } = judgeThermistor({ law, tolerances: {} }, [ohmsAt(0, 6300)]);
     expect([verdict, advice[0]]).toEqual(['inconclusive', 'state-tolerances']);

@@ -6,21 +6,19 @@ import {
   type Seconds,
   type Sweep,
   type SwitchBounce,
-  stationPressure,
   switchBounce,
 } from '@truesweep/core';
 import {
   type AnyJob,
   isSweepJob,
+  type JobRecording,
   type JudgedReadings,
   judgeReadings,
   type PortReading,
   type PressureJob,
-  type PumpDown,
   type ReadingsJob,
   readJobPieces,
   readPumpDown,
-  type SwitchRecording,
 } from '@truesweep/jobs';
 import { inFile } from './inFile.js';
 import type { InputBounds } from './inputBounds.js';
@@ -35,7 +33,7 @@ export interface JudgedJob {
   readonly pumpDowns: readonly {
     readonly file: string;
     readonly steps: readonly HeldStep[];
-    /** How fast the deepest step leaks: the time in which its vacuum falls to 37 %, s; 1e18 where no fall stands out of the noise, left out where nothing was pumped or too little read. */
+    /** How fast the deepest step leaks: the time to 37 %, s; 1e18 with no fall, left out where too little was read. */
     readonly leak?: Seconds;
   }[];
   /** How a recorded switch changed, by the files; empty where there are none. */
@@ -46,7 +44,8 @@ interface Recorded {
   readonly file: string;
   readonly sweep: Sweep;
   readonly steps: readonly HeldStep[];
-  readonly leak: Seconds | undefined;
+  /** The place of its first step among the judged readings, behind the job's own. */
+  readonly first: number;
 }
 
 /** The same with the samples of the pump-downs. */
@@ -62,69 +61,69 @@ export async function judgedJob(
 ): Promise<JudgedWithSamples> {
   const more: PortReading[] = [];
   const recorded: Recorded[] = [];
-  const recordings = job.sensor.kind === 'pressure' && 'recordings' in job ? job.recordings : [];
-  for (const told of (recordings ?? []) as readonly PumpDown[]) {
-    const file = join(dirname(jobPath), told.file);
-    const { sweep, readings, steps } = await inFile(file, async () => {
-      const { ports: _, portUncertainty: __, supply: ___, uncertainty: ____, ...how } = told;
-      const { sweep } = await readJobPieces(
-        inputPieces(file, bounds),
-        { ...how, file },
-        recorderJob,
-      );
-      return { sweep, ...readPumpDown(sweep, { ...told, file }) };
-    });
-    more.push(...readings);
-    recorded.push({ file, sweep, steps, leak: leakOf(job as PressureJob, readings, steps) });
-  }
   const bounces: { file: string; bounce: SwitchBounce }[] = [];
-  const switches = job.sensor.kind === 'two-state' && 'recordings' in job ? job.recordings : [];
-  for (const told of (switches ?? []) as readonly SwitchRecording[]) {
+  for (const told of 'recordings' in job ? (job.recordings ?? []) : []) {
     const file = join(dirname(jobPath), told.file);
-    const { low, high, ...how } = told;
-    const bounce = await inFile(file, async () => {
-      const { sweep } = await readJobPieces(
-        inputPieces(file, bounds),
-        { ...how, file },
-        recorderJob,
-      );
-      return switchBounce(sweep.time, sweep.signal, { low, high });
-    });
-    bounces.push({ file, bounce });
+    if ('ports' in told) {
+      const { ports: _, portUncertainty: __, supply: ___, uncertainty: ____, ...how } = told;
+      const { sweep, readings, steps } = await inFile(file, async () => {
+        const read = await sweepOf(file, how, bounds);
+        return { sweep: read, ...readPumpDown(read, { ...told, file }) };
+      });
+      recorded.push({ file, sweep, steps, first: (job.readings ?? []).length + more.length });
+      more.push(...readings);
+    } else {
+      const { low, high, ...how } = told;
+      const bounce = await inFile(file, async () => {
+        const { time, signal } = await sweepOf(file, how, bounds);
+        return switchBounce(time, signal, { low, high });
+      });
+      bounces.push({ file, bounce });
+    }
   }
+  const judged = judgeReadings(job, more);
   return {
     title: job.title,
     sensor: job.sensor.name,
-    judged: judgeReadings(job, more),
-    pumpDowns: recorded.map(({ file, steps, leak }) => ({
-      file,
-      steps,
-      ...(leak !== undefined && { leak }),
-    })),
+    judged,
+    pumpDowns: recorded.map(({ file, steps, first }) => {
+      const leak = leakOf(job, judged, first, steps);
+      return { file, steps, ...(leak !== undefined && { leak }) };
+    }),
     bounces,
     recorded,
   };
 }
 
-/** How fast the deepest step of a pump-down leaks. */
+/** How fast the deepest step of a pump-down leaks, of the readings from a place on that were judged. */
 function leakOf(
-  { sensor, air }: PressureJob,
-  readings: readonly PortReading[],
+  job: ReadingsJob,
+  judged: JudgedReadings,
+  first: number,
   steps: readonly HeldStep[],
 ): Seconds | undefined {
-  const { kind: _, name: __, ...described } = sensor;
-  const station = stationPressure(air).pressure;
-  const depths = readings.map(({ port }) =>
-    port === 'open' ? 0 : port.pascals - (port.reference === 'absolute' ? station : 0),
-  );
-  const gauge = Math.min(...depths);
-  const deepest = depths.indexOf(gauge);
+  if (judged.kind !== 'pressure') return undefined;
+  const { kind: _, name: __, ...described } = (job as PressureJob).sensor;
+  const readings = judged.readings.slice(first, first + steps.length);
+  const gauge = Math.min(...readings.map((reading) => reading.gauge));
+  const deepest = readings.findIndex((reading) => reading.gauge === gauge);
   if (!(gauge < 0)) return undefined;
-  const { supply } = readings[deepest]!;
   const { drift, driftUncertainty = 0 } = steps[deepest]!;
   if (drift === undefined) return undefined;
   const seen = Math.abs(drift) > 2 * driftUncertainty ? drift : 0;
-  return leakByDrift(described, { gauge, station, supply }, seen);
+  const { supply } = readings[deepest]!;
+  return leakByDrift(described, { gauge, station: judged.station.pressure, supply }, seen);
+}
+
+/** The samples of a recording that belongs to the job. */
+async function sweepOf(
+  file: string,
+  how: Omit<JobRecording, 'file'>,
+  bounds: InputBounds,
+): Promise<Sweep> {
+  const pieces = inputPieces(file, bounds);
+  const { sweep } = await readJobPieces(pieces, { ...how, file }, recorderJob);
+  return sweep;
 }
 
 /** How a pump-down is read doesn't rest on a hook-up: the least that a reader of recordings asks for. */

@@ -15,7 +15,7 @@ import {
   timeInBath,
   type Volts,
 } from '@truesweep/core';
-import { parseAnyJob } from './parseAnyJob.js';
+import { knownAnyJob } from './parseAnyJob.js';
 import type {
   PressureJob,
   ReadingsJob,
@@ -97,7 +97,7 @@ const vacuums: readonly Pascals[] = [0, 10_000, 20_000, 30_000, 40_000, 50_000, 
  * expected.rows.find(({ temperature }) => temperature === 80).high // => ≈ 1155.4
  */
 export function expectReadings(job: ReadingsJob): ExpectedOfKind {
-  const known = parseAnyJob(job) as ReadingsJob;
+  const known = knownAnyJob(job);
   switch (known.sensor.kind) {
     case 'thermistor':
       return ofThermistor(known as ThermistorJob);

@@ -17,7 +17,7 @@ import {
   type WindingJudgement,
   type WindingReading,
 } from '@truesweep/core';
-import { parseAnyJob } from './parseAnyJob.js';
+import { knownAnyJob } from './parseAnyJob.js';
 import type {
   BathReading,
   PortReading,
@@ -83,7 +83,7 @@ export type JudgedReadings =
  * judgement.verdict // => 'pass'
  */
 export function judgeReadings(job: ReadingsJob, more: readonly PortReading[] = []): JudgedReadings {
-  const known = parseAnyJob(job) as ReadingsJob;
+  const known = knownAnyJob(job);
   if ((known.readings ?? []).length + more.length === 0) {
     throw new InputError(
       'nothing-to-score',

@@ -1,12 +1,12 @@
 import {
   InputError,
   type InputErrorCode,
-  isInputError,
   type MeasureKind,
   parseMeasure,
   parsePressure,
 } from '@truesweep/core';
 import * as v from 'valibot';
+import { attempt } from './attempt.js';
 import { jsonSchemaOf } from './jsonSchemaOf.js';
 import { refusal, shown } from './refusal.js';
 
@@ -93,12 +93,3 @@ export const portField = v.pipe(
     ],
   }),
 );
-
-function attempt<Value>(read: () => Value): Value | InputError {
-  try {
-    return read();
-  } catch (error) {
-    if (isInputError(error)) return error as InputError;
-    throw error;
-  }
-}

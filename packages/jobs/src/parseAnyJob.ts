@@ -1,7 +1,7 @@
 import { checkReadable, InputError, isInputError, parseQuantity } from '@truesweep/core';
 import * as v from 'valibot';
 import { missingFields } from './missingFields.js';
-import { parseJob, refuseContactless, versionOf, withAllMissing } from './parseJob.js';
+import { known, parseJob, refuseContactless, versionOf, withAllMissing } from './parseJob.js';
 import type { AnyJob, ReadingsJob, TwoStateJob } from './readingsJob.js';
 import { readingsSchemas } from './readingsJobSchema.js';
 import { inputErrorOf } from './refusal.js';
@@ -30,13 +30,14 @@ import { inputErrorOf } from './refusal.js';
  * job.readings[0].ohms // => 6050
  */
 export function parseAnyJob(json: unknown): AnyJob {
-  const schema = readingsSchemaOf(json);
-  if (!schema) return parseJob(json);
   try {
+    const schema = readingsSchemaOf(json);
+    if (!schema) return parseJob(json);
     const result = v.safeParse(schema, json, { abortEarly: true });
     if (result.success) {
       const job = result.output as ReadingsJob;
       if (job.sensor.kind === 'two-state') refuseOtherUnits(json, job as TwoStateJob);
+      known.add(job);
       return job;
     }
     throw withAllMissing(inputErrorOf(result.issues[0]), missingFields(schema, json, 'job'));
@@ -44,6 +45,11 @@ export function parseAnyJob(json: unknown): AnyJob {
     if (!isInputError(error)) checkReadable(json, 'job');
     throw error;
   }
+}
+
+/** A job that is surely one: as it is where it was read here, else read as {@link parseAnyJob} does. */
+export function knownAnyJob<Kind extends AnyJob>(job: Kind): Kind {
+  return known.has(job) ? job : (parseAnyJob(job) as Kind);
 }
 
 /** Refuses a value that is written in ohms for a sensor that is read in volts, and the other way round. */
@@ -58,7 +64,6 @@ function refuseOtherUnits(json: unknown, { sensor }: TwoStateJob): void {
 
 /** The schema of a job of single readings; nothing for one of sweeps, and for what is no job. */
 function readingsSchemaOf(json: unknown) {
-  checkReadable(json, 'job');
   const sensor = (json as { readonly sensor?: unknown } | null | undefined)?.sensor;
   const kind = (sensor as { readonly kind?: unknown } | null | undefined)?.kind;
   refuseContactless(kind);

@@ -93,8 +93,8 @@ function areMissing(paths: readonly string[]): string {
   return `${paths.slice(0, -1).join(', ')} and ${last} are missing; a job needs each of them.`;
 }
 
-/** Jobs that were read here: they need no second look. */
-const known = new WeakSet<object>();
+/** Jobs that were read: they need no second look. */
+export const known = new WeakSet<object>();
 
 /** A job that is surely one: as it is where {@link parseJob} read it, else read as that does. */
 export function knownJob(job: Job): Job {

@@ -9,6 +9,7 @@ import {
   quantityPattern,
 } from '@truesweep/core';
 import * as v from 'valibot';
+import { attempt } from './attempt.js';
 import { jsonSchemaOf } from './jsonSchemaOf.js';
 import { refusal, shown } from './refusal.js';
 
@@ -64,7 +65,8 @@ function quantityField(
         return NEVER;
       };
       const given = dataset.value;
-      const value = typeof given === 'string' ? read(prepare(given), unit) : given;
+      const value =
+        typeof given === 'string' ? attempt(() => parseQuantity(prepare(given), unit)) : given;
       if (value instanceof InputError) return refuse(value.code, `can't be read: ${value.message}`);
       if (typeof value !== 'number') {
         const right = isFraction
@@ -95,15 +97,6 @@ function quantityField(
       ],
     }),
   );
-}
-
-function read(text: string, unit: QuantityUnit): number | InputError {
-  try {
-    return parseQuantity(text, unit);
-  } catch (error) {
-    if (error instanceof InputError) return error;
-    throw error;
-  }
 }
 
 /** A resistance: `4700`, `"4k7"`. */

@@ -1,4 +1,4 @@
-import { parseAnyJob } from './parseAnyJob.js';
+import { knownAnyJob } from './parseAnyJob.js';
 import type { AnyJob } from './readingsJob.js';
 
 /**
@@ -17,5 +17,5 @@ import type { AnyJob } from './readingsJob.js';
  */
 export function writeAnyJob(job: AnyJob): string {
   const spelled = (_: string, value: unknown) => (value === Infinity ? 'open' : value);
-  return `${JSON.stringify(parseAnyJob(job), spelled, 2)}\n`;
+  return `${JSON.stringify(knownAnyJob(job), spelled, 2)}\n`;
 }

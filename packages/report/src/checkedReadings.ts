@@ -1,12 +1,9 @@
 import { checkFields, checkReadable, checkText, type FieldRules, listOf } from '@truesweep/core';
 import { judgeReadings, parseAnyJob, type ReadingsJob } from '@truesweep/jobs';
-import { filingLabels } from '@truesweep/wording';
+import { filingRules } from './checkedReport.js';
 import type { ReadingsReport } from './readingsReport.js';
 
 const any = () => {};
-const filingRules: FieldRules = Object.fromEntries(
-  Object.keys(filingLabels).map((name) => [`${name}?`, checkText]),
-);
 const rules: FieldRules = {
   job: any,
   writtenAt: checkText,

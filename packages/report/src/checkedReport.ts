@@ -38,7 +38,8 @@ export const recordingRules: FieldRules = {
   score: (value, path) => checkScore(value as Score, path),
 };
 
-const filingRules: FieldRules = Object.fromEntries(
+/** What a report is filed by. */
+export const filingRules: FieldRules = Object.fromEntries(
   Object.keys(filingLabels).map((name) => [`${name}?`, checkText]),
 );
 

@@ -1,9 +1,5 @@
 export { type AdviceNumbers, adviceSentences } from './advice.js';
 
-export { type AirEntry, airHints, airLabels, airWords } from './airEntries.js';
-export { bandSentence, bandWords, type DrawnOutcome, stepsSentence } from './bandSentences.js';
-export { type BathEntry, bathHints, bathLabels, bathWords } from './bathEntries.js';
-export { bounceSentences } from './bounceSentences.js';
 export {
   type CarriedFacts,
   type CarryEntry,
@@ -19,29 +15,10 @@ export {
   moreCautionsSentence,
   sweepCautions,
 } from './cautions.js';
-export { checkPageWords, restsOnWords } from './checkPageWords.js';
 export { checkRows, limitSources } from './checkRows.js';
-export {
-  checkSweepWords,
-  jobOpenedSentence,
-  judgedByJobSentence,
-  neededWithSentence,
-  pairSentence,
-  progressSentence,
-  type RecorderEntry,
-  recorderHints,
-  recorderLabels,
-  reportOpenedSentence,
-  type TestTimeEntry,
-  testTimeHint,
-  testTimeLabels,
-  traceWords,
-} from './checkSweepWords.js';
 export { checkLabels, limitSourceLabels, outcomeLabels, visibleSetByLabels } from './checks.js';
 export { indeterminateReasons, nodeLabels, partLabels, sourceStateLabels } from './circuitNames.js';
 export { closedSettingSentences } from './closedSettingSentences.js';
-export { type CodeEntry, codeHints, codeLabels, codeWords } from './codeEntries.js';
-export { type CoilEntry, coilHints, coilLabels, coilWords } from './coilEntries.js';
 export {
   brokenOutputSentence,
   commandHelp,
@@ -81,14 +58,7 @@ export {
   spotOutcomeLabels,
 } from './comparisonWords.js';
 export { connectionRows } from './connectionRows.js';
-export {
-  type ContactlessEntry,
-  contactlessHints,
-  contactlessLabels,
-  contactlessWords,
-} from './contactlessEntries.js';
 export { loosenedSentence } from './criteriaWords.js';
-export { type CurveEntry, curveHints, curveLabels, curveWords } from './curveEntries.js';
 export {
   benchLoadLabels,
   type DirtEntry,
@@ -130,20 +100,9 @@ export {
   sureReasonSentence,
   testsNotDoneSentence,
 } from './evidenceSentences.js';
-export { expectedWords } from './expectedWords.js';
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
-export {
-  boundsWords,
-  exampleSentence,
-  formWords,
-  mendEntriesSentence,
-  noAnswerSentence,
-  notChoiceSentence,
-  outOfBoundsSentence,
-  unknownEntriesSentence,
-} from './formWords.js';
 export { howRead } from './howRead.js';
 export { type InstrumentSentences, instrumentSentences } from './instrumentSentences.js';
 export {
@@ -161,39 +120,8 @@ export {
   unprovedLabels,
   unprovedSentence,
 } from './instrumentWords.js';
-export {
-  answersEndedSentence,
-  fileIsThereSentence,
-  type JobEntryWords,
-  jobEntries,
-  jobQuestion,
-  jobWrittenSentence,
-} from './jobEntries.js';
-export {
-  judgedReadingWords,
-  type ReadingsOfKind,
-  readingAdviceSentences,
-  readingCautions,
-  readingCheckRows,
-  readingCodesSentences,
-  readingReasonSentences,
-  readingUnsaidSentences,
-  readingVerdictMeanings,
-  sensorKindLabels,
-} from './judgedReadings.js';
-export {
-  columnChoice,
-  extentSentence,
-  type ForeignKind,
-  findingPlaceSentence,
-  foreignFileSentence,
-  judgeWords,
-  readingUnitLabels,
-  soundAsksSentence,
-  waitsForSensorSentence,
-} from './judgeWords.js';
-export { type LawEntry, lawHints, lawLabels, lawWords } from './lawEntries.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
+export * from './pages.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';
 export { pinSentences, undecidedSentences } from './pinSentences.js';
@@ -205,8 +133,6 @@ export {
   partOverWords,
   planWords,
 } from './planWords.js';
-export { type PortEntry, portHints, portLabels, portWords } from './portEntries.js';
-export { pressureAdvice, pressureUnsaid } from './pressureReadingWords.js';
 export {
   bandPartLabels,
   entryHints,
@@ -243,18 +169,9 @@ export {
 } from './reportWords.js';
 export { limitsSentence, moreFindingsSentence, scoreLabels } from './scoreLabels.js';
 export { type ScoreSentences, scoreSentences } from './scoreSentences.js';
-export { foundSentence, searchWords } from './searchWords.js';
+export * from './sensors.js';
 export { type SettingEntry, settingHints, settingLabels, settingWords } from './settingEntries.js';
 export { settingSentences } from './settingSentences.js';
-export {
-  shelfFieldHints,
-  shelfFieldLabels,
-  shelfOpenedSentence,
-  shelfRefusals,
-  shelfTroubleSentences,
-  shelfWords,
-} from './shelfWords.js';
-export { type SoakEntry, soakAdvice, soakHints, soakLabels, soakWords } from './soakEntries.js';
 export {
   type OwnRecorderEntry,
   ownRecorderHints,
@@ -264,39 +181,7 @@ export {
   spotLabels,
 } from './spotWords.js';
 export { stampsSentence } from './stampsSentence.js';
-export { type StateEntry, stateHints, stateLabels, stateWords } from './stateEntries.js';
-export { stepWords } from './stepWords.js';
-export {
-  type BandWords,
-  type TemperatureNowEntry,
-  temperatureNowHints,
-  temperatureNowLabels,
-  temperatureNowWords,
-} from './temperatureNowEntries.js';
-export { thermistorAdvice, thermistorUnsaid } from './thermistorReadingWords.js';
 export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
-export { twoStateAdvice, twoStateUnsaid } from './twoStateReadingWords.js';
 export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
-export {
-  type BenchKind,
-  benchKindLabels,
-  goesOnSentence,
-  type RefitAnswer,
-  type RefitEntry,
-  refitAnswers,
-  refitCheckLabels,
-  refitHints,
-  refitLabels,
-  refitOutcomeLabels,
-  type SweepTask,
-  sweepTaskLabels,
-  takeOverSentence,
-  type WayStep,
-  wayStepCautions,
-  wayStepLabels,
-  wayStepTasks,
-  wayWords,
-} from './wayWords.js';
-export { windingAdvice, windingUnsaid } from './windingReadingWords.js';

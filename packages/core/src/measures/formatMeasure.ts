@@ -37,15 +37,9 @@ const spelled = Object.values(measureSpelling).flatMap(({ units }) => units);
 export function formatMeasure(value: number, unit: MeasureUnit, places: number): string {
   finiteBetween(value, -1e15, 1e15, 'value');
   wholeNumber(places, 0, 9, 'places');
-  const { factor, zero = 0 } = [kelvin, ...spelled].find(
-    ({ symbol }) =>
-      symbol ===
-      oneOf(
-        unit,
-        spelled.map((one) => one.symbol),
-        'unit',
-      ),
-  )!;
+  const symbols = spelled.map(({ symbol }) => symbol);
+  oneOf(unit, symbols, 'unit');
+  const { factor, zero = 0 } = [kelvin, ...spelled].find(({ symbol }) => symbol === unit)!;
   const written = (value / factor + zero).toFixed(places);
   const isZero = Number(written) === 0;
   return `${(isZero ? written.replace('-', '') : written).replace('-', '−')} ${unit}`;

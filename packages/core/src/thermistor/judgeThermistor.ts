@@ -1,8 +1,9 @@
 import { checkFields, type FieldRules, listOf } from '../fields.js';
 import { between, refuse, resistance, yesOrNo } from '../guard.js';
+import { compareWithin } from '../judgement/compareWithin.js';
 import { decideVerdict } from '../judgement/decideVerdict.js';
-import { compareReading } from '../judgement/judgeReading.js';
 import type { Judgement, ReadingCheck } from '../judgement/readingCheck.js';
+import type { UncertainInput } from '../statistics/combineUncertainties.js';
 import type { Celsius, Kelvins, Ohms, Volts } from '../units.js';
 import { checkLaw, withinLaw } from './checkLaw.js';
 import { checkDivider, type PullUpDivider, voltsAcross, voltsPerLogOhms } from './divider.js';
@@ -150,29 +151,24 @@ export function judgeThermistor(
       refuse(undefined, 'readOn', 'what the voltages were read on', 'missing');
     }
   });
-  const each = readings.map((reading, i) => checkOf(sensor, reading, i, readOn));
+  const each = readings.map((reading, i) => compared(sensor, reading, i, readOn));
+  const knows = knowsLimits(sensor.law, sensor.tolerances);
+  const isTooHot = each.some((one) => one.isTooHot);
   const isElsewhere =
-    readOn && !readOn.isProved && fitsAnotherPullUp(each.map(({ ratios }) => ratios));
-  const told = each.map(({ check }) =>
-    isElsewhere && check.unit === 'V' && check.outcome !== 'conforms'
-      ? { ...check, outcome: 'cannot-tell' as const }
-      : check,
-  );
+    readOn !== undefined &&
+    !readOn.isProved &&
+    each.some(({ check }) => check.unit === 'V' && check.outcome !== 'conforms') &&
+    fitsAnotherPullUp(each.map(({ ratios }) => ratios));
+  const told = each.map(({ check, isTooHot: tooHot }): ThermistorCheck => {
+    const isOfPullUp = isElsewhere && check.unit === 'V' && check.outcome !== 'conforms';
+    return !knows || tooHot || isOfPullUp ? { ...check, outcome: 'cannot-tell' } : check;
+  });
   const checks = [...told, apart(readings)];
   const verdict = decideVerdict(checks);
-  const isTooHot = each.some((one) => one.isTooHot);
   return {
     verdict,
     checks,
-    advice: [
-      ...new Set(
-        adviceOf(verdict, checks, {
-          knows: knowsLimits(sensor.law, sensor.tolerances),
-          isElsewhere: isElsewhere ?? false,
-          isTooHot,
-        }),
-      ),
-    ],
+    advice: [...new Set(adviceOf(verdict, checks, { knows, isElsewhere, isTooHot }))],
     unsaid: [
       'plug-and-harness',
       'response-time',
@@ -185,74 +181,78 @@ export function judgeThermistor(
 /** By which factors on its resistance a reading would come to its limits. */
 type Ratios = readonly [low: number, high: number];
 
-function checkOf(
-  { law, tolerances, dissipation }: ThermistorSensor,
+/** A reading beside its limits, as if all were known that it rests on. */
+interface Compared {
+  readonly check: ThermistorCheck;
+  readonly ratios: Ratios;
+  /** Whether the current warms it beyond its law. */
+  readonly isTooHot: boolean;
+}
+
+function compared(
+  sensor: ThermistorSensor,
   reading: ThermistorReading,
   place: number,
   readOn: ReadOn | undefined,
-): { readonly check: ThermistorCheck; readonly ratios: Ratios; readonly isTooHot?: boolean } {
-  const { temperature, temperatureUncertainty, ohms, volts } = reading;
-  const heated =
-    readOn && volts !== undefined && dissipation !== undefined
-      ? heatedWithin(law, readOn, temperature, dissipation)
-      : undefined;
-  const isTooHot = readOn && volts !== undefined && dissipation !== undefined && !heated;
-  const own = heated?.temperature ?? temperature;
-  const band = bandWithin(law, own, tolerances);
-  const slope = slopeWithin(law, own);
-  const knows = knowsLimits(law, tolerances);
-  const thermometer = (sensitivity: number) =>
-    ({ name: 'thermometer', sensitivity, uncertainty: temperatureUncertainty }) as const;
-  const meter = { name: 'meter', sensitivity: 1, uncertainty: reading.uncertainty } as const;
-  if (volts === undefined || !readOn) {
-    // A break reads more than any limit.
-    const measured = Math.min(ohms!, 1e18);
-    const judged = compareReading<ThermistorSource>({
-      measured,
-      low: band.low,
-      high: band.high,
-      inputs: [meter, thermometer(slope * band.nominal)],
-    });
-    const check = { check: 'resistance', unit: 'Ω', reading: place, measured } as const;
-    const limits = { lowLimit: band.low, highLimit: band.high };
-    const outcome = knows ? judged.outcome : 'cannot-tell';
-    // A resistance says nothing of the pull-up.
-    return { check: { ...check, ...limits, ...judged, outcome }, ratios: [0, Infinity] };
-  }
-  const [low, high] = [band.low, band.high].map((end) => voltsAcross(readOn, end)) as [
-    Volts,
-    Volts,
-  ];
-  const perLog = voltsPerLogOhms(readOn, band.nominal);
-  const judged = compareReading<ThermistorSource>({
-    measured: volts,
-    low,
-    high,
-    inputs: [
-      meter,
-      thermometer(slope * perLog),
-      { name: 'supply', sensitivity: volts / readOn.supply, uncertainty: readOn.supplyUncertainty },
-      {
-        name: 'pull-up',
-        sensitivity: perLog / readOn.pullUp,
-        uncertainty: readOn.pullUpUncertainty,
-      },
-    ],
-  });
-  const expanded = 2 * judged.uncertainty;
-  const ratio = (limit: Volts) => readOn.supply / limit - 1;
+): Compared {
+  const { ohms, volts } = reading;
+  return volts === undefined || !readOn
+    ? byOhms(sensor, reading, place, ohms!)
+    : byVolts(sensor, reading, place, { volts, readOn });
+}
+
+/** What the meter and the thermometer leave uncertain, by how the reading answers to a kelvin. */
+const inputsOf = (
+  { uncertainty, temperatureUncertainty }: ThermistorReading,
+  perKelvin: number,
+): readonly UncertainInput<ThermistorSource>[] => [
+  { name: 'meter', sensitivity: 1, uncertainty },
+  { name: 'thermometer', sensitivity: perKelvin, uncertainty: temperatureUncertainty },
+];
+
+function byOhms(
+  { law, tolerances }: ThermistorSensor,
+  read: ThermistorReading,
+  reading: number,
+  ohms: Ohms,
+): Compared {
+  const { low, nominal, high } = bandWithin(law, read.temperature, tolerances);
+  // A break reads more than any limit.
+  const measured = Math.min(ohms, 1e18);
+  const inputs = inputsOf(read, slopeWithin(law, read.temperature) * nominal);
+  const check = { check: 'resistance', unit: 'Ω', reading } as const;
+  // A resistance says nothing of the pull-up.
   return {
-    check: {
-      check: 'voltage',
-      unit: 'V',
-      reading: place,
-      measured: volts,
-      lowLimit: low,
-      highLimit: high,
-      ...judged,
-      outcome: knows && !isTooHot ? judged.outcome : 'cannot-tell',
-    },
-    isTooHot: isTooHot ?? false,
+    check: { ...check, ...compareWithin(measured, { low, high }, inputs) },
+    ratios: [0, Infinity],
+    isTooHot: false,
+  };
+}
+
+function byVolts(
+  { law, tolerances, dissipation }: ThermistorSensor,
+  read: ThermistorReading,
+  reading: number,
+  { volts, readOn }: { readonly volts: Volts; readonly readOn: ReadOn },
+): Compared {
+  const { supply, pullUp, supplyUncertainty, pullUpUncertainty } = readOn;
+  const isHeated = dissipation !== undefined;
+  const heated = isHeated ? heatedWithin(law, readOn, read.temperature, dissipation) : undefined;
+  const own = heated?.temperature ?? read.temperature;
+  const band = bandWithin(law, own, tolerances);
+  const [low, high] = [voltsAcross(readOn, band.low), voltsAcross(readOn, band.high)];
+  const perLog = voltsPerLogOhms(readOn, band.nominal);
+  const inputs: readonly UncertainInput<ThermistorSource>[] = [
+    ...inputsOf(read, slopeWithin(law, own) * perLog),
+    { name: 'supply', sensitivity: volts / supply, uncertainty: supplyUncertainty },
+    { name: 'pull-up', sensitivity: perLog / pullUp, uncertainty: pullUpUncertainty },
+  ];
+  const judged = compareWithin(volts, { low, high }, inputs);
+  const expanded = 2 * judged.uncertainty;
+  const ratio = (limit: Volts) => supply / limit - 1;
+  return {
+    check: { check: 'voltage', unit: 'V', reading, ...judged },
+    isTooHot: isHeated && !heated,
     // Nothing of the supply left, or all of it, is a short or a break and no other pull-up.
     ratios:
       ratio(low) > 0 && ratio(high) > 0
