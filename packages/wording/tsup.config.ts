@@ -1,6 +1,6 @@
 import { packageBuild } from '../../scripts/packageBuild.js';
 
 export default packageBuild({
-  entries: ['index', 'pages', 'sensors'],
+  entries: ['index', 'pages', 'sensors', 'working'],
   bundledForRequire: ['index'],
 });

@@ -58,6 +58,7 @@ export type InputErrorCode =
   | 'no-pull-down'
   | 'has-pull-up'
   | 'impossible-setting'
+  | 'no-working'
   | 'not-a-potentiometer'
   // A recorded sweep that can't be judged, or not as it was told.
   | 'length-mismatch'

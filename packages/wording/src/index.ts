@@ -185,3 +185,4 @@ export { troubleCodesSentence, troubleMeanings } from './troubleCodes.js';
 export { takeUnitWords, unitSentences } from './unitSentences.js';
 export { verdictLabels, verdictMeanings } from './verdicts.js';
 export { visibleText } from './visibleText.js';
+export * from './working.js';

@@ -21,6 +21,7 @@ import {
   simulateSweep,
   wholeCriteria,
 } from '@truesweep/core';
+import { explainOperatingPoint } from '@truesweep/explain';
 import { checkRecording, parseJob, readJob, readJobRecording } from '@truesweep/jobs';
 import { readDelimited, readSound } from '@truesweep/recordings';
 import { readReport, storedSweep } from '@truesweep/report';
@@ -196,6 +197,7 @@ export const errorExamples: Readonly<Record<InputErrorCode, ErrorExample>> = {
       { ...circuit, load: { pullUp: { ohms: 1e4, volts: 5 } } },
       { travels: [0.5], dirt: 1e4, visible: 0.1 },
     ),
+  'no-working': () => explainOperatingPoint({ ...circuit, load: { pullDown: 0 } }, 0.5),
   'impossible-setting': () =>
     dropoutOf(
       circuit,

@@ -1,0 +1,50 @@
+import type { Notation } from './notation.js';
+import { givenDigits, writeNumber } from './writeQuantity.js';
+
+const functions: Readonly<Record<string, string>> = {
+  ln: '\\ln',
+  exp: '\\exp',
+  min: '\\min',
+  max: '\\max',
+  Φ: '\\Phi',
+};
+
+const greek: Readonly<Record<string, string>> = {
+  Δ: '\\Delta ',
+  Φ: '\\Phi ',
+  α: '\\alpha ',
+  θ: '\\theta ',
+  λ: '\\lambda ',
+  π: '\\pi ',
+  σ: '\\sigma ',
+  τ: '\\tau ',
+};
+
+/** A symbol's letters and index in LaTeX. */
+export function latexSymbol(name: string): string {
+  const [letters = '', index] = name.split('_');
+  const written = [...letters].map((letter) => greek[letter] ?? letter).join('');
+  return index === undefined ? written.trim() : `${written.trim()}_{\\mathrm{${index}}}`;
+}
+
+/** Formulas as LaTeX source for a displayed equation. */
+export const latexNotation: Notation = {
+  number: (value) => writeNumber(value, givenDigits, true).replaceAll('−', '-'),
+  symbol: latexSymbol,
+  sum: (parts) =>
+    parts
+      .map(({ text, isNegative }, i) =>
+        i === 0 ? (isNegative ? `-${text}` : text) : ` ${isNegative ? '-' : '+'} ${text}`,
+      )
+      .join(''),
+  product: (parts) => parts.join(' \\cdot '),
+  quotient: (above, below) => `\\frac{${above}}{${below}}`,
+  drawsFractions: true,
+  power: (base, exponent) => `${base}^{${exponent}}`,
+  root: (text) => `\\sqrt{${text}}`,
+  call: (name, parts) =>
+    name === 'abs'
+      ? `\\left|${parts[0]}\\right|`
+      : `${functions[name] ?? `\\operatorname{${name}}`}\\left(${parts.join(';\\,')}\\right)`,
+  parentheses: (text) => `\\left(${text}\\right)`,
+};

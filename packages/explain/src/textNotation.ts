@@ -1,0 +1,26 @@
+import type { Notation } from './notation.js';
+import { givenDigits, writeNumber } from './writeQuantity.js';
+
+const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** Formulas as plain text, for a terminal; numbers with a true minus sign. */
+export const textNotation: Notation = {
+  number: (value) => writeNumber(value, givenDigits, true),
+  symbol: (name) => name,
+  sum: (parts) =>
+    parts
+      .map(({ text, isNegative }, i) =>
+        i === 0 ? (isNegative ? `−${text}` : text) : ` ${isNegative ? '−' : '+'} ${text}`,
+      )
+      .join(''),
+  product: (parts) => parts.join(' · '),
+  quotient: (above, below) => `${above} / ${below}`,
+  drawsFractions: false,
+  power: (base, exponent) =>
+    /^\d+$/.test(exponent)
+      ? base + [...exponent].map((digit) => raised[Number(digit)]).join('')
+      : `${base}^(${exponent})`,
+  root: (text) => `√(${text})`,
+  call: (name, parts) => (name === 'abs' ? `|${parts[0]}|` : `${name}(${parts.join('; ')})`),
+  parentheses: (text) => `(${text})`,
+};

@@ -1,0 +1,76 @@
+import type { Expression } from './expression.js';
+import type { Quantity } from './quantity.js';
+
+/** What a step rests on, and where that is published. */
+export interface Rule {
+  readonly name: string;
+  /** Its source; `common practice, no source`, or `from memory` where it was not at hand. */
+  readonly source: string;
+}
+
+/** A value is worked out. */
+export interface Calculation {
+  readonly kind: 'calculation';
+  /** What is being found, in words. */
+  readonly finds: string;
+  readonly formula: Expression;
+  /** What stands in the formula, with this case's values, in its order; those that an earlier step found in full digits. */
+  readonly inputs: readonly StepInput[];
+  readonly result: Quantity;
+  readonly rule: Rule;
+}
+
+/** A value in a formula. */
+export interface StepInput extends Quantity {
+  /** Significant digits that it is written with in the line of numbers: as many as make the line give the result as written. */
+  readonly digits: number;
+}
+
+/** How two values stand to each other. */
+export type Relation = '<' | '≤' | '>' | '≥';
+
+/** Two values are held against each other. */
+export interface Comparison {
+  readonly kind: 'comparison';
+  /** What is being found, in words. */
+  readonly finds: string;
+  readonly left: Quantity;
+  readonly relation: Relation;
+  readonly right: Quantity;
+  /** What follows from it, in words. */
+  readonly so: string;
+  readonly rule: Rule;
+}
+
+/** Values side by side, such as an uncertainty budget. */
+export interface Table {
+  readonly kind: 'table';
+  /** What it shows, in words. */
+  readonly finds: string;
+  /** The columns' headings. */
+  readonly columns: readonly string[];
+  /** A name, and a value for each further column. */
+  readonly rows: readonly { readonly name: string; readonly cells: readonly Quantity[] }[];
+  readonly rule: Rule;
+}
+
+/** One step of a working. */
+export type Step = Calculation | Comparison | Table;
+
+/** A result worked out step by step, as plain data. */
+export interface Working {
+  /** What is worked out, in words. */
+  readonly title: string;
+  /** The values that it begins with. */
+  readonly given: readonly Quantity[];
+  readonly steps: readonly Step[];
+  /** The last value. */
+  readonly answer: Quantity;
+  /** What follows, in words; left out where the answer says it. */
+  readonly conclusion?: string;
+}
+
+/** What the steps rest on, each rule once. */
+export function rulesOf(steps: readonly Step[]): readonly Rule[] {
+  return [...new Map(steps.map(({ rule }) => [rule.name, rule])).values()];
+}

@@ -1,0 +1,49 @@
+import { formatQuantity, type QuantityUnit } from '@truesweep/core';
+import { type Quantity, unitNames, type WorkingUnit } from './quantity.js';
+
+/** Significant digits of a result whose uncertainty isn't known. */
+export const usualDigits = 4;
+/** Those of a given value, which is shown as it was given. */
+export const givenDigits = 12;
+/** More than a number holds says nothing. */
+export const mostDigits = 15;
+
+/** Units that take prefixes as ohms do; a Celsius temperature, a length, a difference and what is compound take none. */
+const prefixed: readonly WorkingUnit[] = ['V', 'Ω', 'A', 'W', 'S', 's', 'F', 'Hz', 'Pa'];
+
+/** How many digits of a value its uncertainty bears out: to the second digit of the uncertainty (JCGM 100:2008, 7.2.6). */
+export function digitsOf({ value, uncertainty }: Pick<Quantity, 'value' | 'uncertainty'>): number {
+  if (uncertainty === undefined || value === 0) return usualDigits;
+  const place = (size: number) => Math.floor(Math.log10(Math.abs(size)));
+  return Math.min(mostDigits, Math.max(1, place(value) - place(uncertainty) + 2));
+}
+
+/**
+ * Writes a value with its unit: with an engineering prefix where the unit takes one, rounded first and the prefix chosen then.
+ *
+ * @param trim Leaves out zeros at the end of the decimals.
+ */
+export function writeQuantity(
+  { value, unit }: Pick<Quantity, 'value' | 'unit'>,
+  digits: number,
+  trim = false,
+): string {
+  if (prefixed.includes(unit))
+    return formatQuantity(value, 'Ω', { digits, trim }).replace('Ω', unit);
+  if (unit === '%' || unit === '°')
+    return formatQuantity(value, unit as QuantityUnit, { digits, trim });
+  return `${writeNumber(value, digits, trim)}${unit === '1' ? '' : `\u00a0${unit}`}`;
+}
+
+/** Writes a plain number with a true minus sign; beyond six places on either side with an exponent. */
+export function writeNumber(value: number, digits: number, trim = false): string {
+  const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');
+  const place = Number(exponent);
+  const isPlain = value === 0 || (place >= -6 && place < Math.max(digits, 7));
+  const figures = isPlain ? value.toFixed(Math.max(0, digits - 1 - place)) : mantissa;
+  const short = trim && figures.includes('.') ? figures.replace(/\.?0+$/, '') : figures;
+  return `${short}${isPlain ? '' : `e${place}`}`.replaceAll('-', '\u2212');
+}
+
+/** Whether mathjs takes a unit for a plain number. */
+export const isPlain = (unit: WorkingUnit): boolean => unitNames[unit] === '';

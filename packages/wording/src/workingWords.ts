@@ -1,0 +1,53 @@
+/** Headings of a working. */
+export const workingLabels = {
+  given: 'Given',
+  restsOn: 'Rests on',
+  show: 'Show the working',
+  steps: 'Step by step',
+} as const;
+
+/** What the steps of a working rest on, and where that is published. */
+export const workingRules = {
+  ohm: {
+    name: 'Ohm’s law',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 2 (chapter from memory)',
+  },
+  series: {
+    name: 'Resistances in series add up',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 5 (chapter from memory)',
+  },
+  parallel: {
+    name: 'Conductances in parallel add up',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 5 (chapter from memory)',
+  },
+  divider: {
+    name: 'Voltage divider',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 6 (chapter from memory)',
+  },
+  thevenin: {
+    name: 'Thévenin’s theorem',
+    source: 'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10',
+  },
+  millman: {
+    name: 'Millman’s theorem',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10 (chapter from memory)',
+  },
+  kirchhoff: {
+    name: 'Kirchhoff’s current law',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 6 (chapter from memory)',
+  },
+  joule: {
+    name: 'Joule heat',
+    source:
+      'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 2 (chapter from memory)',
+  },
+  straightLine: { name: 'Straight line', source: 'common practice, no source' },
+  difference: { name: 'Difference', source: 'definition' },
+  ratio: { name: 'Ratio', source: 'definition' },
+} as const;
