@@ -23,6 +23,7 @@ export const unitNames = {
   '%': '',
   'V²': 'V^2',
   'V/s': 'V/s',
+  'V/Ω': 'V/ohm',
   'V/°': 'V/deg',
   '°/V': 'deg/V',
   'V/K': 'V/K',

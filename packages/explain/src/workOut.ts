@@ -2,7 +2,8 @@ import { evaluate, measured, numberIn, type Value } from './evaluate.js';
 import { type Expression, symbolsOf } from './expression.js';
 import { numericLine } from './numericLine.js';
 import type { Quantity } from './quantity.js';
-import type { Comparison, Relation, Rule, Step, Table, Working } from './working.js';
+import type { Comparison, Relation, Rule, Step, StepInput, Table, Working } from './working.js';
+import { digitsOf, givenDigits } from './writeQuantity.js';
 
 /** A value to find: its name, its unit and the formula. */
 interface Find extends Omit<Quantity, 'value'> {
@@ -12,10 +13,15 @@ interface Find extends Omit<Quantity, 'value'> {
 
 /** The steps of a working as they are written down. */
 export interface Sheet {
-  /** Names a value that is given; says its symbol. */
-  give(quantity: Quantity): string;
+  /**
+   * Names a value that is given; says its symbol. One that was found elsewhere, as by search, is written with as many digits as are sensible,
+   * any other as it is.
+   */
+  give(quantity: Quantity, from?: 'found'): string;
   /** Works a value out by a formula of what is known already; says what it comes to. */
   find(what: Find): number;
+  /** What a known symbol comes to. */
+  value(symbol: string): number;
   /** Holds two known values against each other; says whether `relation` holds, and writes down the one that does. */
   compare(what: {
     readonly finds: string;
@@ -33,18 +39,36 @@ export interface Sheet {
   ): void;
 }
 
-const opposite: Readonly<Record<Relation, Relation>> = { '<': '≥', '≥': '<', '>': '≤', '≤': '>' };
+const opposite: Readonly<Record<Relation, Relation>> = {
+  '<': '≥',
+  '≥': '<',
+  '>': '≤',
+  '≤': '>',
+  '≈': '≠',
+  '≠': '≈',
+};
+
+/** Values are told as equal that differ by less than this part of the larger. */
+const alike = 1e-3;
+
+/** What a working comes to. */
+export interface Outcome {
+  /** The symbol of the answer; that of the last value found when left out. */
+  readonly answer?: string;
+  /** What follows, in words; nothing when left out. */
+  readonly conclusion?: string;
+}
 
 /**
  * Works something out: `write` puts its steps onto a sheet. Values keep all their digits from step to step, their units go with them, and a
  * step whose formula gives another unit than it says throws.
  *
- * @param write Says what follows, in words, or nothing.
+ * @param write Says what it comes to.
  */
-export function workOut(title: string, write: (sheet: Sheet) => string | undefined): Working {
+export function workOut(title: string, write: (sheet: Sheet) => Outcome): Working {
   const known = new Map<string, Quantity>();
   const values = new Map<string, Value>();
-  const given: Quantity[] = [];
+  const given: StepInput[] = [];
   const steps: Step[] = [];
   const keep = (quantity: Quantity): void => {
     if (known.has(quantity.symbol)) throw new Error(`${quantity.symbol} is named twice.`);
@@ -56,22 +80,25 @@ export function workOut(title: string, write: (sheet: Sheet) => string | undefin
     if (!quantity) throw new Error(`${symbol} was not found before it is used.`);
     return quantity;
   };
-  const conclusion = write({
-    give: (quantity) => {
+  const { answer, conclusion } = write({
+    give: (quantity, from) => {
       keep(quantity);
-      given.push(quantity);
+      given.push({ ...quantity, digits: from === 'found' ? digitsOf(quantity) : givenDigits });
       return quantity.symbol;
     },
     find: ({ formula, rule, ...what }) => {
       const found = evaluate(formula, values);
       const result: Quantity = { ...what, value: numberIn(found, what.unit) };
-      const asGiven = new Set(given.map(({ symbol }) => symbol));
+      const asGiven = new Set(
+        given.filter(({ digits }) => digits === givenDigits).map(({ symbol }) => symbol),
+      );
       const inputs = numericLine(formula, symbolsOf(formula).map(knownBy), asGiven, result);
       keep(result);
       values.set(result.symbol, found);
       steps.push({ kind: 'calculation', finds: what.meaning, formula, inputs, result, rule });
       return result.value;
     },
+    value: (symbol) => knownBy(symbol).value,
     compare: ({ finds, left, relation, right, so, rule }) => {
       const [one, other] = [knownBy(left), knownBy(right)];
       const holds = isSo(one.value, relation, other.value);
@@ -101,7 +128,7 @@ export function workOut(title: string, write: (sheet: Sheet) => string | undefin
     title,
     given,
     steps,
-    answer: last.result,
+    answer: answer === undefined ? last.result : knownBy(answer),
     ...(conclusion !== undefined && { conclusion }),
   };
 }
@@ -116,5 +143,11 @@ function isSo(left: number, relation: Relation, right: number): boolean {
       return left > right;
     case '≥':
       return left >= right;
+    case '≈':
+    case '≠':
+      return (
+        Math.abs(left - right) <= alike * Math.max(Math.abs(left), Math.abs(right)) ===
+        (relation === '≈')
+      );
   }
 }

@@ -20,14 +20,14 @@ export interface Calculation {
   readonly rule: Rule;
 }
 
-/** A value in a formula. */
+/** A value as it is written where it is given, or in a line of numbers. */
 export interface StepInput extends Quantity {
-  /** Significant digits that it is written with in the line of numbers: as many as make the line give the result as written. */
+  /** Significant digits that it is written with: in a line of numbers as many as make the line give the result as written. */
   readonly digits: number;
 }
 
 /** How two values stand to each other. */
-export type Relation = '<' | '≤' | '>' | '≥';
+export type Relation = '<' | '≤' | '>' | '≥' | '≈' | '≠';
 
 /** Two values are held against each other. */
 export interface Comparison {
@@ -62,7 +62,7 @@ export interface Working {
   /** What is worked out, in words. */
   readonly title: string;
   /** The values that it begins with. */
-  readonly given: readonly Quantity[];
+  readonly given: readonly StepInput[];
   readonly steps: readonly Step[];
   /** The last value. */
   readonly answer: Quantity;

@@ -2,7 +2,7 @@ import { workingLabels } from '@truesweep/wording/working';
 import { escaped, mathmlNotation, mathmlQuantity, mathmlSymbol } from './mathmlNotation.js';
 import type { Quantity } from './quantity.js';
 import { rulesOf, type Step, type Working } from './working.js';
-import { givenDigits, writeQuantity } from './writeQuantity.js';
+import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 
 /**
@@ -15,7 +15,7 @@ import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 export function workingHtml({ given, steps, conclusion }: Working): string {
   const givenRows = given.map(
     (one) =>
-      `<div><dt>${math(mathmlSymbol(one.symbol))} <span>${escaped(one.meaning)}</span></dt><dd>${escaped(writeQuantity(one, givenDigits, true))}</dd></div>`,
+      `<div><dt>${math(mathmlSymbol(one.symbol))} <span>${escaped(one.meaning)}</span></dt><dd>${escaped(writeQuantity(one, one.digits, true))}</dd></div>`,
   );
   return [
     `<dl class="working-given" aria-label="${escaped(workingLabels.given)}">${givenRows.join('')}</dl>`,

@@ -1,6 +1,6 @@
 import { latexNotation, latexSymbol } from './latexNotation.js';
 import { rulesOf, type Step, type Working } from './working.js';
-import { givenDigits, writeQuantity } from './writeQuantity.js';
+import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 
 /**
@@ -15,7 +15,7 @@ export function workingLatex({ title, given, steps, conclusion }: Working): stri
     `\\paragraph{${prose(title)}}`,
     ...given.map(
       (one) =>
-        `$${latexSymbol(one.symbol)} = ${latexQuantity(writeQuantity(one, givenDigits, true))}$: ${prose(one.meaning)}\\\\`,
+        `$${latexSymbol(one.symbol)} = ${latexQuantity(writeQuantity(one, one.digits, true))}$: ${prose(one.meaning)}\\\\`,
     ),
     '\\begin{enumerate}',
     ...steps.map((step) => `\\item ${stepLatex(step)}`),
@@ -30,7 +30,9 @@ function stepLatex(step: Step): string {
   const head = `${prose(step.finds)} (${prose(step.rule.name)})`;
   if (step.kind === 'comparison') {
     const [left, right] = comparedTexts(step).map(latexQuantity);
-    const relation = { '<': '<', '>': '>', '≤': '\\le', '≥': '\\ge' }[step.relation];
+    const relation = { '<': '<', '>': '>', '≤': '\\le', '≥': '\\ge', '≈': '\\approx', '≠': '\\ne' }[
+      step.relation
+    ];
     return `${head}\n\\[${latexSymbol(step.left.symbol)} ${relation} ${latexSymbol(step.right.symbol)}:\\quad ${left} ${relation} ${right}\\]\n${prose(step.so)}`;
   }
   if (step.kind === 'table') {

@@ -1,7 +1,7 @@
 import { workingLabels } from '@truesweep/wording/working';
 import { textNotation } from './textNotation.js';
 import { rulesOf, type Step, type Working } from './working.js';
-import { givenDigits, writeQuantity } from './writeQuantity.js';
+import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 
 /**
@@ -17,7 +17,7 @@ export function workingText({ title, given, steps, conclusion }: Working): reado
     '',
     `${workingLabels.given}:`,
     ...given.map(
-      (one) => `   ${one.symbol} = ${writeQuantity(one, givenDigits, true)}   ${one.meaning}`,
+      (one) => `   ${one.symbol} = ${writeQuantity(one, one.digits, true)}   ${one.meaning}`,
     ),
     ...steps.flatMap((step, i) => ['', ...stepText(step, i + 1)]),
     ...(conclusion === undefined ? [] : ['', conclusion]),

@@ -23,15 +23,44 @@ export const circuitWorkingWords = {
     x: 'where the wiper stands, as a part of the track from its bottom end',
   },
   finds: {
-    R_u: 'resistance from the wiper’s place up to the source',
-    R_d: 'resistance from the wiper’s place down to common',
-    R_w: 'resistance that the load sees: both ways side by side, and what lies between the wiper’s place and the load',
-    R_side: 'both ways side by side',
-    R_k: 'resistance between the wiper’s place and the load',
-    V_0: 'reading without a load',
-    E_L: 'voltage of the pull-up and the pull-down alone',
-    R_p: 'pull-up and pull-down side by side',
-    V_p: 'voltage at the wiper’s place',
-    V: 'reading',
+    R_u: 'Resistance from the wiper’s place up to the source',
+    R_d: 'Resistance from the wiper’s place down to common',
+    R_w: 'Resistance that the load sees: both ways side by side, and what lies between the wiper’s place and the load',
+    R_side: 'Resistance that the load sees: both ways side by side',
+    R_k: 'Resistance between the wiper’s place and the load',
+    V_0: 'Reading without the load',
+    E_L: 'Voltage of the pull-up and the pull-down by themselves',
+    R_p: 'Pull-up and pull-down side by side',
+    V_p: 'Voltage at the wiper’s place',
+    V: 'Reading',
+  },
+} as const;
+
+/** What the working of a loading error says. */
+export const loadingWorkingWords = {
+  title: (position: string): string =>
+    say`What the load takes where it takes most, at ${position} of the track`,
+  x: 'where the load bends the reading most, found by search',
+  slopeWithout: 'How fast the reading rises over the track without the load',
+  slopeOfResistance: 'How fast the resistance that the load sees changes over the track',
+  slopeWith: 'How fast the reading rises over the track with the load',
+  why: 'Why it is most here: both readings rise alike, so that the gap between them neither grows nor shrinks',
+  alike: 'Before this place the reading without load rises faster, beyond it the loaded one.',
+  error: 'What the load takes from the reading',
+  atStop: 'The gap grows up to the stop, where it is most.',
+} as const;
+
+/** What the working from a reading to the wiper's place says. */
+export const inverseWorkingWords = {
+  title: (reading: string): string => say`Where the wiper stands when it reads ${reading}`,
+  reading: 'reading',
+  place: 'Where the wiper stands, as a part of the track from its bottom end',
+  all: 'Resistance from the source through the whole track to common',
+  loadCurrent: 'Current into the load',
+  remainder: 'What the source would have left if the load’s current went through all of it',
+  noPlace: {
+    impossible: 'no place of the track gives',
+    ambiguous: 'more than one place of the track gives',
+    insensitive: 'every place of the track gives',
   },
 } as const;

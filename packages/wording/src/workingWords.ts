@@ -48,6 +48,24 @@ export const workingRules = {
       'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 2 (chapter from memory)',
   },
   straightLine: { name: 'Straight line', source: 'common practice, no source' },
+  derivative: { name: 'Derivative', source: 'rules of differential calculus' },
+  extreme: {
+    name: 'Where a difference is largest, both rise alike',
+    source: 'rules of differential calculus',
+  },
+  quadratic: { name: 'Root of a quadratic', source: 'rules of algebra' },
+  rootSumOfSquares: {
+    name: 'Uncertainties add up as root of the sum of squares',
+    source: 'JCGM 100:2008, equation 10',
+  },
+  rectangular: {
+    name: 'Half-width of a tolerance over √3',
+    source: 'JCGM 100:2008, 4.3.7',
+  },
+  corners: {
+    name: 'Extremes lie where each part is at an end of its tolerance',
+    source: 'own derivation: the reading is a quotient of straight lines in each resistance',
+  },
   difference: { name: 'Difference', source: 'definition' },
   ratio: { name: 'Ratio', source: 'definition' },
 } as const;

@@ -32,6 +32,6 @@ export function explainOperatingPoint(
     const parts = giveParts(sheet, circuit, unmarked);
     const x = sheet.give({ symbol: 'x', meaning: words.given.x, value: position, unit: '%' });
     findOutput(sheet, findLegs(sheet, parts, x, unmarked), method, unmarked);
-    return undefined;
+    return {};
   });
 }

@@ -1,7 +1,8 @@
-import { type Circuit, InputError, type Ohms, type Volts } from '@truesweep/core';
+import type { Circuit, Volts } from '@truesweep/core';
 import { workingRules as rules, circuitWorkingWords as words } from '@truesweep/wording/working';
 import { difference, product, quotient, sum } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
+import { refuseWorking } from '../refuseWorking.js';
 import type { Sheet } from '../workOut.js';
 
 /** What of a sheet tells one hook-up's symbols from another's. */
@@ -27,7 +28,7 @@ export function marked(mark: string, where: string): Marks {
 export interface LegSymbols {
   /** The source's voltage. */
   readonly source: string;
-  /** Resistance up to the source; its values are 0 or more. */
+  /** Resistance up to the source. */
   readonly up: string;
   readonly down: string;
   /** Both without the track, and the track: symbols of what there is. */
@@ -38,31 +39,21 @@ export interface LegSymbols {
   readonly signal?: string;
   /** The load as one source behind one resistance; none without a load. */
   readonly load?: { readonly ohms: string; readonly volts?: string };
-  readonly values: { readonly up: Ohms; readonly down: Ohms };
 }
 
 /** A part of a circuit that is there: its symbol and its value. */
 type Part = readonly [symbol: keyof typeof words.given, value: number, unit: WorkingUnit];
 
-/** Whether all legs of a circuit meet at the wiper, which is what a working is written for. */
-function refuse(path: string, why: string): never {
-  throw new InputError(
-    'no-working',
-    path,
-    `${path} ${why}; a working is written for the right connection of whole parts, its load at the source’s common. The library gives the result without one.`,
-  );
-}
-
 /** Refuses what no working is written for; the circuit was checked already. */
 export function checkLegs(circuit: Circuit, path: string): void {
   const { source, leads = {}, sensor, load } = circuit;
-  if (circuit.connection) refuse(`${path}.connection`, 'is given');
-  if (circuit.faults?.length) refuse(`${path}.faults`, 'are given');
-  if (source.currentLimit !== undefined) refuse(`${path}.source.currentLimit`, 'is given');
-  if (load.common === 'sensor') refuse(`${path}.load.common`, 'is at the sensor');
-  if (load.pullUp && 'from' in load.pullUp) refuse(`${path}.load.pullUp.from`, 'is given');
-  if (load.pullDown === 0) refuse(`${path}.load.pullDown`, 'is 0 Ω');
-  if (load.pullUp?.ohms === 0) refuse(`${path}.load.pullUp.ohms`, 'is 0 Ω');
+  if (circuit.connection) refuseWorking(`${path}.connection`, 'is given');
+  if (circuit.faults?.length) refuseWorking(`${path}.faults`, 'are given');
+  if (source.currentLimit !== undefined) refuseWorking(`${path}.source.currentLimit`, 'is given');
+  if (load.common === 'sensor') refuseWorking(`${path}.load.common`, 'is at the sensor');
+  if (load.pullUp && 'from' in load.pullUp) refuseWorking(`${path}.load.pullUp.from`, 'is given');
+  if (load.pullDown === 0) refuseWorking(`${path}.load.pullDown`, 'is 0 Ω');
+  if (load.pullUp?.ohms === 0) refuseWorking(`${path}.load.pullUp.ohms`, 'is 0 Ω');
   const { track, contact = 0, terminalResistors = {} } = sensor;
   const ohms = [
     circuit.limiter,
@@ -71,8 +62,8 @@ export function checkLegs(circuit: Circuit, path: string): void {
     ...Object.values(terminalResistors),
     ...Object.values(leads),
   ];
-  if (ohms.includes(Infinity)) refuse(path, 'has a part that does not conduct');
-  if (!(track > 0)) refuse(`${path}.sensor.track`, 'is 0 Ω');
+  if (ohms.includes(Infinity)) refuseWorking(path, 'has a part that does not conduct');
+  if (!(track > 0)) refuseWorking(`${path}.sensor.track`, 'is 0 Ω');
 }
 
 /** The parts of a circuit: those above the track, the track, those below it, those of the signal. */
@@ -133,22 +124,20 @@ export function findLegs(
   const { source, above, below, track, signal, pullDown, pullUp } = parts;
   const up = of('R_u');
   const down = of('R_d');
-  const values = {
-    up: sheet.find({
-      symbol: up,
-      meaning: meaning(words.finds.R_u),
-      unit: 'Ω',
-      formula: sum(...above, product(difference(1, position), track)),
-      rule: rules.series,
-    }),
-    down: sheet.find({
-      symbol: down,
-      meaning: meaning(words.finds.R_d),
-      unit: 'Ω',
-      formula: sum(product(position, track), ...below),
-      rule: rules.series,
-    }),
-  };
+  sheet.find({
+    symbol: up,
+    meaning: meaning(words.finds.R_u),
+    unit: 'Ω',
+    formula: sum(...above, product(difference(1, position), track)),
+    rule: rules.series,
+  });
+  sheet.find({
+    symbol: down,
+    meaning: meaning(words.finds.R_d),
+    unit: 'Ω',
+    formula: sum(product(position, track), ...below),
+    rule: rules.series,
+  });
   const between = findSignal(sheet, signal, { of, meaning });
   const load = findLoad(sheet, pullDown, pullUp, { of, meaning });
   return {
@@ -160,7 +149,6 @@ export function findLegs(
     track,
     ...(between !== undefined && { signal: between }),
     ...(load && { load }),
-    values,
   };
 }
 

@@ -17,8 +17,9 @@ export function findOutput(
   marks: Marks,
   output = marks.of('V'),
 ): string {
-  const { values, load, signal } = legs;
-  const isMillman = method === 'millman' && values.up > 0 && values.down > 0 && load;
+  const { up, down, load, signal } = legs;
+  const hasConductances = sheet.value(up) > 0 && sheet.value(down) > 0;
+  const isMillman = method === 'millman' && hasConductances && load;
   if (isMillman) byMillman(sheet, legs, load, signal, marks, output);
   else byThevenin(sheet, legs, marks, output);
   return output;
