@@ -1,4 +1,6 @@
+export { explainLimiter } from './circuit/explainLimiter.js';
 export { explainLoadingError } from './circuit/explainLoadingError.js';
+export { explainMistake } from './circuit/explainMistake.js';
 export { explainOperatingPoint } from './circuit/explainOperatingPoint.js';
 export { explainPosition } from './circuit/explainPosition.js';
 export type { CircuitMethod } from './circuit/output.js';

@@ -4,5 +4,6 @@ export {
   inverseWorkingWords,
   loadingWorkingWords,
 } from './circuitWorkingWords.js';
+export { limiterWorkingWords, mistakeWorkingWords } from './mistakeWorkingWords.js';
 export { budgetWorkingWords, windowWorkingWords } from './windowWorkingWords.js';
 export { workingLabels, workingRules } from './workingWords.js';

@@ -47,6 +47,8 @@ export const workingRules = {
     source:
       'T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 2 (chapter from memory)',
   },
+  comparison: { name: 'Comparison', source: 'definition' },
+  preferred: { name: 'Preferred values of resistors', source: 'IEC 60063' },
   straightLine: { name: 'Straight line', source: 'common practice, no source' },
   derivative: { name: 'Derivative', source: 'rules of differential calculus' },
   extreme: {
