@@ -22,6 +22,7 @@ export { type Expectation, expectation } from './expectation/expectation.js';
 export type {
   Advice,
   Cause,
+  CauseFactors,
   Check,
   CheckCode,
   CheckOutcome,

@@ -8,4 +8,5 @@ export {
   type UncertainInput,
 } from './statistics/combineUncertainties.js';
 export { type DrawnInput, type MonteCarloResult, monteCarlo } from './statistics/monteCarlo.js';
+export { normalQuantile } from './statistics/normalQuantile.js';
 export { type StraightLine, straightLine } from './statistics/straightLine.js';

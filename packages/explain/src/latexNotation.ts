@@ -1,5 +1,5 @@
 import type { Notation } from './notation.js';
-import { givenDigits, writeNumber } from './writeQuantity.js';
+import { writeConstant } from './writeQuantity.js';
 
 const functions: Readonly<Record<string, string>> = {
   ln: '\\ln',
@@ -29,7 +29,7 @@ export function latexSymbol(name: string): string {
 
 /** Formulas as LaTeX source for a displayed equation. */
 export const latexNotation: Notation = {
-  number: (value) => writeNumber(value, givenDigits, true).replaceAll('−', '-'),
+  number: (value) => writeConstant(value).replace('π', '\\pi ').replaceAll('−', '-'),
   symbol: latexSymbol,
   sum: (parts) =>
     parts

@@ -1,5 +1,5 @@
 import type { Notation } from './notation.js';
-import { givenDigits, writeNumber } from './writeQuantity.js';
+import { writeConstant } from './writeQuantity.js';
 
 const escapes: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -39,7 +39,7 @@ const timesTen = (place: string): string =>
 
 /** Formulas as MathML's presentation elements (MathML Core). */
 export const mathmlNotation: Notation = {
-  number: (value) => mathmlQuantity(writeNumber(value, givenDigits, true)),
+  number: (value) => mathmlQuantity(writeConstant(value)),
   symbol: mathmlSymbol,
   sum: (parts) =>
     row(

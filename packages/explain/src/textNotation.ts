@@ -1,11 +1,11 @@
 import type { Notation } from './notation.js';
-import { givenDigits, writeNumber } from './writeQuantity.js';
+import { writeConstant } from './writeQuantity.js';
 
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** Formulas as plain text, for a terminal; numbers with a true minus sign. */
 export const textNotation: Notation = {
-  number: (value) => writeNumber(value, givenDigits, true),
+  number: writeConstant,
   symbol: (name) => name,
   sum: (parts) =>
     parts
@@ -19,7 +19,7 @@ export const textNotation: Notation = {
   power: (base, exponent) =>
     /^\d+$/.test(exponent)
       ? base + [...exponent].map((digit) => raised[Number(digit)]).join('')
-      : `${base}^(${exponent})`,
+      : `${base}^${/^[\p{L}_]+$/u.test(exponent) ? exponent : `(${exponent})`}`,
   root: (text) => `√(${text})`,
   call: (name, parts) => (name === 'abs' ? `|${parts[0]}|` : `${name}(${parts.join('; ')})`),
   parentheses: (text) => `(${text})`,

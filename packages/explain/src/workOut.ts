@@ -1,3 +1,4 @@
+import { InputError } from '@truesweep/core';
 import { evaluate, measured, numberIn, type Value } from './evaluate.js';
 import { type Expression, symbolsOf } from './expression.js';
 import { numericLine } from './numericLine.js';
@@ -20,6 +21,8 @@ export interface Sheet {
   give(quantity: Quantity, from?: 'found'): string;
   /** Works a value out by a formula of what is known already; says what it comes to. */
   find(what: Find): number;
+  /** Whether a symbol is known. */
+  has(symbol: string): boolean;
   /** What a known symbol comes to. */
   value(symbol: string): number;
   /** Holds two known values against each other; says whether `relation` holds, and writes down the one that does. */
@@ -82,6 +85,8 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
   };
   const { answer, conclusion } = write({
     give: (quantity, from) => {
+      const { value, meaning } = quantity;
+      if (!Number.isFinite(value)) throw noNumber(value, meaning);
       keep(quantity);
       given.push({ ...quantity, digits: from === 'found' ? digitsOf(quantity) : givenDigits });
       return quantity.symbol;
@@ -98,6 +103,7 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
       steps.push({ kind: 'calculation', finds: what.meaning, formula, inputs, result, rule });
       return result.value;
     },
+    has: (symbol) => known.has(symbol),
     value: (symbol) => knownBy(symbol).value,
     compare: ({ finds, left, relation, right, so, rule }) => {
       const [one, other] = [knownBy(left), knownBy(right)];
@@ -150,4 +156,12 @@ function isSo(left: number, relation: Relation, right: number): boolean {
         (relation === '≈')
       );
   }
+}
+
+function noNumber(value: unknown, meaning: string): InputError {
+  return new InputError(
+    value === undefined ? 'missing' : 'not-finite',
+    meaning,
+    `“${meaning}” is ${value}; a working needs a finite number there.`,
+  );
 }

@@ -1,5 +1,5 @@
 import { formatQuantity, type QuantityUnit } from '@truesweep/core';
-import { type Quantity, unitNames, type WorkingUnit } from './quantity.js';
+import type { Quantity, WorkingUnit } from './quantity.js';
 
 /** Significant digits of a result whose uncertainty isn't known. */
 export const usualDigits = 4;
@@ -45,5 +45,6 @@ export function writeNumber(value: number, digits: number, trim = false): string
   return `${short}${isPlain ? '' : `e${place}`}`.replaceAll('-', '\u2212');
 }
 
-/** Whether mathjs takes a unit for a plain number. */
-export const isPlain = (unit: WorkingUnit): boolean => unitNames[unit] === '';
+/** A number of a formula itself. */
+export const writeConstant = (value: number): string =>
+  value === Math.PI ? 'π' : writeNumber(value, givenDigits, true);

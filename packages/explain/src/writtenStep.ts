@@ -36,8 +36,11 @@ export function writtenLines(
   };
 }
 
-/** A result with as many digits as are sensible. */
-export const writeResult = (result: Quantity): string => writeQuantity(result, digitsOf(result));
+/** A result with as many digits as are sensible; a whole number without decimals. */
+export function writeResult(result: Quantity): string {
+  const isCount = result.unit === '1' && Number.isInteger(result.value);
+  return writeQuantity(result, digitsOf(result), isCount);
+}
 
 /** Both sides of a comparison, with enough digits to be told apart. */
 export function comparedTexts({ left, right }: Comparison): readonly [string, string] {

@@ -4,6 +4,16 @@ export {
   inverseWorkingWords,
   loadingWorkingWords,
 } from './circuitWorkingWords.js';
+export { chanceWorkingWords } from './instrumentWorkingWords.js';
+export {
+  causesWorkingWords,
+  endWorkingWords,
+  findingWorkingWords,
+  placeWorkingWords,
+  visibleWorkingWords,
+} from './judgementWorkingWords.js';
 export { limiterWorkingWords, mistakeWorkingWords } from './mistakeWorkingWords.js';
+export { pressureWorkingWords, thermistorWorkingWords } from './sensorWorkingWords.js';
+export { carryWorkingWords, dropWorkingWords, settingWorkingWords } from './vehicleWorkingWords.js';
 export { budgetWorkingWords, windowWorkingWords } from './windowWorkingWords.js';
 export { workingLabels, workingRules } from './workingWords.js';

@@ -428,6 +428,7 @@ export const libraries: readonly Library[] = [
             sources: ['statistics/combineUncertainties', 'statistics/monteCarlo'],
           },
           { title: 'Fit a line', sources: ['statistics/straightLine'] },
+          { title: 'Normal distribution', sources: ['statistics/normalQuantile'] },
         ],
       },
       {

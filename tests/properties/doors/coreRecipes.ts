@@ -385,6 +385,7 @@ export const coreRecipes: Recipes = {
   noticedFaults: { args: () => [unit(), sweep()] },
   openWiper: { args: () => [{ from: 2.5, rest: 0, ohms: 1e6, farads: 1e-10 }, 1e-4] },
   openWiperReaches: { args: () => [{ from: 2.5, rest: 0, ohms: 1e6, farads: 1e-10 }, 0.9] },
+  normalQuantile: { args: () => [0.025] },
   operatingPoint: { args: () => [circuit(), 0.5], weight: 2 },
   outputUncertainty: { args: () => [plain(), tolerances(), 0.5] },
   parseQuantity: { args: () => ['4k7', 'Ω', 'value'] },

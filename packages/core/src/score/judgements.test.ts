@@ -11,6 +11,9 @@ import { judgeEnd } from './judgeEnd.js';
 import { judgeSupply } from './judgeSupply.js';
 import type { Check, CheckOutcome, Finding } from './score.js';
 
+/** What no judgement looks at. */
+const factors = { before: 0.4, form: -1, place: -2 };
+
 const window = { low: 0.45, nominal: 0.5, high: 0.55 };
 
 describe('judgeEnd', () => {
@@ -181,7 +184,7 @@ describe('judgeDepartures', () => {
   const judgeWhere = (visible: number, findings: Finding[], foreign: number[] = []) =>
     judgeDepartures(
       findings,
-      [{ sources: ['track'], weight: 1, foreign: new Set(foreign) }],
+      [{ ...factors, sources: ['track'], weight: 1, foreign: new Set(foreign) }],
       visible,
       defaultCriteria,
     ).outcome;
@@ -209,8 +212,8 @@ describe('judgeDepartures', () => {
       judgeDepartures(
         [deep],
         [
-          { sources: ['track'], weight, foreign: new Set() },
-          { sources: ['interference'], weight: 1 - weight, foreign: new Set([0]) },
+          { ...factors, sources: ['track'], weight, foreign: new Set() },
+          { ...factors, sources: ['interference'], weight: 1 - weight, foreign: new Set([0]) },
         ],
         0.02,
         defaultCriteria,

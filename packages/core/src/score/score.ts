@@ -16,6 +16,18 @@ export type Cause =
   | 'wiring'
   | 'recording';
 
+/** What makes one explanation of the departures more probable than another, factor by factor. */
+export interface CauseFactors {
+  /** The causes that are taken together: each departure comes from one of them. */
+  readonly sources: readonly ('track' | 'connection' | 'interference')[];
+  /** How common that is taken to be before anything was recorded, above 0 and below 1 (common practice, no source). */
+  readonly before: Fraction;
+  /** How well the departures' forms, lengths and sizes fit: a logarithm of a likelihood, nats, any; tempered, so that the weights hold. */
+  readonly form: number;
+  /** How well their times, places and repetition fit: the same. */
+  readonly place: number;
+}
+
 /** A departure of the signal from smooth movement. */
 export interface Finding {
   /** A loss of contact, a leap to elsewhere and back, a leap that stays, a stretch without change, or scatter while moving. */
@@ -270,6 +282,11 @@ export interface Score {
    * at most 0.99: what is left of 1 is that they are none, and causes that are not worth a sentence. All other weights add up to 1.
    */
   readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
+  /**
+   * Of departures every explanation that was weighed, with its factors and its weight among all of them, 0 to 1: `before`·e^(`form` + `place`) over
+   * the sum of these. Left out where there are none.
+   */
+  readonly explanations?: readonly (CauseFactors & { readonly weight: Fraction })[];
   /** What to do next, as codes, the first first. */
   readonly advice: readonly Advice[];
   /** Every comparison that says something of the sensor or the recording, in the order of judging: of the units only where they can't be right, of rows without a reading only where there are some. */

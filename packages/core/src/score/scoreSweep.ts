@@ -57,7 +57,7 @@ import { morePasses } from './morePasses.js';
 import { isShort, restsOn } from './restsOn.js';
 import type { Check, DeliberateTest, Finding, Score } from './score.js';
 import { crossingsOf } from './stepTravel.js';
-import { sharesOf, weighCauses } from './weighCauses.js';
+import { type Explanation, sharesOf, weighCauses } from './weighCauses.js';
 
 /**
  * Judges a recorded sweep of a contacting position sensor.
@@ -255,6 +255,7 @@ export function scoreSweep(
     verdict,
     ...(sure !== undefined && { confidence: sure }),
     causes,
+    ...(explanations.length > 0 && { explanations: explanations.map(toldExplanation) }),
     advice: chooseAdvice(verdict, causes, checks, {
       passedUnseen: isPassedUnseen(looks, followed, criteria),
       shortOfAsked: isShort(rests),
@@ -279,9 +280,14 @@ export function scoreSweep(
     : score;
 }
 
+/** An explanation without what the judge alone needs. */
+function toldExplanation({ foreign: _, weight, ...factors }: Explanation) {
+  return { ...factors, weight: Math.round(1e9 * weight) / 1e9 };
+}
+
 /** What a recording says whose numbers are in other units than they were taken for: nothing of the sensor. */
 function inOtherUnits(score: Score, { checks, fit }: JudgedUnits): Score {
-  const { confidence: _, morePasses: __, ...rest } = score;
+  const { confidence: _, explanations: __, morePasses: ___, ...rest } = score;
   return {
     ...rest,
     verdict: 'inconclusive',

@@ -8,6 +8,7 @@ import type {
   ContactEvidence,
   TimeSpent,
 } from './contactEvent.js';
+import type { CauseFactors } from './score.js';
 import { findSpots, type SpotEvidence } from './spots.js';
 
 type Source = 'track' | 'connection' | 'interference';
@@ -152,9 +153,8 @@ const prior: readonly (readonly [readonly Source[], number])[] = [
 /** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
 const spotAtRest = 0.02;
 
-/** Departures explained by some causes together, with how probable that is. */
-export interface Explanation {
-  readonly sources: readonly Source[];
+/** Departures explained by some causes together, with how probable that is and what makes it so. */
+export interface Explanation extends CauseFactors {
   readonly weight: Fraction;
   /** The findings that it takes for foreign voltages. */
   readonly foreign: ReadonlySet<number>;
@@ -173,32 +173,39 @@ export interface Explanation {
  */
 export function weighCauses(evidence: ContactEvidence): readonly Explanation[] {
   const { spent } = evidence;
-  const found = prior.flatMap(([sources, chance]) => {
+  const found = prior.flatMap(([sources, before]) => {
     const split = assign(evidence, sources);
     if (sources.length > 1 && sources.some((source) => split[source].length === 0)) return [];
-    let likelihood = 0;
+    let [form, place] = [0, 0];
     for (const source of sources) {
-      likelihood +=
+      form += logForms(source, split[source]);
+      place +=
         source === 'track'
           ? logTrack({ ...evidence, events: split.track })
           : logRandom(split[source], source, spent);
     }
     const foreign = new Set(split.interference.map(({ finding }) => finding));
-    return [{ sources, chance, likelihood, foreign }];
+    return [{ sources, before, form, place, foreign }];
   });
-  const most = Math.max(...found.map(({ likelihood }) => likelihood));
-  const tempered = found.map(
-    ({ chance, likelihood }) => chance * Math.exp(calibration.causes.power * (likelihood - most)),
-  );
-  const sum = tempered.reduce((total, one) => total + one, 0);
-  return found
-    .map(({ sources, chance, likelihood, foreign }, i) => ({
-      explanation: { sources, foreign, weight: tempered[i]! / sum },
-      logWeight: Math.log(chance) + likelihood,
+  const tempered = found.map(({ form, place, ...one }) => ({
+    ...one,
+    form: roundedLog(calibration.causes.power * form),
+    place: roundedLog(calibration.causes.power * place),
+  }));
+  const most = Math.max(...tempered.map(({ form, place }) => form + place));
+  const weights = tempered.map(({ before, form, place }) => before * Math.exp(form + place - most));
+  const sum = weights.reduce((total, one) => total + one, 0);
+  return tempered
+    .map((one, i) => ({
+      explanation: { ...one, weight: weights[i]! / sum },
+      logWeight: Math.log(one.before) + found[i]!.form + found[i]!.place,
     }))
     .sort((a, b) => b.logWeight - a.logWeight)
     .map(({ explanation }) => explanation);
 }
+
+/** Engines differ in the last digits of a logarithm. */
+const roundedLog = (nats: number): number => Math.round(1e6 * nats) / 1e6;
 
 /** The weight of each cause: of two causes together, half to each. */
 export function sharesOf(explanations: readonly Explanation[]): CauseWeights {
@@ -229,14 +236,14 @@ function assign(
   return split;
 }
 
-/** Logarithm of the chance density of events at random times. */
+/** Logarithm of the chance density of the times of events that come at random. */
 function logRandom(
   events: readonly ContactEvent[],
   source: 'connection' | 'interference',
   { whole, flexed }: TimeSpent,
 ): number {
   const count = events.length;
-  let sum = logFactorial(count) - (count + 1) * Math.LN2 + logForms(source, events);
+  let sum = logFactorial(count) - (count + 1) * Math.LN2;
   for (const event of events) {
     const { stretch } = event;
     const evenly = 1 / whole;
@@ -249,10 +256,10 @@ function logRandom(
   return sum;
 }
 
-/** Logarithm of the chance density of events at worn spots. */
+/** Logarithm of the chance density of the places of events at worn spots. */
 function logTrack(evidence: ContactEvidence): number {
   const { resting, tapped } = evidence.spent;
-  let sum = logForms('track', evidence.events);
+  let sum = 0;
   for (const event of evidence.events) {
     const { pass, stretch } = event;
     if (pass !== undefined) continue;

@@ -91,10 +91,26 @@ export function partsOf({ source, limiter, leads = {}, sensor }: Circuit) {
   };
 }
 
-/** Names a hook-up's parts on a sheet. The sensor's are `sensor` where another hook-up of it has named them already. */
+/** What belongs to the sensor and is the same on each of its hook-ups. */
+const ofSensor: readonly Part[0][] = [
+  'R_t',
+  'R_top',
+  'R_bot',
+  'R_top,b',
+  'R_bot,b',
+  'R_wip,b',
+  'R_c',
+];
+
+/** Names a hook-up's parts on a sheet; the sensor's bear no mark, and are named once. */
 export function giveParts(sheet: Sheet, circuit: Circuit, { of, meaning }: Marks) {
-  const give = ([symbol, value, unit]: Part): string =>
-    sheet.give({ symbol: of(symbol), meaning: meaning(words.given[symbol]), value, unit });
+  const give = ([symbol, value, unit]: Part): string => {
+    if (!ofSensor.includes(symbol))
+      return sheet.give({ symbol: of(symbol), meaning: meaning(words.given[symbol]), value, unit });
+    return sheet.has(symbol)
+      ? symbol
+      : sheet.give({ symbol, meaning: words.given[symbol], value, unit });
+  };
   const { above, below, signal } = partsOf(circuit);
   const { pullDown = Infinity, pullUp } = circuit.load;
   const isPulledUp = pullUp !== undefined && pullUp.ohms < Infinity;

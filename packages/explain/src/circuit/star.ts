@@ -131,7 +131,7 @@ export function findStar(
       };
     }
     const ground = way(sheet, 'R_g', words.way('ground', 'bottom'), [
-      side,
+      ...side,
       ...leg('bottom'),
       ...outside('R_gnd'),
     ]);

@@ -1,0 +1,108 @@
+import {
+  type Metres,
+  type PressureSensor,
+  pressureRatio,
+  standardPressure,
+  type Volts,
+} from '@truesweep/core';
+import { workingRules as rules, pressureWorkingWords as words } from '@truesweep/wording/working';
+import { difference, power, product, quotient, sum } from '../expression.js';
+import type { WorkingUnit } from '../quantity.js';
+import { refuseWorking } from '../refuseWorking.js';
+import type { Working } from '../working.js';
+import { type Sheet, workOut } from '../workOut.js';
+
+/**
+ * What a pressure sensor's output must be with its port open to the air at a height: by the standard atmosphere, the sensor's line and the
+ * measured supply.
+ *
+ * @param sensor The sensor; a gauge sensor's open port is at 0 Pa wherever it is.
+ * @param altitude Height above the sea, m, −1000 to 11,000.
+ * @param supply The supply as measured at the sensor, V, above 0.
+ * @returns The answer is the output, V.
+ * @throws InputError as `standardPressure` and `pressureRatio` do; `no-working` for a supply that is no finite number above 0.
+ *
+ * @example
+ * const response = { kind: 'line', gain: 9e-6, offset: -0.095, lowest: 15000, highest: 115000 } as const;
+ * explainOpenPort({ reference: 'absolute', response }, 1000, 5).answer.value // => ≈ 3.569355
+ */
+export function explainOpenPort(sensor: PressureSensor, altitude: Metres, supply: Volts): Working {
+  const air = standardPressure(altitude);
+  pressureRatio(sensor, sensor.reference === 'gauge' ? 0 : air);
+  if (!(supply > 0 && supply < Infinity)) refuseWorking('supply', `is ${supply}`);
+  return workOut(words.title(`${altitude}\u00a0m`), (sheet) => {
+    if (sensor.reference === 'gauge')
+      sheet.give({ symbol: 'p', meaning: words.given.p, value: 0, unit: 'Pa' });
+    else findAir(sheet, altitude);
+    findRatio(sheet, sensor, sheet.value('p'));
+    sheet.give({ symbol: 'U_s', meaning: words.given.U_s, value: supply, unit: 'V' });
+    sheet.find({
+      symbol: 'V',
+      meaning: words.output,
+      unit: 'V',
+      formula: product('U_s', 'r'),
+      rule: rules.ratiometric,
+    });
+    return sensor.reference === 'gauge' ? {} : { conclusion: words.weather };
+  });
+}
+
+type Given = readonly [symbol: keyof typeof words.given, value: number, unit: WorkingUnit];
+
+function giveAll(sheet: Sheet, given: readonly Given[]): void {
+  for (const [symbol, value, unit] of given)
+    sheet.give({ symbol, meaning: words.given[symbol], value, unit });
+}
+
+function findAir(sheet: Sheet, altitude: Metres): void {
+  giveAll(sheet, [
+    ['H', altitude, 'm'],
+    ['p_0', 101_325, 'Pa'],
+    ['T_0', 288.15, 'K'],
+    ['λ', 0.0065, 'K/m'],
+  ]);
+  // Gravity over the gas constant of air times the lapse: 9.80665/(287.05287 · 0.0065).
+  const exponent = 9.80665 / (287.05287 * 0.0065);
+  sheet.give({ symbol: 'n', meaning: words.given.n, value: exponent, unit: '1' }, 'found');
+  sheet.find({
+    symbol: 'f',
+    meaning: words.fallen,
+    unit: '1',
+    formula: difference(1, quotient(product('λ', 'H'), 'T_0')),
+    rule: rules.standardAtmosphere,
+  });
+  sheet.find({
+    symbol: 'p',
+    meaning: words.pressure,
+    unit: 'Pa',
+    formula: product('p_0', power('f', 'n')),
+    rule: rules.standardAtmosphere,
+  });
+}
+
+function findRatio(sheet: Sheet, { response }: PressureSensor, pressure: number): void {
+  const find = (formula: ReturnType<typeof sum>) =>
+    sheet.find({ symbol: 'r', meaning: words.ratio, unit: '%', formula, rule: rules.straightLine });
+  if (response.kind === 'line') {
+    giveAll(sheet, [
+      ['K_1', response.gain, '1/Pa'],
+      ['K_2', response.offset, '%'],
+    ]);
+    find(sum(product('K_1', 'p'), 'K_2'));
+    return;
+  }
+  const { rows } = response;
+  const next = Math.max(
+    1,
+    rows.findIndex((row) => row.pressure >= pressure),
+  );
+  const [one, two] = [rows[next - 1]!, rows[next]!];
+  giveAll(sheet, [
+    ['p_1', one.pressure, 'Pa'],
+    ['r_1', one.ratio, '%'],
+    ['p_2', two.pressure, 'Pa'],
+    ['r_2', two.ratio, '%'],
+  ]);
+  const slope = quotient(difference('r_2', 'r_1'), difference('p_2', 'p_1'));
+  find(sum('r_1', product(slope, difference('p', 'p_1'))));
+}

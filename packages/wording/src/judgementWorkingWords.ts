@@ -1,0 +1,133 @@
+import { say } from './say.js';
+
+/** What the working of the smallest visible departure says. */
+export const visibleWorkingWords = {
+  title: 'The smallest departure that counts as visible in this recording',
+  given: {
+    σ: 'noise of the recording, standard deviation',
+    n: 'samples of the recording',
+    p_f: 'chance of one false departure in a whole recording that is allowed',
+    k: 'standard deviations that a normal variable exceeds with half that chance per sample, from a table of the normal distribution',
+    q: 'smallest step of the readings',
+    n_q: 'steps that a departure must exceed',
+    U_sp: 'span between the expected closed and open reading',
+    f_sp: 'part of the span that a departure must exceed',
+    U_r: 'amplitude of the mains ripple',
+    n_r: 'amplitudes that a departure must exceed',
+  },
+  tail: 'Chance per sample and side',
+  byNoise: 'Limit by the noise',
+  bySteps: 'Limit by the recorder’s steps',
+  bySpan: 'Limit by the span',
+  byRipple: 'Limit by the mains ripple',
+  visible: 'Smallest visible departure: the largest of them',
+} as const;
+
+/** What the working of a finding says. */
+export const findingWorkingWords = {
+  title: (kind: string, travel: string): string =>
+    say`Why this is a ${kind}, at ${travel} of the travel`,
+  given: {
+    d: 'how far the signal left its path',
+    d_v: 'smallest departure that counts as visible',
+    t_1: 'when it begins',
+    t_2: 'when it ends',
+    T: 'from one sample to the next',
+    e: 'logarithm of the odds for it against the best explanation by movement alone, as the judge found them',
+    U_rest: 'level that the load pulls a lifted wiper to',
+  },
+  visible: 'Whether it can be seen',
+  isVisible: 'It can: noise, steps and ripple seldom do that.',
+  isNotVisible: 'By itself it can’t; it counts with all passes over its place.',
+  seconds: 'How long it lasts',
+  samples: 'How many samples that is',
+  odds: 'Odds for it',
+  kinds: {
+    dropout:
+      'The signal goes to, or toward, the level of a lifted wiper and comes back: a dropout.',
+    spike: 'The signal leaps to elsewhere than a lifted wiper’s level and comes back: a spike.',
+    step: 'The signal leaps and stays: a step.',
+    'dead-spot':
+      'The signal stands still while the throttle moves, then leaps to where it should be: a dead spot.',
+    rough: 'The signal scatters while the throttle moves: a rough patch.',
+  },
+  spoken: {
+    dropout: 'dropout',
+    spike: 'spike',
+    step: 'step',
+    'dead-spot': 'dead spot',
+    rough: 'rough patch',
+  },
+} as const;
+
+/** What the working of a reading held against its limits says. */
+export const endWorkingWords = {
+  title: (what: string): string => say`How ${what} stands to its limits`,
+  measured: 'reading',
+  uncertainty: 'its standard uncertainty',
+  low: 'lowest reading of a sound sensor',
+  high: 'highest reading of a sound sensor',
+  expanded: 'Expanded uncertainty, for about 95 %',
+  aboveLow: 'Distance from the lower limit, in standard uncertainties',
+  belowHigh: 'Distance from the upper limit, in standard uncertainties',
+  conformance: 'Probability that the true value lies within the limits, its error being normal',
+  margin: 'Distance to the nearer limit, negative outside',
+  inside: 'Whether it lies inside',
+  nothing: 'a reading on the limit',
+  isInside: 'It does.',
+  isOutside: 'It doesn’t.',
+  outcomes: {
+    conforms: 'So it conforms.',
+    marginal:
+      'It lies outside, by no more than its uncertainty and the tolerated part of the span may explain: marginal.',
+    fails:
+      'It lies farther outside than its uncertainty and the tolerated part of the span explain: it fails.',
+    'cannot-tell':
+      'The uncertainty is too large for these limits, or the stop was not surely reached: it can’t be told.',
+    'not-judged': 'It was not judged.',
+  },
+} as const;
+
+/** What the working of departures at one place says. */
+export const placeWorkingWords = {
+  title: (travel: string): string =>
+    say`Why these departures are one place, at ${travel} of the travel`,
+  departure: (number: number): string => say`travel of departure ${number}`,
+  same: 'departures this close in travel count as one place',
+  seen: 'passes that showed it',
+  passes: 'passes over it',
+  mean: 'Mean travel',
+  apart: (one: number, other: number): string =>
+    say`How far departures ${one} and ${other} lie apart`,
+  near: (one: number, other: number): string =>
+    say`Whether departures ${one} and ${other} are one place`,
+  isNear: 'They are.',
+  isWide: 'They reach over travel themselves, which is added: they are.',
+  share: 'How faithfully the place shows it',
+  one: 'There is only this one.',
+} as const;
+
+const causes = { track: 'track', connection: 'connection', interference: 'interference' } as const;
+type Cause = keyof typeof causes;
+const joined = (sources: readonly Cause[]): string =>
+  sources.map((one) => causes[one]).join(' and ');
+
+/** What the working of the causes' odds says. */
+export const causesWorkingWords = {
+  title: 'What speaks for track, connection and interference',
+  before: (sources: readonly Cause[]): string =>
+    say`how common ${joined(sources)} is taken to be beforehand (common practice, no source)`,
+  form: (sources: readonly Cause[]): string =>
+    say`logarithm of how well the departures’ forms, lengths and sizes fit ${joined(sources)}`,
+  place: (sources: readonly Cause[]): string =>
+    say`logarithm of how well their times and places fit ${joined(sources)}`,
+  weight: (sources: readonly Cause[]): string =>
+    say`Weight of ${joined(sources)}, not yet in parts of all`,
+  most: 'largest sum of the two logarithms, taken off from all, which changes no odds',
+  all: 'All weights together',
+  share: (cause: Cause): string =>
+    say`Weight of ${causes[cause]}, of two causes together half to each`,
+  table: 'Factor by factor',
+  columns: ['Explanation', 'Beforehand', 'Form', 'Time and place', 'Weight'],
+  name: joined,
+} as const;

@@ -1,0 +1,61 @@
+import { say } from './say.js';
+
+/** What the working of a thermistor on its pull-up says. */
+export const thermistorWorkingWords = {
+  title: (temperature: string): string => say`The voltage across the thermistor at ${temperature}`,
+  given: {
+    t: 'temperature of the sensor',
+    T_0: 'temperature of 0 °C above absolute zero',
+    B: 'constant of the material, for the two temperatures of its data sheet',
+    R_1: 'resistance at the first temperature',
+    t_1: 'first temperature',
+    R_2: 'resistance at the next row of the table',
+    t_2: 'temperature of that row',
+    a: 'first coefficient of Steinhart and Hart',
+    b: 'second coefficient',
+    c: 'third coefficient',
+    l: 'logarithm of the resistance in ohms that meets the law, found by the cubic’s solution',
+    Ω: 'unit of the resistance in that law',
+    U_s: 'voltage that the pull-up is fed with',
+    R_pu: 'pull-up',
+    R_m: 'input resistance of the meter',
+  },
+  kelvin: 'Temperature above absolute zero',
+  kelvinOf: (which: string): string => say`${which} temperature above absolute zero`,
+  first: 'First',
+  second: 'Second',
+  between: 'Slope of the logarithm over 1/T between the two rows',
+  law: 'Resistance of the thermistor',
+  met: 'Whether it meets the law: 1/T by the temperature and by the coefficients',
+  inverse: 'One over the temperature',
+  byLaw: 'The same by the coefficients',
+  meets: 'It does.',
+  meetsNot: 'It doesn’t: something is wrong with the numbers.',
+  beside: 'Thermistor and meter side by side',
+  volts: 'Voltage across the thermistor',
+} as const;
+
+/** What the working of a pressure sensor's output says. */
+export const pressureWorkingWords = {
+  title: (altitude: string): string => say`What the open port must read ${altitude} above the sea`,
+  given: {
+    H: 'height above the sea',
+    p_0: 'pressure of the standard atmosphere at sea level',
+    T_0: 'its temperature there',
+    λ: 'by how much that falls with height',
+    n: 'gravity over gas constant times that',
+    U_s: 'supply of the sensor, as measured',
+    K_1: 'output for each pascal, as a part of the supply',
+    K_2: 'output at 0 Pa, as a part of the supply',
+    p_1: 'pressure of the table’s row below',
+    p_2: 'pressure of the table’s row above',
+    r_1: 'output there, as a part of the supply',
+    r_2: 'output there, as a part of the supply ',
+    p: 'pressure at the port, which counts from the air around',
+  },
+  fallen: 'Temperature at that height as a part of that at sea level',
+  pressure: 'Pressure of the air on an average day',
+  ratio: 'Output as a part of the supply',
+  output: 'Output',
+  weather: 'The weather moves it by up to 3 kPa either way (common practice, no source).',
+} as const;

@@ -1,0 +1,56 @@
+import { say } from './say.js';
+
+/** What the working of a reading carried between bench and vehicle says. */
+export const carryWorkingWords = {
+  title: (reading: string, to: keyof typeof sides): string =>
+    say`From ${reading} to what ${sides[to]} shows`,
+  reading: (at: keyof typeof sides): string => say`reading of ${sides[at]}`,
+  bench: 'bench',
+  vehicle: 'vehicle',
+  ratio: 'Reading as a part of the vehicle’s reference',
+  opening: 'As the control unit counts it, growing as the throttle opens',
+  held: 'Held between nothing and all of it',
+  count: 'Byte that the control unit sends',
+  percent: 'Throttle position that a scan tool shows',
+  same: 'The sensor is the same on both; only what feeds and loads it differs.',
+} as const;
+
+const sides = { bench: 'the bench', vehicle: 'the vehicle' } as const;
+
+/** What the working of drops in supply and ground says. */
+export const dropWorkingWords = {
+  title: 'Drops in the sensor’s supply and ground',
+  given: {
+    U_ref: 'reference at the control unit, above its ground pin',
+    U_sen: 'reference at the sensor’s supply terminal, above its ground terminal',
+    U_gnd: 'sensor’s ground terminal above the control unit’s ground pin',
+    most: 'largest error that doesn’t matter, as a part of the reference',
+  },
+  supply: 'What the supply lead drops',
+  bottom: 'By how much the ground’s drop lifts the reading at the bottom of the track',
+  top: 'By how much the supply’s drop lowers the reading at the top of the track',
+  worst: 'Larger of the two',
+  matters: 'Whether it matters',
+  does: 'It does: mend the wiring before the sensor is judged on the vehicle.',
+  doesNot: 'It doesn’t: look for the error elsewhere.',
+} as const;
+
+/** What the working of a turn to a wanted closed reading says. */
+export const settingWorkingWords = {
+  title: (wanted: string): string =>
+    say`How far to turn the sensor for a closed reading of ${wanted}`,
+  given: {
+    U: 'closed reading now',
+    U_w: 'wanted closed reading',
+    U_2: 'reading after the turn',
+    φ_2: 'how far the body was turned for the second reading',
+    φ: 'angle of the throttle from stop to stop',
+    S: 'rise of the reading over the whole travel',
+    u: 'standard uncertainty of each reading',
+  },
+  perVolt: 'Degrees for each volt',
+  turn: 'How far to turn',
+  share: 'Wanted change as a part of the change between the two readings',
+  uncertainty: 'Standard uncertainty of the turn',
+  notDetermined: 'tell no slope: the readings do not differ by more than their uncertainty',
+} as const;
