@@ -4,12 +4,14 @@ export { explainMistake } from './circuit/explainMistake.js';
 export { explainOperatingPoint } from './circuit/explainOperatingPoint.js';
 export { explainPosition } from './circuit/explainPosition.js';
 export type { CircuitMethod } from './circuit/output.js';
+export type { Expression, FunctionName } from './expression.js';
 export { explainDropoutChance } from './instruments/explainDropoutChance.js';
 export { explainCauses } from './judgement/explainCauses.js';
 export { explainFinding } from './judgement/explainFinding.js';
 export { explainLimits, type LimitsCheck } from './judgement/explainLimits.js';
 export { explainPlace } from './judgement/explainPlace.js';
 export { explainVisible } from './judgement/explainVisible.js';
+export type { Quantity, WorkingUnit } from './quantity.js';
 export { explainOpenPort } from './sensors/explainOpenPort.js';
 export { explainThermistor } from './sensors/explainThermistor.js';
 export { explainCarriedReading, type ReadingToCarry } from './vehicle/explainCarriedReading.js';
@@ -17,6 +19,16 @@ export { explainClosedSetting } from './vehicle/explainClosedSetting.js';
 export { explainSupplyDrop } from './vehicle/explainSupplyDrop.js';
 export { explainUncertainty } from './windows/explainUncertainty.js';
 export { explainWindow } from './windows/explainWindow.js';
+export type {
+  Calculation,
+  Comparison,
+  Relation,
+  Rule,
+  Step,
+  StepInput,
+  Table,
+  Working,
+} from './working.js';
 export { workingHtml } from './workingHtml.js';
 export { workingLatex } from './workingLatex.js';
 export { workingText } from './workingText.js';

@@ -5,15 +5,28 @@ import type { Quantity, WorkingUnit } from './quantity.js';
 export const usualDigits = 4;
 /** Those of a given value, which is shown as it was given. */
 export const givenDigits = 12;
-/** More than a number holds says nothing. */
-export const mostDigits = 15;
+/** With as many a number is written exactly. */
+export const mostDigits = 17;
 
 /** Units that take prefixes as ohms do; a Celsius temperature, a length, a difference and what is compound take none. */
 const prefixed: readonly WorkingUnit[] = ['V', 'Ω', 'A', 'W', 'S', 's', 'F', 'Hz', 'Pa'];
 
-/** How many digits of a value its uncertainty bears out: to the second digit of the uncertainty (JCGM 100:2008, 7.2.6). */
+/** A value that ends within so many digits is written to its end, as 298.15 K. */
+const exactDigits = 6;
+
+/**
+ * How many digits of a value are sensible: as many as its uncertainty bears out, to the second digit of that (JCGM 100:2008, 7.2.6); four where it
+ * isn't known.
+ */
 export function digitsOf({ value, uncertainty }: Pick<Quantity, 'value' | 'uncertainty'>): number {
-  if (uncertainty === undefined || value === 0) return usualDigits;
+  if (value === 0) return usualDigits;
+  if (uncertainty === undefined) {
+    const ends = [5, exactDigits].find(
+      (digits) => Math.abs(Number(value.toPrecision(digits)) - value) <= 1e-12 * Math.abs(value),
+    );
+    const isShort = Number(value.toPrecision(usualDigits)) === Number(value.toPrecision(12));
+    return isShort ? usualDigits : (ends ?? usualDigits);
+  }
   const place = (size: number) => Math.floor(Math.log10(Math.abs(size)));
   return Math.min(mostDigits, Math.max(1, place(value) - place(uncertainty) + 2));
 }

@@ -43,9 +43,9 @@ export function writeResult(result: Quantity): string {
 }
 
 /** Both sides of a comparison, with enough digits to be told apart. */
-export function comparedTexts({ left, right }: Comparison): readonly [string, string] {
+export function comparedTexts({ left, relation, right }: Comparison): readonly [string, string] {
   for (let digits = usualDigits; ; digits++) {
     const texts = [left, right].map((one) => writeQuantity(one, digits, true)) as [string, string];
-    if (texts[0] !== texts[1] || digits === mostDigits) return texts;
+    if (texts[0] !== texts[1] || digits === mostDigits || relation === '≈') return texts;
   }
 }

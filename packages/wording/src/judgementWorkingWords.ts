@@ -97,10 +97,8 @@ export const placeWorkingWords = {
   seen: 'passes that showed it',
   passes: 'passes over it',
   mean: 'Mean travel',
-  apart: (one: number, other: number): string =>
-    say`How far departures ${one} and ${other} lie apart`,
-  near: (one: number, other: number): string =>
-    say`Whether departures ${one} and ${other} are one place`,
+  apart: 'Largest gap between one departure and the next along the travel',
+  near: 'Whether all of them are one place',
   isNear: 'They are.',
   isWide: 'They reach over travel themselves, which is added: they are.',
   share: 'How faithfully the place shows it',

@@ -58,7 +58,8 @@ export const limiterWorkingWords = {
   preferred: (series: string): string => say`next value up in the series ${series} (IEC 60063)`,
   heat: 'Heat in it where supply and ground touch, the worst for it',
   keeps: 'Whether the preferred value holds it',
-  does: (value: string, watts: string): string =>
+  does: (value: string): string => say`Take ${value}.`,
+  doesOfPower: (value: string, watts: string): string =>
     say`Take ${value}, of a power rating above ${watts}.`,
   doesNot: 'It is below the smallest that holds; take a larger one.',
   noNeed: 'no rating that was given needs a limiting resistor',

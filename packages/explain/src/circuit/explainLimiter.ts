@@ -12,7 +12,7 @@ import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { giveParts, unmarked } from './legs.js';
-import { checkStar, findBeyond, findStar, starOf } from './star.js';
+import { checkShort, checkStar, findBeyond, findStar, hasWayBesideShort, starOf } from './star.js';
 
 /**
  * Why a limiting resistor is as large as it is: which mistake decides, which current its rating allows there, what that asks of the resistor,
@@ -58,23 +58,24 @@ export function explainLimiter(
       value: preferred,
       unit: 'Ω',
     });
-    sheet.find({
-      symbol: 'P_s',
-      meaning: words.heat,
-      unit: 'W',
-      formula: product(power(quotient('E', sum(...share.inShort, 'R_s')), 2), 'R_s'),
-      rule: rules.joule,
-    });
-    const shown = [
-      formatQuantity(preferred, 'Ω', { trim: true }),
-      formatQuantity(sheet.value('P_s'), 'W'),
-    ] as const;
+    const value = formatQuantity(preferred, 'Ω', { trim: true });
+    let taken = words.does(value);
+    if (!hasWayBesideShort(bare)) {
+      const watts = sheet.find({
+        symbol: 'P_s',
+        meaning: words.heat,
+        unit: 'W',
+        formula: product(power(quotient('E', sum(...share.inShort, 'R_s')), 2), 'R_s'),
+        rule: rules.joule,
+      });
+      taken = words.doesOfPower(value, formatQuantity(watts, 'W'));
+    }
     sheet.compare({
       finds: words.keeps,
       left: 'R_s',
       relation: '≥',
       right: 'R_min',
-      so: (holds) => (holds ? words.does(...shown) : words.doesNot),
+      so: (holds) => (holds ? taken : words.doesNot),
       rule: rules.preferred,
     });
     return { answer: 'R_min', conclusion: words.deciding(binding.mistake) };
@@ -99,6 +100,7 @@ function findWays(sheet: Sheet, circuit: Circuit, { mistake, part, check }: Bind
     ...(leads.ground ? ['R_gnd'] : []),
   ];
   if (mistake.kind === 'shorted-leads' && !mistake.leads.includes('signal')) {
+    checkShort(circuit);
     giveParts(sheet, circuit, unmarked);
     return { inShort, ...withRest(sheet, inShort) };
   }

@@ -11,7 +11,7 @@ import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { giveParts, unmarked } from './legs.js';
-import { checkStar, findBeyond, findStar, starOf } from './star.js';
+import { checkShort, checkStar, findBeyond, findStar, starOf } from './star.js';
 
 /**
  * The currents and the heat that a wrong connection makes with the wiper at a place, each lead's way followed to where all meet.
@@ -107,6 +107,7 @@ function findLimiterHeat(sheet: Sheet, limiter: string, current: string): void {
 
 /** Supply and ground leads that touch at the sensor. */
 function findShort(sheet: Sheet, circuit: Circuit): void {
+  checkShort(circuit);
   const { source, above, below } = giveParts(sheet, circuit, unmarked);
   const ways = [...above, ...below].filter((symbol) => /^R_(i|s|sup|gnd)$/.test(symbol));
   if (ways.length === 0)

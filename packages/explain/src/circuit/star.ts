@@ -66,6 +66,15 @@ export function checkStar(circuit: Circuit): void {
   if (circuit.load.pullUp) refuseWorking('circuit.load.pullUp', 'is given');
 }
 
+/** Whether supply and ground leads that touch leave a second way back, through sensor and load beside the ground lead. */
+export const hasWayBesideShort = ({ leads, load }: Circuit): boolean =>
+  (leads?.ground ?? 0) > 0 && load.pullDown !== undefined;
+
+/** Refuses a circuit in which leads that touch are more than what is in series with them. */
+export function checkShort(circuit: Circuit): void {
+  if (hasWayBesideShort(circuit)) refuseWorking('circuit.leads.ground', 'is given beside a load');
+}
+
 /** Works out the ways of the three leads up to the wiper's place, which is known on the sheet. */
 export function findStar(
   sheet: Sheet,

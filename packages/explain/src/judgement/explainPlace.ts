@@ -1,6 +1,6 @@
 import { type Criteria, type Finding, formatQuantity, type Spot } from '@truesweep/core';
 import { workingRules as rules, placeWorkingWords as words } from '@truesweep/wording/working';
-import { difference, quotient, sum } from '../expression.js';
+import { call, difference, quotient, sum } from '../expression.js';
 import type { Working } from '../working.js';
 import { workOutOf } from './workOutOf.js';
 
@@ -39,19 +39,18 @@ export function explainPlace(
       ),
     );
     sheet.give({ symbol: 's_same', meaning: words.same, value: sameTravel, unit: '%' });
-    for (let i = 1; i < ordered.length; i++) {
-      const [one, other] = [ordered[i - 1]! + 1, ordered[i]! + 1];
-      const symbol = `Δ_${one},${other}`;
+    if (symbols.length > 1) {
+      const gaps = symbols.slice(1).map((symbol, i) => difference(symbol, symbols[i]!));
       sheet.find({
-        symbol,
-        meaning: words.apart(one, other),
+        symbol: 'Δs',
+        meaning: words.apart,
         unit: '%',
-        formula: difference(symbols[i]!, symbols[i - 1]!),
+        formula: gaps.length > 1 ? call('max', ...gaps) : gaps[0]!,
         rule: rules.difference,
       });
       sheet.compare({
-        finds: words.near(one, other),
-        left: symbol,
+        finds: words.near,
+        left: 'Δs',
         relation: '≤',
         right: 's_same',
         so: (holds) => (holds ? words.isNear : words.isWide),

@@ -30,8 +30,12 @@ export function explainVisible(
     'quality',
     () => words.title,
     (sheet) => {
-      const give = (symbol: keyof typeof words.given, value: number, unit: WorkingUnit) =>
-        sheet.give({ symbol, meaning: words.given[symbol], value, unit });
+      const give = (
+        symbol: keyof typeof words.given,
+        value: number,
+        unit: WorkingUnit,
+        from?: 'found',
+      ) => sheet.give({ symbol, meaning: words.given[symbol], value, unit }, from);
       const limit = (symbol: string, meaning: string, formula: Expression, rule: Rule) =>
         sheet.find({ symbol, meaning, unit: 'V', formula, rule });
       give('n', samples, '1');
@@ -47,17 +51,17 @@ export function explainVisible(
         { symbol: 'k', meaning: words.given.k, value: normalQuantile(tail), unit: '1' },
         'found',
       );
-      give('σ', noise, 'V');
+      give('σ', noise, 'V', 'found');
       limit('d_σ', words.byNoise, product('k', 'σ'), rules.falseAlarms);
-      give('q', resolution, 'V');
+      give('q', resolution, 'V', 'found');
       give('n_q', criteria.visibleSteps, '1');
       limit('d_q', words.bySteps, product('n_q', 'q'), rules.criterion);
-      give('U_sp', Math.abs(span), 'V');
+      give('U_sp', Math.abs(span), 'V', 'found');
       give('f_sp', criteria.visibleSpan, '%');
       limit('d_sp', words.bySpan, product('f_sp', 'U_sp'), rules.criterion);
       const limits = ['d_σ', 'd_q', 'd_sp'];
       if (ripple) {
-        give('U_r', ripple.volts, 'V');
+        give('U_r', ripple.volts, 'V', 'found');
         give('n_r', criteria.visibleRipple, '1');
         limit('d_r', words.byRipple, product('n_r', 'U_r'), rules.criterion);
         limits.push('d_r');

@@ -1,10 +1,4 @@
-import {
-  type Circuit,
-  expectedWindows,
-  operatingPoint,
-  positionAt,
-  type Tolerances,
-} from '@truesweep/core';
+import { type Circuit, expectedWindows, positionAt, type Tolerances } from '@truesweep/core';
 import { workingRules as rules, windowWorkingWords as words } from '@truesweep/wording/working';
 import { checkLegs, findLegs, giveParts, marked, unmarked } from '../circuit/legs.js';
 import { findOutput } from '../circuit/output.js';
@@ -13,6 +7,7 @@ import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { usualDigits, writeQuantity } from '../writeQuantity.js';
+import { outputAt } from './outputAt.js';
 import { type TolerantPart, toleranceOf, tolerantParts } from './tolerances.js';
 
 /** A combination of ends of tolerances: for each part with one, and for the wiper's place, −1 or 1. */
@@ -50,11 +45,11 @@ export function explainWindow(
   const place = positionAt(circuit.sensor, travel);
   const found = cornersOf(circuit, tolerant, place, reach).map((corner) => ({
     ...corner,
-    volts: operatingPoint(corner.circuit, corner.position).output as number,
+    volts: outputAt(corner.circuit, corner.position),
   }));
   const lowest = found.reduce((least, one) => (one.volts < least.volts ? one : least));
   const highest = found.reduce((most, one) => (one.volts > most.volts ? one : most));
-  const slack = 1e-9 * circuit.source.volts;
+  const slack = 1e-13 * circuit.source.volts;
   if (lowest.volts - window.low > slack || window.high - highest.volts > slack)
     refuseWorking('circuit.load.pullUp', 'makes an extreme between the ends of the tolerances');
   return workOut(words.title(stop), (sheet) => {
