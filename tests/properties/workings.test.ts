@@ -5,11 +5,14 @@ import {
   carryToVehicle,
   chooseLimiter,
   closedSetting,
+  coilCurrent,
   type Determined,
   defaultCriteria,
+  dirtEffect,
   dividerVolts,
   expectation,
   expectedWindows,
+  fitThermistor,
   type Instrument,
   isInputError,
   judgeReading,
@@ -34,6 +37,8 @@ import {
   explainCarriedReading,
   explainCauses,
   explainClosedSetting,
+  explainCoil,
+  explainDirt,
   explainDropoutChance,
   explainFinding,
   explainLimiter,
@@ -46,6 +51,8 @@ import {
   explainPosition,
   explainSupplyDrop,
   explainThermistor,
+  explainThermistorFit,
+  explainTrack,
   explainUncertainty,
   explainVisible,
   explainWindow,
@@ -533,6 +540,87 @@ describe('worked out and computed by core they agree to 1e-12, and printed lines
           const pressure = reference === 'gauge' ? 0 : standardPressure(altitude);
           const wanted = pressureRatio(sensor, pressure).nominal * supply;
           return [[working, working.answer.value, wanted, supply]];
+        }),
+    );
+  });
+
+  test('dirt in the contact', () => {
+    holds(
+      fc.tuple(loaded, real(0, 1), size(10, 1e6)).map(([circuit, travel, ohms]) => () => {
+        const working = explainDirt(circuit, travel, ohms);
+        const { dirty } = dirtEffect(circuit, travel, ohms);
+        if (dirty.kind !== 'change') throw new Error(dirty.kind);
+        return [[working, working.answer.value, dirty.volts, circuit.source.volts]];
+      }),
+    );
+  });
+
+  test('the track by an ohmmeter', () => {
+    holds(
+      fc.tuple(size(500, 50e3), real(0.02, 0.98), size(1, 500)).map(([track, x, contact]) => () => {
+        const readings = {
+          ends: track,
+          toWiper: x * track + contact,
+          fromWiper: (1 - x) * track + contact,
+        };
+        const working = explainTrack(readings);
+        return [
+          [working, working.answer.value, x, 1],
+          [working, of(working, 'R_c'), contact, track],
+        ];
+      }),
+    );
+  });
+
+  test('a coil', () => {
+    holds(
+      fc
+        .tuple(
+          size(0.1, 1e4),
+          real(-20, 150),
+          real(1, 30),
+          fc.constantFrom('copper' as const, 'aluminium' as const),
+        )
+        .map(([ohms, temperature, volts, kind]) => () => {
+          const coil = { ohms, temperature, volts, conductor: { kind } };
+          const working = explainCoil(coil);
+          const current = coilCurrent(coil);
+          return [
+            [working, working.answer.value, current.amps],
+            [working, of(working, 'P'), current.watts],
+          ];
+        }),
+    );
+  });
+
+  test('a thermistor’s law through two points and through three', () => {
+    holds(
+      fc
+        .tuple(size(2e3, 50e3), real(2800, 4500), real(1.001, 1.05))
+        .map(([cold, b, bend]) => () => {
+          // As real parts are: B grows a little with temperature.
+          const ohms = (from: number, celsius: number, to: number, by: number) =>
+            from * Math.exp(by * (1 / (to + 273.15) - 1 / (celsius + 273.15)));
+          const middle = ohms(cold, 0, 25, b);
+          const points = [
+            { temperature: 0, ohms: cold },
+            { temperature: 25, ohms: middle },
+            { temperature: 60, ohms: ohms(middle, 25, 60, b * bend) },
+          ];
+          const ofTwo = explainThermistorFit(points.slice(0, 2));
+          const { law: line } = fitThermistor(points.slice(0, 2));
+          const ofThree = explainThermistorFit(points);
+          const { law } = fitThermistor(points);
+          if (line.kind !== 'b' || law.kind !== 'steinhart-hart') throw new Error(law.kind);
+          // Two ways to solve three equations lose digits of the small coefficients differently.
+          const [first, second, third] = [law.a, law.b * 10, law.c * 1000].map(Math.abs);
+          const scale = Math.max(first!, second!, third!);
+          return [
+            [ofTwo, ofTwo.answer.value, line.b],
+            [ofThree, ofThree.answer.value, law.a, scale],
+            [ofThree, of(ofThree, 'b'), law.b, scale / 10],
+            [ofThree, of(ofThree, 'c'), law.c, scale / 1000],
+          ];
         }),
     );
   });

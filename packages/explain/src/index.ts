@@ -1,3 +1,4 @@
+export { explainDirt } from './circuit/explainDirt.js';
 export { explainLimiter } from './circuit/explainLimiter.js';
 export { explainLoadingError } from './circuit/explainLoadingError.js';
 export { explainMistake } from './circuit/explainMistake.js';
@@ -11,9 +12,12 @@ export { explainFinding } from './judgement/explainFinding.js';
 export { explainLimits, type LimitsCheck } from './judgement/explainLimits.js';
 export { explainPlace } from './judgement/explainPlace.js';
 export { explainVisible } from './judgement/explainVisible.js';
+export { explainTrack, type TrackReadings } from './pins/explainTrack.js';
 export type { Quantity, WorkingUnit } from './quantity.js';
+export { explainCoil } from './sensors/explainCoil.js';
 export { explainOpenPort } from './sensors/explainOpenPort.js';
 export { explainThermistor } from './sensors/explainThermistor.js';
+export { explainThermistorFit } from './sensors/explainThermistorFit.js';
 export { explainCarriedReading, type ReadingToCarry } from './vehicle/explainCarriedReading.js';
 export { explainClosedSetting } from './vehicle/explainClosedSetting.js';
 export { explainSupplyDrop } from './vehicle/explainSupplyDrop.js';

@@ -64,3 +64,23 @@ export const inverseWorkingWords = {
     insensitive: 'every place of the track gives',
   },
 } as const;
+
+/** What the working of dirt in the contact says. */
+export const dirtWorkingWords = {
+  title: (dirt: string): string => say`What ${dirt} of dirt in the contact moves`,
+  x: 'where the wiper stands, as a part of the track from its bottom end',
+  dirt: 'resistance of the dirt',
+  change: 'What the dirt takes from the reading: it divides with the load',
+} as const;
+
+/** What the working of an ohmmeter's readings says. */
+export const trackWorkingWords = {
+  title: 'The track by an ohmmeter',
+  given: {
+    R_ab: 'reading between the ends of the track',
+    R_aw: 'reading from the first end to the wiper',
+    R_wb: 'reading from the wiper to the other end',
+  },
+  contact: 'What lies between the track and the wiper’s terminal: both readings go through it',
+  place: 'Where the wiper stands, as a part of the track from the first end',
+} as const;

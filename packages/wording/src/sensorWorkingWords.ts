@@ -3,6 +3,8 @@ import { say } from './say.js';
 /** What the working of a thermistor on its pull-up says. */
 export const thermistorWorkingWords = {
   title: (temperature: string): string => say`The voltage across the thermistor at ${temperature}`,
+  titleOhms: (temperature: string): string =>
+    say`The resistance of the thermistor at ${temperature}`,
   given: {
     t: 'temperature of the sensor',
     T_0: 'temperature of 0 °C above absolute zero',
@@ -58,4 +60,36 @@ export const pressureWorkingWords = {
   ratio: 'Output as a part of the supply',
   output: 'Output',
   weather: 'The weather moves it by up to 3 kPa either way (common practice, no source).',
+} as const;
+
+/** What the working of a coil's current says. */
+export const coilWorkingWords = {
+  title: 'What flows in the coil',
+  given: {
+    R_1: 'resistance of the winding at the first temperature',
+    t_1: 'first temperature',
+    t: 'temperature of the winding',
+    k: 'temperature below 0 °C, without sign, at which its straight line would reach 0 Ω',
+    U: 'voltage that it is fed with',
+  },
+  resistance: 'Resistance of the winding',
+  current: 'Current once it has risen',
+  heat: 'Heat in the winding',
+} as const;
+
+/** What the working of a law through measured points says. */
+export const fitWorkingWords = {
+  title: 'The law through the points',
+  zero: 'temperature of 0 °C above absolute zero',
+  temperature: (point: number): string => say`temperature of point ${point}`,
+  ohms: (point: number): string => say`resistance of point ${point}`,
+  kelvins: (point: number): string => say`Temperature of point ${point} above absolute zero`,
+  b: 'B of the two points',
+  unit: 'unit of the resistance in the law',
+  logarithm: (point: number): string => say`Logarithm of the resistance of point ${point}`,
+  inverse: (point: number): string => say`One over the temperature of point ${point}`,
+  slope: (point: number): string => say`Slope from point 1 to point ${point}`,
+  c: 'Third coefficient: how the slopes differ',
+  second: 'Second coefficient',
+  first: 'First coefficient',
 } as const;

@@ -92,6 +92,10 @@ export const workingRules = {
     name: 'Steinhart and Hart’s law',
     source: 'I. S. Steinhart and S. R. Hart, Deep-Sea Research 15, 1968 (from memory)',
   },
+  winding: {
+    name: 'Resistance of a winding grows with k + t',
+    source: 'UL, clause 49.8, as the library’s source states it',
+  },
   standardAtmosphere: { name: 'Standard atmosphere', source: 'ISO 2533:1975' },
   ratiometric: {
     name: 'Output as a part of the supply',

@@ -15,10 +15,10 @@ import { type Sheet, workOut } from '../workOut.js';
 /**
  * The voltage across a thermistor on its pull-up: from the temperature by the law to the resistance, from there by the divider.
  *
- * @param divider What feeds it, and the meter beside it.
+ * @param divider What feeds it, and the meter beside it; `undefined` for the resistance alone.
  * @param law The sensor's law.
  * @param temperature °C, within the range of the law.
- * @returns The answer is the voltage, V. Of Steinhart and Hart's law the resistance is found by the library and held against the law.
+ * @returns The answer is the voltage, V; without a divider the resistance, Ω. Of Steinhart and Hart's law the resistance is found by the library and held against the law.
  * @throws InputError as `resistanceAt` and `dividerVolts` do.
  *
  * @example
@@ -26,13 +26,14 @@ import { type Sheet, workOut } from '../workOut.js';
  * explainThermistor({ supply: 5, pullUp: 1000 }, law, 20).answer.value // => ≈ 3.357424
  */
 export function explainThermistor(
-  divider: PullUpDivider,
+  divider: PullUpDivider | undefined,
   law: ThermistorLaw,
   temperature: Celsius,
 ): Working {
   const ohms = resistanceAt(law, temperature);
-  dividerVolts(divider, ohms);
-  return workOut(words.title(formatMeasure(temperature, '°C', 1)), (sheet) => {
+  if (divider) dividerVolts(divider, ohms);
+  const at = formatMeasure(temperature, '°C', 1);
+  return workOut(divider ? words.title(at) : words.titleOhms(at), (sheet) => {
     const give = (symbol: keyof typeof words.given, value: number, unit: WorkingUnit) =>
       sheet.give({ symbol, meaning: words.given[symbol], value, unit });
     give('t', temperature, '°C');
@@ -40,6 +41,7 @@ export function explainThermistor(
     findKelvins(sheet, 'T', 't', words.kelvin);
     if (law.kind === 'steinhart-hart') findByCoefficients(sheet, law, ohms);
     else findByB(sheet, law, temperature);
+    if (!divider) return {};
     const { supply, pullUp, meter } = divider;
     give('U_s', supply, 'V');
     give('R_pu', pullUp, 'Ω');

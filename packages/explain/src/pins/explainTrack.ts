@@ -1,0 +1,55 @@
+import type { Ohms } from '@truesweep/core';
+import { workingRules as rules, trackWorkingWords as words } from '@truesweep/wording/working';
+import { difference, quotient, sum } from '../expression.js';
+import { refuseWorking } from '../refuseWorking.js';
+import type { Working } from '../working.js';
+import { workOut } from '../workOut.js';
+
+/** An ohmmeter's readings of a potentiometer whose wiper stands still, Ω, each 0 or more. */
+export interface TrackReadings {
+  /** Between the two ends of the track. */
+  readonly ends: Ohms;
+  /** From the end that is near the wiper when the throttle is closed to the wiper. */
+  readonly toWiper: Ohms;
+  /** From the wiper to the other end. */
+  readonly fromWiper: Ohms;
+}
+
+/**
+ * What an ohmmeter's three readings of a potentiometer say: what lies in the wiper's way beside the track, and where the wiper stands.
+ *
+ * @param readings The readings, Ω.
+ * @returns The answer is the wiper's place, a fraction of the track from the first end.
+ * @throws InputError `no-working` for ends without resistance and for readings below 0.
+ *
+ * @example
+ * explainTrack({ ends: 5000, toWiper: 1000, fromWiper: 4600 }).answer.value // => ≈ 0.14
+ */
+export function explainTrack({ ends, toWiper, fromWiper }: TrackReadings): Working {
+  if (!(ends > 0)) refuseWorking('readings.ends', `is ${ends} Ω`);
+  if (!(toWiper >= 0 && fromWiper >= 0)) refuseWorking('readings', 'are below 0 Ω');
+  return workOut(words.title, (sheet) => {
+    const given = [
+      ['R_ab', ends],
+      ['R_aw', toWiper],
+      ['R_wb', fromWiper],
+    ] as const;
+    for (const [symbol, value] of given)
+      sheet.give({ symbol, meaning: words.given[symbol], value, unit: 'Ω' });
+    sheet.find({
+      symbol: 'R_c',
+      meaning: words.contact,
+      unit: 'Ω',
+      formula: quotient(difference(sum('R_aw', 'R_wb'), 'R_ab'), 2),
+      rule: rules.series,
+    });
+    sheet.find({
+      symbol: 'x',
+      meaning: words.place,
+      unit: '%',
+      formula: quotient(difference('R_aw', 'R_c'), 'R_ab'),
+      rule: rules.series,
+    });
+    return {};
+  });
+}
