@@ -21,13 +21,14 @@ import {
   type ModelledDropout,
   operatingPoint,
   outputUncertainty,
+  type PressureSource,
   positionAtOutput,
   pressureRatio,
   resistanceAt,
   scoreSweep,
   sightOf,
   simulateSweep,
-  standardPressure,
+  stationPressure,
   supplyAndGroundDrop,
   type ThermistorLaw,
   type Tolerances,
@@ -515,6 +516,21 @@ describe('worked out and computed by core they agree to 1e-12, and printed lines
   });
 
   test('a pressure sensor’s open port at a height', () => {
+    const altitude = real(-500, 6000);
+    const airs: fc.Arbitrary<PressureSource> = fc.oneof(
+      fc.record({ kind: fc.constant('altitude' as const), altitude }),
+      fc.record({
+        kind: fc.constant('barometer' as const),
+        pressure: real(5e4, 1.1e5),
+        uncertainty: fc.constant(100),
+      }),
+      fc.record({
+        kind: fc.constant('altimeter-setting' as const),
+        setting: real(9e4, 1.06e5),
+        uncertainty: fc.constant(100),
+        altitude,
+      }),
+    );
     const responses = fc.oneof(
       fc.record({ gain: real(5e-6, 1e-5), offset: real(-0.2, 0.1) }).map((line) => ({
         kind: 'line' as const,
@@ -533,11 +549,11 @@ describe('worked out and computed by core they agree to 1e-12, and printed lines
     );
     holds(
       fc
-        .tuple(responses, fc.constantFrom('absolute', 'gauge'), real(-500, 6000), real(4, 6))
-        .map(([response, reference, altitude, supply]) => () => {
-          const sensor = { reference: reference as 'absolute' | 'gauge', response };
-          const working = explainOpenPort(sensor, altitude, supply);
-          const pressure = reference === 'gauge' ? 0 : standardPressure(altitude);
+        .tuple(responses, fc.constantFrom('absolute' as const, 'gauge' as const), airs, real(4, 6))
+        .map(([response, reference, air, supply]) => () => {
+          const sensor = { reference, response };
+          const working = explainOpenPort(sensor, air, supply);
+          const pressure = reference === 'gauge' ? 0 : stationPressure(air).pressure;
           const wanted = pressureRatio(sensor, pressure).nominal * supply;
           return [[working, working.answer.value, wanted, supply]];
         }),

@@ -39,7 +39,7 @@ export const thermistorWorkingWords = {
 
 /** What the working of a pressure sensor's output says. */
 export const pressureWorkingWords = {
-  title: (altitude: string): string => say`What the open port must read ${altitude} above the sea`,
+  title: 'What the open port must read',
   given: {
     H: 'height above the sea',
     p_0: 'pressure of the standard atmosphere at sea level',
@@ -51,12 +51,15 @@ export const pressureWorkingWords = {
     K_2: 'output at 0 Pa, as a part of the supply',
     p_1: 'pressure of the table’s row below',
     p_2: 'pressure of the table’s row above',
-    r_1: 'output there, as a part of the supply',
-    r_2: 'output there, as a part of the supply ',
-    p: 'pressure at the port, which counts from the air around',
+    r_1: 'output at that pressure, as a part of the supply',
+    r_2: 'output at that pressure, as a part of the supply',
+    p: 'pressure of the air by the barometer on the bench',
+    QNH: 'altimeter setting that is reported near by',
   },
+  gauge: 'pressure at the port, which counts from the air around',
   fallen: 'Temperature at that height as a part of that at sea level',
   pressure: 'Pressure of the air on an average day',
+  station: 'Pressure of the air at the bench today',
   ratio: 'Output as a part of the supply',
   output: 'Output',
   weather: 'The weather moves it by up to 3 kPa either way (common practice, no source).',

@@ -23,4 +23,4 @@ export {
 } from './sensorWorkingWords.js';
 export { carryWorkingWords, dropWorkingWords, settingWorkingWords } from './vehicleWorkingWords.js';
 export { budgetWorkingWords, windowWorkingWords } from './windowWorkingWords.js';
-export { workingLabels, workingRules } from './workingWords.js';
+export { workingLabels, workingRules, workingWords } from './workingWords.js';

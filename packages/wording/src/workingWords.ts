@@ -2,8 +2,14 @@
 export const workingLabels = {
   given: 'Given',
   restsOn: 'Rests on',
+} as const;
+
+/** What a page says where it shows workings. */
+export const workingWords = {
   show: 'Show the working',
-  steps: 'Step by step',
+  fetching: 'Writing it out …',
+  mend: 'Mend the entries above first.',
+  none: 'No working is written for these entries; the result above stands.',
 } as const;
 
 /** What the steps of a working rest on, and where that is published. */

@@ -13,8 +13,10 @@ import {
 
 /** The calculator: a reading on the bench in, the same place on the vehicle and on a scan tool out; and back. */
 export function BenchToVehicle({ keeping }: CalculatorProps) {
-  return <Calculator form={benchToVehicleForm} show={show} keeping={keeping} />;
+  return <Calculator form={benchToVehicleForm} show={show} workings={workings} keeping={keeping} />;
 }
+
+const workings = () => import('../workings/benchToVehicle.js');
 
 function show(values: Parameters<typeof benchToVehicle>[0]): ShownResult {
   const both = benchToVehicle(values);

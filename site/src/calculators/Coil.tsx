@@ -9,12 +9,14 @@ import { judgedSentences } from './judgedSentences.js';
 
 /** The calculator: a winding's resistance at its temperature in; the verdict, its current and its kick out. */
 export function Coil({ keeping }: CalculatorProps) {
-  return <Calculator form={coilForm} show={show} keeping={keeping} />;
+  return <Calculator form={coilForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const words = coilWords;
 
 const own = { advice: windingAdvice, unsaid: windingUnsaid };
+
+const workings = () => import('../workings/coil.js');
 
 function show(values: Parameters<typeof coil>[0]): ShownResult {
   const judgedCoil = coil(values);

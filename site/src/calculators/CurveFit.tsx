@@ -8,10 +8,12 @@ import { curveFit, curveFitForm, type CurveFit as Fitted } from './curveFit.js';
 
 /** The calculator: measured points in; the law through them with its residuals out. */
 export function CurveFit({ keeping }: CalculatorProps) {
-  return <Calculator form={curveFitForm} show={show} keeping={keeping} />;
+  return <Calculator form={curveFitForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const words = curveWords;
+
+const workings = () => import('../workings/curveFit.js');
 
 function show(values: Parameters<typeof curveFit>[0]): ShownResult {
   const fitted = curveFit(values);

@@ -14,8 +14,10 @@ import { WindowsTable } from './WindowsTable.js';
 
 /** The calculator: the parts of a hook-up in, windows, curve and currents out. */
 export function ExpectedReadings(props: CalculatorProps) {
-  return <Calculator form={expectedReadingsForm} show={show} {...props} />;
+  return <Calculator form={expectedReadingsForm} show={show} workings={workings} {...props} />;
 }
+
+const workings = () => import('../workings/expectedReadings.js');
 
 function show(values: Parameters<typeof expectedReadings>[0]): ShownResult {
   const expected = expectedReadings(values);

@@ -14,7 +14,7 @@ import {
 
 /** The calculator: an ohmmeter's readings in; wiper, ends, track resistance and stops out. */
 export function FindTerminals({ keeping }: CalculatorProps) {
-  return <Calculator form={findTerminalsForm} show={show} keeping={keeping} />;
+  return <Calculator form={findTerminalsForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 /** The same on the guided way, where nothing is said before something was measured. */
@@ -35,6 +35,8 @@ type Readings = Parameters<typeof findTerminals>[0];
 function showOwn(values: Readings): ShownResult {
   return hasNoReading(values) ? { sentences: [pinWords.noReadings] } : show(values);
 }
+
+const workings = () => import('../workings/findTerminals.js');
 
 function show(values: Readings): ShownResult {
   const found = findTerminals(values);

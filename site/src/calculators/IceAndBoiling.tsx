@@ -10,10 +10,12 @@ import { outcomeOf } from './outcomeOf.js';
 
 /** The calculator: readings in ice and boiling water in; the verdict with its reasons out. */
 export function IceAndBoiling({ keeping }: CalculatorProps) {
-  return <Calculator form={iceAndBoilingForm} show={show} keeping={keeping} />;
+  return <Calculator form={iceAndBoilingForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const own = { advice: thermistorAdvice, unsaid: thermistorUnsaid };
+
+const workings = () => import('../workings/iceAndBoiling.js');
 
 function show(values: Parameters<typeof iceAndBoiling>[0]): ShownResult {
   const baths = iceAndBoiling(values);

@@ -10,12 +10,14 @@ import { type AtPort, type JudgedPort, openPort, openPortForm } from './openPort
 
 /** The calculator: outputs with the port open and pumped in; the verdict with its reasons out. */
 export function OpenPort({ keeping }: CalculatorProps) {
-  return <Calculator form={openPortForm} show={show} keeping={keeping} />;
+  return <Calculator form={openPortForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const words = portWords;
 
 const own = { advice: pressureAdvice, unsaid: pressureUnsaid };
+
+const workings = () => import('../workings/openPort.js');
 
 function show(values: Parameters<typeof openPort>[0]): ShownResult {
   const port = openPort(values);

@@ -9,8 +9,10 @@ import { askHookUp, type HookUpPlan, planHookUp, planHookUpForm } from './planHo
 
 /** The calculator: the parts at hand and what they bear in; the limiting resistor and what mistakes do, out. */
 export function PlanHookUp(props: CalculatorProps) {
-  return <Calculator form={planHookUpForm} show={show} ask={ask} {...props} />;
+  return <Calculator form={planHookUpForm} show={show} workings={workings} ask={ask} {...props} />;
 }
+
+const workings = () => import('../workings/planHookUp.js');
 
 type Values = Parameters<typeof planHookUp>[0];
 

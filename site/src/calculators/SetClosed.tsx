@@ -6,8 +6,10 @@ import { type ClosedTurn, setClosed, setClosedForm } from './setClosed.js';
 
 /** The calculator: two closed readings and the turn between them in; how far to turn, out. */
 export function SetClosed({ keeping }: CalculatorProps) {
-  return <Calculator form={setClosedForm} show={show} keeping={keeping} />;
+  return <Calculator form={setClosedForm} show={show} workings={workings} keeping={keeping} />;
 }
+
+const workings = () => import('../workings/setClosed.js');
 
 function show(values: Parameters<typeof setClosed>[0]): ShownResult {
   const turn = setClosed(values);

@@ -14,8 +14,12 @@ import { askDirt, type ShownDirt, showDirt, showDirtForm } from './showDirt.js';
 
 /** The calculator: dirt in the wiper's contact in; what it does and the load that shows it, out. */
 export function ShowDirt({ keeping }: CalculatorProps) {
-  return <Calculator form={showDirtForm} show={show} ask={ask} keeping={keeping} />;
+  return (
+    <Calculator form={showDirtForm} show={show} workings={workings} ask={ask} keeping={keeping} />
+  );
 }
+
+const workings = () => import('../workings/showDirt.js');
 
 type Values = Parameters<typeof showDirt>[0];
 

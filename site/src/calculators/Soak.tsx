@@ -13,8 +13,10 @@ import { soak, soakForm } from './soak.js';
 
 /** The calculator: two sensors after a cold soak in; whether they agree, and which is wrong where a thermometer can tell, out. */
 export function Soak({ keeping }: CalculatorProps) {
-  return <Calculator form={soakForm} show={show} keeping={keeping} />;
+  return <Calculator form={soakForm} show={show} workings={workings} keeping={keeping} />;
 }
+
+const workings = () => import('../workings/soak.js');
 
 function show(values: Parameters<typeof soak>[0]): ShownResult {
   const compared = soak(values);

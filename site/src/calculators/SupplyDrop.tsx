@@ -7,8 +7,10 @@ import { type JudgedDrop, supplyDrop, supplyDropForm } from './supplyDrop.js';
 
 /** The calculator: voltages along supply and ground in; what they do to the signal, out. */
 export function SupplyDrop({ keeping }: CalculatorProps) {
-  return <Calculator form={supplyDropForm} show={show} keeping={keeping} />;
+  return <Calculator form={supplyDropForm} show={show} workings={workings} keeping={keeping} />;
 }
+
+const workings = () => import('../workings/supplyDrop.js');
 
 function show(values: Parameters<typeof supplyDrop>[0]): ShownResult {
   const judged = supplyDrop(values);

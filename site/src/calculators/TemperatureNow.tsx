@@ -13,10 +13,12 @@ import {
 
 /** The calculator: the manual's rows and a temperature in; ohms, volts and what a scan tool shows, out. */
 export function TemperatureNow({ keeping }: CalculatorProps) {
-  return <Calculator form={temperatureNowForm} show={show} keeping={keeping} />;
+  return <Calculator form={temperatureNowForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const words = temperatureNowWords;
+
+const workings = () => import('../workings/temperatureNow.js');
 
 function show(values: Parameters<typeof temperatureNow>[0]): ShownResult {
   const now = temperatureNow(values);

@@ -8,10 +8,12 @@ import { type JudgedStates, twoStates, twoStatesForm } from './twoStates.js';
 
 /** The calculator: what a sensor of two states reads in each in; the verdict with its reasons out. */
 export function TwoStates({ keeping }: CalculatorProps) {
-  return <Calculator form={twoStatesForm} show={show} keeping={keeping} />;
+  return <Calculator form={twoStatesForm} show={show} workings={workings} keeping={keeping} />;
 }
 
 const own = { advice: twoStateAdvice, unsaid: twoStateUnsaid };
+
+const workings = () => import('../workings/twoStates.js');
 
 function show(values: Parameters<typeof twoStates>[0]): ShownResult {
   const judgedStates = twoStates(values);

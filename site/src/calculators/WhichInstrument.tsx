@@ -8,8 +8,19 @@ import { type SoughtValues, whichInstrumentForm } from './whichInstrument.js';
 
 /** The calculator: a worn spot and a hook-up in; which instrument shows it, and how to set one, out. */
 export function WhichInstrument(props: CalculatorProps) {
-  return <Calculator form={whichInstrumentForm} show={show} ask={ask} isPlayed {...props} />;
+  return (
+    <Calculator
+      form={whichInstrumentForm}
+      show={show}
+      workings={workings}
+      ask={ask}
+      isPlayed
+      {...props}
+    />
+  );
 }
+
+const workings = () => import('../workings/whichInstrument.js');
 
 const show = (values: SoughtValues) => shownOf(adviceAndDisplays(values));
 const ask = async (values: SoughtValues) => shownOf(await askAdvice(values));

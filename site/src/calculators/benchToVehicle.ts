@@ -84,19 +84,30 @@ export interface BenchAndVehicle {
   };
 }
 
-export function benchToVehicle(values: Values<typeof entries>): BenchAndVehicle {
-  const { reference, benchReading, vehicleReading, vehiclePullUp, learnedClosed, scanPercent } =
-    values;
-  const bench = benchCircuit(values);
-  const sense: OutputSense = values.closedPosition <= values.openPosition ? 'rising' : 'falling';
-  const vehicle: Hookup = {
-    source: { volts: reference },
-    limiter: 0,
-    load: {
-      pullDown: values.vehiclePullDown,
-      ...(vehiclePullUp !== undefined && { pullUp: { ohms: vehiclePullUp, from: 'source' } }),
+/** The bench circuit, the vehicle's hook-up, and which way the output goes as the throttle opens. */
+export function onBoth(values: Values<typeof entries>): {
+  readonly bench: Circuit;
+  readonly vehicle: Hookup;
+  readonly sense: OutputSense;
+} {
+  const { reference, vehiclePullDown, vehiclePullUp, closedPosition, openPosition } = values;
+  return {
+    bench: benchCircuit(values),
+    vehicle: {
+      source: { volts: reference },
+      limiter: 0,
+      load: {
+        pullDown: vehiclePullDown,
+        ...(vehiclePullUp !== undefined && { pullUp: { ohms: vehiclePullUp, from: 'source' } }),
+      },
     },
+    sense: closedPosition <= openPosition ? 'rising' : 'falling',
   };
+}
+
+export function benchToVehicle(values: Values<typeof entries>): BenchAndVehicle {
+  const { reference, benchReading, vehicleReading, learnedClosed, scanPercent } = values;
+  const { bench, vehicle, sense } = onBoth(values);
   const learned = learnedClosed === undefined ? undefined : learnedClosed / reference;
   const scanAt = (ratio: Fraction): ScanShown => ({
     absolute: absoluteThrottlePercent(ratio, sense),

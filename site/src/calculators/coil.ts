@@ -2,6 +2,7 @@ import type { Celsius, Ohms } from '@truesweep/core';
 import {
   type CoilCurrent,
   coilCurrent,
+  type FedCoil,
   type Judgement,
   judgeWinding,
   resistanceAtTemperature,
@@ -79,9 +80,25 @@ export interface JudgedCoil {
 /** Where a winding's limits are looked up, °C. */
 const temperatures: readonly Celsius[] = [0, 20, 40, 60, 80, 100];
 
-export function coil(values: Values<typeof entries>): JudgedCoil {
+export type CoilValues = Values<typeof entries>;
+
+/** The coil on what feeds it, its leads taken off as the verdict takes them off; nothing where it isn't fed or doesn't conduct. */
+export function fedCoil(values: CoilValues, measured: Ohms | undefined): FedCoil | undefined {
+  const { feed, inductance, conductor, coilTemperature } = values;
+  const ohms = measured ?? 0;
+  if (feed === undefined || !(ohms > 1e-3) || ohms === Number.POSITIVE_INFINITY) return undefined;
+  return {
+    ohms,
+    at: coilTemperature,
+    conductor: { kind: conductor },
+    volts: feed,
+    temperature: coilTemperature,
+    ...(inductance !== undefined && { henries: inductance }),
+  };
+}
+
+export function coil(values: CoilValues): JudgedCoil {
   const { coilLow, coilHigh, statedAt, conductor, coilOhms, coilLeads, coilTemperature } = values;
-  const { feed, inductance } = values;
   const wire = { at: statedAt, conductor: { kind: conductor } };
   const readings: readonly WindingReading[] = [
     {
@@ -106,25 +123,12 @@ export function coil(values: Values<typeof entries>): JudgedCoil {
     ),
   });
   const judgement = judgeWinding({ ...limits, ...wire }, readings);
-  // The leads taken off as the verdict takes them off.
-  const own = judgement.checks[0]?.measured ?? 0;
+  const fed = fedCoil(values, judgement.checks[0]?.measured);
   return {
     judgement,
     readings,
     here: at(coilTemperature),
     rows: temperatures.map(at),
-    ...(feed !== undefined &&
-      own > 1e-3 &&
-      own < Number.POSITIVE_INFINITY && {
-        feed,
-        current: coilCurrent({
-          ohms: own,
-          at: coilTemperature,
-          conductor: { kind: conductor },
-          volts: feed,
-          temperature: coilTemperature,
-          ...(inductance !== undefined && { henries: inductance }),
-        }),
-      }),
+    ...(fed && { feed: fed.volts, current: coilCurrent(fed) }),
   };
 }

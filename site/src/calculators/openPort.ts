@@ -147,7 +147,7 @@ export const openPortForm: Form<typeof entries> = {
   check,
 };
 
-type PortValues = Values<typeof entries>;
+export type PortValues = Values<typeof entries>;
 
 interface Point {
   readonly row: Row;
@@ -247,7 +247,8 @@ function rangeOf(values: PortValues): readonly [lowest: Pascals, highest: Pascal
   return [points[0]?.pressure ?? 0, points.at(-1)?.pressure ?? 0];
 }
 
-function sensorOf(values: PortValues): PressureSensor {
+/** The sensor as entered. */
+export function sensorOf(values: PortValues): PressureSensor {
   const { reference, answers, gain, offset, tableSupply, error, errorFactor } = values;
   const { supplyLow, supplyHigh } = values;
   const [lowest, highest] = rangeOf(values);

@@ -3,6 +3,7 @@ import {
   type Circuit,
   type CurrentRating,
   chooseLimiter,
+  type LimiterWish,
   type OperatingPoint,
   type PowerRating,
   type Ratings,
@@ -60,23 +61,35 @@ export interface HookUpPlan {
   readonly open: OperatingPoint;
 }
 
-export function planHookUp(values: Values<typeof entries>): HookUpPlan {
-  const { wiperCurrent, trackPower, sourceCurrent, spanKept, otherSource } = values;
+export type PlanValues = Values<typeof entries>;
+
+export function planHookUp(values: PlanValues): HookUpPlan {
   const circuit = benchCircuit(values);
-  const ratings: Ratings = {
-    ...(wiperCurrent !== undefined && { wiper: current(wiperCurrent) }),
-    ...(trackPower !== undefined && { track: power(trackPower) }),
-    ...(sourceCurrent !== undefined && { source: current(sourceCurrent) }),
-  };
-  const choice = chooseLimiter(circuit, ratings, {
-    ...(spanKept !== undefined && { span: spanKept }),
-    ...(otherSource !== undefined && { otherSource }),
-  });
+  const { otherSource } = values;
+  const ratings = ratingsOf(values);
+  const choice = chooseLimiter(circuit, ratings, wishOf(values));
   return {
     circuit,
     sentences: limiterAdviceSentences(choice, circuit.limiter),
     connections: connectionRows(wrongConnections(circuit, ratings, otherSource)),
     ...atStops(circuit),
+  };
+}
+
+/** What the parts at hand may bear. */
+export function ratingsOf({ wiperCurrent, trackPower, sourceCurrent }: PlanValues): Ratings {
+  return {
+    ...(wiperCurrent !== undefined && { wiper: current(wiperCurrent) }),
+    ...(trackPower !== undefined && { track: power(trackPower) }),
+    ...(sourceCurrent !== undefined && { source: current(sourceCurrent) }),
+  };
+}
+
+/** What the limiting resistor shall leave. */
+export function wishOf({ spanKept, otherSource }: PlanValues): LimiterWish {
+  return {
+    ...(spanKept !== undefined && { span: spanKept }),
+    ...(otherSource !== undefined && { otherSource }),
   };
 }
 

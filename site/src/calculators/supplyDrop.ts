@@ -1,4 +1,9 @@
-import { type SupplyAndGroundDrop, supplyAndGroundDrop, type Volts } from '@truesweep/core';
+import {
+  type DropReadings,
+  type SupplyAndGroundDrop,
+  supplyAndGroundDrop,
+  type Volts,
+} from '@truesweep/core';
 import { dropHints, dropLabels, dropWords } from '@truesweep/wording';
 import type { Entry } from '../forms/entry.js';
 import type { Form, Values } from '../forms/form.js';
@@ -37,18 +42,24 @@ export interface JudgedDrop {
   readonly criterion: number;
 }
 
+/** The voltages as they were read. */
+export function dropReadings(values: Values<typeof entries>): DropReadings {
+  const { unitReference, referenceAtSensor, sensorGround, unitGround, dropUncertainty } = values;
+  return {
+    reference: unitReference,
+    referenceAtSensor,
+    sensorGround,
+    unitGround,
+    uncertainty: dropUncertainty,
+  };
+}
+
 export function supplyDrop(values: Values<typeof entries>): JudgedDrop {
-  const { unitReference, referenceAtSensor, sensorGround, unitGround, leadCurrent } = values;
+  const { sensorGround, leadCurrent, dropCriterion } = values;
   const drop = supplyAndGroundDrop(
-    {
-      reference: unitReference,
-      referenceAtSensor,
-      sensorGround,
-      unitGround,
-      uncertainty: values.dropUncertainty,
-    },
-    values.dropCriterion,
+    dropReadings(values),
+    dropCriterion,
     leadCurrent === undefined ? undefined : { kind: 'amps', amps: leadCurrent },
   );
-  return { drop, groundDrop: sensorGround, criterion: values.dropCriterion };
+  return { drop, groundDrop: sensorGround, criterion: dropCriterion };
 }

@@ -1,5 +1,10 @@
 import type { Celsius, Kelvins, Ohms, Seconds, Volts } from '@truesweep/core';
-import { dividerVolts, type SelfHeating, selfHeating } from '@truesweep/core/pullUp';
+import {
+  dividerVolts,
+  type PullUpDivider,
+  type SelfHeating,
+  selfHeating,
+} from '@truesweep/core/pullUp';
 import {
   type ResistanceBand,
   relativeSlopeAt,
@@ -97,17 +102,21 @@ export interface TemperatureNow extends AtTemperature {
   readonly drawn: readonly (ResistanceBand & { readonly temperature: Celsius })[];
 }
 
+/** The pull-up with the meter beside the sensor; nothing where no pull-up was entered. */
+export function dividerOf(values: TemperatureNowValues): PullUpDivider | undefined {
+  const { pullUpOhms, pullUpSupply, meterInput } = values;
+  if (pullUpOhms === undefined || pullUpSupply === undefined) return undefined;
+  return {
+    supply: pullUpSupply,
+    pullUp: pullUpOhms,
+    ...(meterInput !== undefined && { meter: meterInput }),
+  };
+}
+
 export function temperatureNow(values: TemperatureNowValues): TemperatureNow {
-  const { now, pullUpOhms, pullUpSupply, meterInput, dissipation, timeConstant, before } = values;
+  const { now, dissipation, timeConstant, before } = values;
   const { law, tolerances } = lawOf(values);
-  const divider =
-    pullUpOhms !== undefined && pullUpSupply !== undefined
-      ? {
-          supply: pullUpSupply,
-          pullUp: pullUpOhms,
-          ...(meterInput !== undefined && { meter: meterInput }),
-        }
-      : undefined;
+  const divider = dividerOf(values);
   const at = (temperature: Celsius): AtTemperature => {
     const ohms = resistanceBand(law, temperature, tolerances);
     return {

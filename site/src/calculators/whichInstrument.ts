@@ -55,7 +55,7 @@ export const whichInstrumentForm: Form<typeof entries> = {
   hints: { ...entryHints, ...spotHints, ...ownRecorderHints },
 };
 
-const passes = 3;
+export const passes = 3;
 
 /** A worn spot with the hook-up that it is looked for on. */
 export type SoughtValues = Values<typeof entries>;

@@ -1,4 +1,5 @@
 import { exampleSentence, formWords } from '@truesweep/wording';
+import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { FromShelf } from '../shelf/FromShelf.js';
 import { Answer } from './Answer.js';
@@ -24,6 +25,8 @@ export function BriefCalculator<Given extends Entries>(props: {
   /** Takes texts by their names; left out where the form has no parts of a sensor. */
   readonly onTake?: ((texts: Readonly<Record<string, string>>) => void) | undefined;
   readonly onAgain: () => void;
+  /** The working of the result, folded away. */
+  readonly working?: ComponentChildren;
 }) {
   const { form, asks, texts, refusals, result, isPending, unread, onText, onTake, onAgain } = props;
   const isAsked = (name: string) => asks.includes(name);
@@ -62,6 +65,7 @@ export function BriefCalculator<Given extends Entries>(props: {
           ))}
           {result.drawing}
           {result.below}
+          {props.working}
         </details>
       )}
     </div>

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { NewerVersion } from '../offline/NewerVersion.js';
 import { FromShelf } from '../shelf/FromShelf.js';
+import { ShowWorking } from '../workings/ShowWorking.js';
 import { Answer } from './Answer.js';
 import { AsItCame } from './AsItCame.js';
 import { inAddress } from './address.js';
@@ -47,7 +48,7 @@ export function Calculator<Given extends Entries>(
   const { form } = props;
   const keeping = useMemo(() => props.keeping ?? inAddress(namesOf(form)), [props.keeping, form]);
   const { texts, settled, notice, link, setText, take, startAgain } = useEntries(form, keeping);
-  const { result, refusals, isPending } = useResult(form, settled, props, !props.keeping);
+  const { result, refusals, values, isPending } = useResult(form, settled, props, !props.keeping);
   const unread = unreadOf(form, texts);
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
@@ -65,6 +66,7 @@ export function Calculator<Given extends Entries>(
         onText={setText}
         onTake={hasParts(form) ? take : undefined}
         onAgain={startAgain}
+        working={props.workings && <ShowWorking of={props.workings} values={values} />}
       />
     );
   return (
@@ -92,6 +94,7 @@ export function Calculator<Given extends Entries>(
         )}
       </div>
       <Below result={result} />
+      {props.workings && <ShowWorking of={props.workings} values={values} />}
       {hasParts(form) && <FromShelf onTexts={take} />}
       <KeepEntries link={link} onAgain={startAgain} />
     </div>

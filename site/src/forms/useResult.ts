@@ -1,5 +1,6 @@
 import { mendEntriesSentence, noAnswerSentence } from '@truesweep/wording';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { WorkingsOf } from '../workings/ShowWorking.js';
 import type { ShownResult } from './Calculator.js';
 import {
   type Entries,
@@ -18,6 +19,8 @@ export interface Showing<Given extends Entries> {
   readonly show: (values: Values<Given>) => ShownResult;
   /** Has it worked out elsewhere, where it takes long. */
   readonly ask?: (values: Values<Given>) => Promise<ShownResult>;
+  /** Fetches what writes the workings of it. */
+  readonly workings?: () => Promise<WorkingsOf<Values<Given>>>;
   /** Whether something of what it shows answers to a hand, so that it is worked out before anything is typed. */
   readonly isPlayed?: true;
 }
@@ -36,6 +39,8 @@ export function useResult<Given extends Entries>(
 ): {
   readonly result: ShownResult | undefined;
   readonly refusals: Refusals<Given>;
+  /** What the texts say; nothing where one of them can't be read. */
+  readonly values: Values<Given> | undefined;
   readonly isPending: boolean;
 } {
   const read = useMemo(() => readForm(form, texts), [form, texts]);
@@ -74,6 +79,7 @@ export function useResult<Given extends Entries>(
   return {
     result: atOnce ?? (ask ? answered?.result : undefined),
     refusals: refusals ?? none,
+    values: 'values' in read ? read.values : undefined,
     isPending: Boolean(ask) && asksNow && !refusals && answered?.to !== read,
   };
 }

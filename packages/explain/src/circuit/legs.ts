@@ -1,4 +1,4 @@
-import type { Circuit, Volts } from '@truesweep/core';
+import type { Circuit } from '@truesweep/core';
 import { workingRules as rules, circuitWorkingWords as words } from '@truesweep/wording/working';
 import { difference, product, quotient, sum } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
@@ -51,7 +51,8 @@ export function checkLegs(circuit: Circuit, path: string): void {
   if (circuit.faults?.length) refuseWorking(`${path}.faults`, 'are given');
   if (source.currentLimit !== undefined) refuseWorking(`${path}.source.currentLimit`, 'is given');
   if (load.common === 'sensor') refuseWorking(`${path}.load.common`, 'is at the sensor');
-  if (load.pullUp && 'from' in load.pullUp) refuseWorking(`${path}.load.pullUp.from`, 'is given');
+  if (load.pullUp && 'from' in load.pullUp && (load.pullUp.from === 'sensor' || source.ohms))
+    refuseWorking(`${path}.load.pullUp.from`, 'is given');
   if (load.pullDown === 0) refuseWorking(`${path}.load.pullDown`, 'is 0 Ω');
   if (load.pullUp?.ohms === 0) refuseWorking(`${path}.load.pullUp.ohms`, 'is 0 Ω');
   const { track, contact = 0, terminalResistors = {} } = sensor;
@@ -124,7 +125,7 @@ export function giveParts(sheet: Sheet, circuit: Circuit, { of, meaning }: Marks
     ...(isPulledUp && {
       pullUp: {
         ohms: give(['R_pu', pullUp.ohms, 'Ω']),
-        volts: give(['U_pu', (pullUp as { readonly volts: Volts }).volts, 'V']),
+        volts: give(['U_pu', 'volts' in pullUp ? pullUp.volts : circuit.source.volts, 'V']),
       },
     }),
   };

@@ -1,8 +1,8 @@
 import {
-  type Metres,
   type PressureSensor,
+  type PressureSource,
   pressureRatio,
-  standardPressure,
+  stationPressure,
   type Volts,
 } from '@truesweep/core';
 import { workingRules as rules, pressureWorkingWords as words } from '@truesweep/wording/working';
@@ -13,27 +13,32 @@ import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 
 /**
- * What a pressure sensor's output must be with its port open to the air at a height: by the standard atmosphere, the sensor's line and the
+ * What a pressure sensor's output must be with its port open to the air: by what is known of the air's pressure, the sensor's line and the
  * measured supply.
  *
- * @param sensor The sensor; a gauge sensor's open port is at 0 Pa wherever it is.
- * @param altitude Height above the sea, m, −1000 to 11,000.
+ * @param sensor The sensor; a gauge sensor's open port is at 0 Pa whatever the air's pressure is.
+ * @param air What the air's pressure is known from: a barometer, an altimeter setting with the height, or the height alone.
  * @param supply The supply as measured at the sensor, V, above 0.
  * @returns The answer is the output, V.
- * @throws InputError as `standardPressure` and `pressureRatio` do; `no-working` for a supply that is no finite number above 0.
+ * @throws InputError as `stationPressure` and `pressureRatio` do; `no-working` for a supply that is no finite number above 0.
  *
  * @example
  * const response = { kind: 'line', gain: 9e-6, offset: -0.095, lowest: 15000, highest: 115000 } as const;
- * explainOpenPort({ reference: 'absolute', response }, 1000, 5).answer.value // => ≈ 3.569355
+ * const air = { kind: 'altitude', altitude: 1000 } as const;
+ * explainOpenPort({ reference: 'absolute', response }, air, 5).answer.value // => ≈ 3.569355
  */
-export function explainOpenPort(sensor: PressureSensor, altitude: Metres, supply: Volts): Working {
-  const air = standardPressure(altitude);
-  pressureRatio(sensor, sensor.reference === 'gauge' ? 0 : air);
+export function explainOpenPort(
+  sensor: PressureSensor,
+  air: PressureSource,
+  supply: Volts,
+): Working {
+  const { pressure } = stationPressure(air);
+  pressureRatio(sensor, sensor.reference === 'gauge' ? 0 : pressure);
   if (!(supply > 0 && supply < Infinity)) refuseWorking('supply', `is ${supply}`);
-  return workOut(words.title(`${altitude}\u00a0m`), (sheet) => {
+  return workOut(words.title, (sheet) => {
     if (sensor.reference === 'gauge')
-      sheet.give({ symbol: 'p', meaning: words.given.p, value: 0, unit: 'Pa' });
-    else findAir(sheet, altitude);
+      sheet.give({ symbol: 'p', meaning: words.gauge, value: 0, unit: 'Pa' });
+    else findAir(sheet, air);
     findRatio(sheet, sensor, sheet.value('p'));
     sheet.give({ symbol: 'U_s', meaning: words.given.U_s, value: supply, unit: 'V' });
     sheet.find({
@@ -43,7 +48,8 @@ export function explainOpenPort(sensor: PressureSensor, altitude: Metres, supply
       formula: product('U_s', 'r'),
       rule: rules.ratiometric,
     });
-    return sensor.reference === 'gauge' ? {} : { conclusion: words.weather };
+    const isByHeight = sensor.reference === 'absolute' && air.kind === 'altitude';
+    return isByHeight ? { conclusion: words.weather } : {};
   });
 }
 
@@ -54,9 +60,13 @@ function giveAll(sheet: Sheet, given: readonly Given[]): void {
     sheet.give({ symbol, meaning: words.given[symbol], value, unit });
 }
 
-function findAir(sheet: Sheet, altitude: Metres): void {
+function findAir(sheet: Sheet, air: PressureSource): void {
+  if (air.kind === 'barometer') {
+    giveAll(sheet, [['p', air.pressure, 'Pa']]);
+    return;
+  }
   giveAll(sheet, [
-    ['H', altitude, 'm'],
+    ['H', air.altitude, 'm'],
     ['p_0', 101_325, 'Pa'],
     ['T_0', 288.15, 'K'],
     ['λ', 0.0065, 'K/m'],
@@ -64,16 +74,18 @@ function findAir(sheet: Sheet, altitude: Metres): void {
   // Gravity over the gas constant of air times the lapse: 9.80665/(287.05287 · 0.0065).
   const exponent = 9.80665 / (287.05287 * 0.0065);
   sheet.give({ symbol: 'n', meaning: words.given.n, value: exponent, unit: '1' }, 'found');
+  if (air.kind === 'altimeter-setting') giveAll(sheet, [['QNH', air.setting, 'Pa']]);
+  const atSea = air.kind === 'altitude' ? 1 : power(quotient('QNH', 'p_0'), quotient(1, 'n'));
   sheet.find({
     symbol: 'f',
     meaning: words.fallen,
     unit: '1',
-    formula: difference(1, quotient(product('λ', 'H'), 'T_0')),
+    formula: difference(atSea, quotient(product('λ', 'H'), 'T_0')),
     rule: rules.standardAtmosphere,
   });
   sheet.find({
     symbol: 'p',
-    meaning: words.pressure,
+    meaning: air.kind === 'altitude' ? words.pressure : words.station,
     unit: 'Pa',
     formula: product('p_0', power('f', 'n')),
     rule: rules.standardAtmosphere,

@@ -23,7 +23,7 @@ import {
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
-import { toleranceOf, tolerantParts } from './tolerances.js';
+import { checkOwnPullUp, toleranceOf, tolerantParts } from './tolerances.js';
 
 /**
  * How uncertain the expected reading is for the parts' tolerances: how the reading answers to each part, what each adds, and all of it together.
@@ -45,6 +45,7 @@ export function explainUncertainty(
 ): Working {
   outputUncertainty(circuit, tolerances, travel);
   checkLegs(circuit, 'circuit');
+  checkOwnPullUp(circuit);
   const { closedPosition = 0, openPosition = 0 } = tolerances;
   const tolerant = tolerantParts(circuit, tolerances);
   const shares = [

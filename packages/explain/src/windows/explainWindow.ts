@@ -8,7 +8,7 @@ import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { usualDigits, writeQuantity } from '../writeQuantity.js';
 import { outputAt } from './outputAt.js';
-import { type TolerantPart, toleranceOf, tolerantParts } from './tolerances.js';
+import { checkOwnPullUp, type TolerantPart, toleranceOf, tolerantParts } from './tolerances.js';
 
 /** A combination of ends of tolerances: for each part with one, and for the wiper's place, −1 or 1. */
 interface Corner {
@@ -39,6 +39,7 @@ export function explainWindow(
 ): Working {
   const window = expectedWindows(circuit, tolerances)[stop];
   checkLegs(circuit, 'circuit');
+  checkOwnPullUp(circuit);
   const travel = stop === 'closed' ? 0 : 1;
   const reach = tolerances[positionOf(stop)] ?? 0;
   const tolerant = tolerantParts(circuit, tolerances);

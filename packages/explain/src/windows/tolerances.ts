@@ -1,5 +1,6 @@
 import type { Circuit, Tolerances } from '@truesweep/core';
 import type { circuitWorkingWords } from '@truesweep/wording/working';
+import { refuseWorking } from '../refuseWorking.js';
 
 /** A part with a tolerance: its name there, its symbol in a working, and its nominal value in a circuit. */
 export interface TolerantPart {
@@ -71,6 +72,12 @@ const parts: readonly TolerantPart[] = [
     }),
   },
 ];
+
+/** Refuses a pull-up at the source's plus: the source's tolerance is in its voltage too. */
+export function checkOwnPullUp({ load }: Circuit): void {
+  if (load.pullUp && 'from' in load.pullUp)
+    refuseWorking('circuit.load.pullUp.from', 'is given beside tolerances');
+}
 
 /** The parts of a circuit that are there and have a tolerance above 0. */
 export function tolerantParts(

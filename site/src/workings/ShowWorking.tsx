@@ -1,0 +1,55 @@
+import { workingWords } from '@truesweep/wording';
+import { useEffect, useState } from 'preact/hooks';
+import type { Written } from './written.js';
+
+/** Code that writes workings of some values: fetched when they are opened. */
+export interface WorkingsOf<Given> {
+  readonly workings: (values: Given) => readonly Written[];
+}
+
+/** The working of what a page says, folded away: nothing of it is fetched or worked out before it is opened. */
+export function ShowWorking<Given>(props: {
+  readonly of: () => Promise<WorkingsOf<Given>>;
+  /** What it is worked out from; nothing while that can't be read. */
+  readonly values: Given | undefined;
+  readonly label?: string;
+}) {
+  const { of, values, label = workingWords.show } = props;
+  const [isOpen, setOpen] = useState(false);
+  const [written, setWritten] = useState<readonly Written[]>();
+  useEffect(() => {
+    if (!isOpen || values === undefined) return;
+    let isWanted = true;
+    void of()
+      .then(({ workings }) => workings(values))
+      .catch(({ message }: Error): readonly Written[] => [{ title: message, html: '' }])
+      .then((all) => {
+        if (isWanted) setWritten(all);
+      });
+    return () => {
+      isWanted = false;
+    };
+  }, [isOpen, of, values]);
+  return (
+    <details
+      class="workings"
+      data-pagefind-ignore
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>{label}</summary>
+      {isOpen && values === undefined && <p>{workingWords.mend}</p>}
+      {isOpen && values !== undefined && !written && (
+        <p aria-live="polite">{workingWords.fetching}</p>
+      )}
+      {values !== undefined && written?.length === 0 && <p>{workingWords.none}</p>}
+      {values !== undefined &&
+        written?.map(({ title, html }, i) => (
+          <details key={title} class="working" open={i === 0}>
+            <summary>{title}</summary>
+            {/* Written by the package of workings, which escapes every text. */}
+            <div dangerouslySetInnerHTML={{ __html: html }} />
+          </details>
+        ))}
+    </details>
+  );
+}
