@@ -18,21 +18,27 @@ const placesOf = (page: Page) =>
     }),
   );
 
-test.each(['bench-to-vehicle', 'expected-readings', 'make-dirt-visible', 'plan-the-hook-up'])(
-  'while %s is still arriving, its form stands where it will stay',
-  async (name) => {
-    const path = `calculators/${name}/`;
-    const html = await (await fetch(inject('site') + path)).text();
-    const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
-    await page.route('**/*.js', (route) => route.abort());
-    const arrived = async (body: string) => {
-      await page.route(`**/${path}`, (route) => route.fulfill({ body, contentType: 'text/html' }));
-      await page.goto(inject('site') + path);
-      return placesOf(page);
-    };
-    const whole = await arrived(html);
-    expect(whole.length).toBeGreaterThan(5);
-    expect(await arrived(html.slice(0, html.lastIndexOf('</form>')))).toEqual(whole);
-    await page.close();
-  },
-);
+/** With drawings beside the form, and without. */
+const forms = [
+  'bench-to-vehicle',
+  'expected-readings',
+  'make-dirt-visible',
+  'plan-the-hook-up',
+  'two-states',
+];
+
+test.each(forms)('while %s is still arriving, its form stands where it will stay', async (name) => {
+  const path = `calculators/${name}/`;
+  const html = await (await fetch(inject('site') + path)).text();
+  const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
+  await page.route('**/*.js', (route) => route.abort());
+  const arrived = async (body: string) => {
+    await page.route(`**/${path}`, (route) => route.fulfill({ body, contentType: 'text/html' }));
+    await page.goto(inject('site') + path);
+    return placesOf(page);
+  };
+  const whole = await arrived(html);
+  expect(whole.length).toBeGreaterThan(5);
+  expect(await arrived(html.slice(0, html.lastIndexOf('</form>')))).toEqual(whole);
+  await page.close();
+});

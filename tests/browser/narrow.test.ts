@@ -31,8 +31,11 @@ async function unfoldAll(page: Page): Promise<void> {
   });
 }
 
+/** What a thumb hits, px. */
+const target = 44;
+
 test.each(paths)(
-  '“%s” cuts nothing and scrolls nothing sideways at 360 px, with all unfolded',
+  '“%s” cuts nothing and scrolls nothing sideways at 360 px, and has nothing to press less than 44 px high at 390, with all unfolded',
   async (path) => {
     const { page } = await openPage(browser, path, { viewport: { width: 360, height: 740 } });
     await unfoldAll(page);
@@ -51,35 +54,27 @@ test.each(paths)(
         .map((element) => element.outerHTML.slice(0, 90)),
     );
     expect(cut).toEqual([]);
+    await page.setViewportSize({ width: 390, height: 844 });
+    const small = await page
+      .locator(':is(.readings, .start, .gallery) :is(button, a.button, a, input, select, summary)')
+      .evaluateAll((elements, least) => {
+        // A link within a sentence is as high as its line.
+        const isInSentence = (element: Element) =>
+          element.matches('a:not(.button)') &&
+          getComputedStyle(element).display === 'inline' &&
+          element.closest('p, li, dd, td')?.textContent?.trim() !== element.textContent?.trim();
+        return elements
+          .filter((element) => element.checkVisibility() && !isInSentence(element))
+          .map((element) => {
+            // A tick is pressed by its words too.
+            const words = element instanceof HTMLInputElement ? element.closest('label') : null;
+            const { height } = (words ?? element).getBoundingClientRect();
+            return { height, html: element.outerHTML.slice(0, 90) };
+          })
+          .filter(({ height }) => height > 0 && height < least - 0.01)
+          .map(({ height, html }) => `${height.toFixed(1)} px: ${html}`);
+      }, target);
+    expect(small).toEqual([]);
     await page.context().close();
   },
 );
-
-/** What a thumb hits, px. */
-const target = 44;
-
-test.each(paths)('“%s” has nothing to press that is less than 44 px high', async (path) => {
-  const { page } = await openPage(browser, path, { viewport: { width: 390, height: 844 } });
-  await unfoldAll(page);
-  const small = await page
-    .locator(':is(.readings, .start, .gallery) :is(button, a.button, a, input, select, summary)')
-    .evaluateAll((elements, least) => {
-      // A link within a sentence is as high as its line.
-      const isInSentence = (element: Element) =>
-        element.matches('a:not(.button)') &&
-        getComputedStyle(element).display === 'inline' &&
-        element.closest('p, li, dd, td')?.textContent?.trim() !== element.textContent?.trim();
-      return elements
-        .filter((element) => element.checkVisibility() && !isInSentence(element))
-        .map((element) => {
-          // A tick is pressed by its words too.
-          const words = element instanceof HTMLInputElement ? element.closest('label') : null;
-          const { height } = (words ?? element).getBoundingClientRect();
-          return { height, html: element.outerHTML.slice(0, 90) };
-        })
-        .filter(({ height }) => height > 0 && height < least - 0.01)
-        .map(({ height, html }) => `${height.toFixed(1)} px: ${html}`);
-    }, target);
-  expect(small).toEqual([]);
-  await page.context().close();
-});

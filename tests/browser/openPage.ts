@@ -31,8 +31,16 @@ export async function openPage(
   path: string,
   options: BrowserContextOptions = {},
 ): Promise<OpenPage> {
-  const context = await newVisitor(browser, options);
-  const page = await context.newPage();
+  return await openPageOf(await newVisitor(browser, options), path, options);
+}
+
+/** Opens a page of the site for a visitor who may have seen others. */
+export async function openPageOf(
+  visitor: BrowserContext,
+  path: string,
+  { javaScriptEnabled = true }: BrowserContextOptions = {},
+): Promise<OpenPage> {
+  const page = await visitor.newPage();
   const asked: string[] = [];
   const complaints: string[] = [];
   page.on('request', (request) => asked.push(request.url()));
@@ -42,7 +50,7 @@ export async function openPage(
       complaints.push(message.text());
   });
   await page.goto(inject('site') + path);
-  if (options.javaScriptEnabled !== false) await scriptsRun(page);
+  if (javaScriptEnabled) await scriptsRun(page);
   return { page, asked, complaints };
 }
 

@@ -1,14 +1,17 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { openPage, violationsOf } from './openPage.js';
+import { newVisitor, openPage, openPageOf, violationsOf } from './openPage.js';
 
 let browser: Browser;
+/** Who looks at every page, with a service worker that is fetched once: each page with a script of ours asks for it under its own policy. */
+let visitor: BrowserContext;
 
 beforeAll(async () => {
   browser = await chromium.connect(inject('browser'));
+  visitor = await newVisitor(browser, { colorScheme: 'light', serviceWorkers: 'allow' });
 });
 
 afterAll(() => browser.close());
@@ -18,18 +21,11 @@ const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
   .filter((path) => path.endsWith('index.html'));
 
-/** A page of the reference beyond its front and the longest one. */
-const isOneOfMany = (path: string) => /^reference\/(?!$|wording\/$)/.test(path);
-
 test.each(files.map((path) => path.slice(0, -'index.html'.length)).sort())(
   '%s: below the sub-path, from no other host, no error, accessible, never too wide',
   async (path) => {
     const site = inject('site');
-    const { page, asked, complaints } = await openPage(browser, path, {
-      colorScheme: 'light',
-      // The reference's pages are one component's: what its first ones keep, all keep.
-      serviceWorkers: isOneOfMany(path) ? 'block' : 'allow',
-    });
+    const { page, asked, complaints } = await openPageOf(visitor, path);
     expect(await violationsOf(page)).toEqual([]);
     await page.evaluate(() => {
       document.documentElement.dataset.theme = 'dark';
@@ -43,7 +39,7 @@ test.each(files.map((path) => path.slice(0, -'index.html'.length)).sort())(
     expect(asked.filter((url) => !url.startsWith(site) && !url.startsWith('data:'))).toEqual([]);
     // A file that is missing and a breach of the page's own policy are errors of the console too.
     expect(complaints).toEqual([]);
-    await page.context().close();
+    await page.close();
   },
 );
 

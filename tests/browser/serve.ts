@@ -13,11 +13,23 @@ const types: Record<string, string> = {
   '.woff2': 'font/woff2',
 };
 
+/** What was packed, by the file's path, with the contents it was packed from: a test may write a newer version of a file. */
+type Packed = Map<string, { readonly body: Buffer; readonly packed: Buffer }>;
+
+function packedOf(known: Packed, file: string, body: Buffer): Buffer {
+  const found = known.get(file);
+  if (found?.body.equals(body)) return found.packed;
+  const packed = gzipSync(body);
+  known.set(file, { body, packed });
+  return packed;
+}
+
 /** Serves a folder of static files below `base` on a free port; a path that ends in `/` is its index.html. */
 export async function serve(
   folder: string,
   base: string,
 ): Promise<{ server: Server; url: string }> {
+  const known: Packed = new Map();
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
     const file = normalize(path.endsWith('/') ? `${path}index.html` : path).replaceAll('\\', '/');
@@ -32,7 +44,7 @@ export async function serve(
       'content-type': type,
       ...(body && packs && { 'content-encoding': 'gzip' }),
     });
-    response.end(body && packs ? gzipSync(body) : (body ?? 'not found'));
+    response.end(body && packs ? packedOf(known, file, body) : (body ?? 'not found'));
   });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   const address = server.address();

@@ -53,6 +53,9 @@ export function Calculator<Given extends Entries>(
   // Its place is kept while the entries give nothing to draw.
   const isDrawn = useRef(false);
   isDrawn.current ||= result?.drawing !== undefined;
+  // Without a result the form stands as it stood.
+  const isAlone = useRef(false);
+  if (result) isAlone.current = !isDrawn.current;
   if (props.asks)
     return (
       <BriefCalculator
@@ -83,10 +86,10 @@ export function Calculator<Given extends Entries>(
       ) : (
         <AsItCame key="minded-came" class="minded" />
       )}
-      <div class="beside">
+      <div class={isAlone.current ? 'beside alone' : 'beside'}>
         <EntryFields form={form} texts={texts} refusals={refusals} onText={setText} />
         {result ? (
-          <div key="own" class={isDrawn.current ? 'drawn kept' : 'drawn'}>
+          <div key="own" class="drawn">
             {result.drawing}
           </div>
         ) : (
