@@ -5,6 +5,7 @@ export {
   type AnswerUnit,
   type AnswerValue,
   type ChoicePart,
+  type DrawnBeside,
   type DrawnSweep,
   type Exercise,
   type ExerciseLevel,

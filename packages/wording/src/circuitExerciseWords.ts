@@ -73,7 +73,7 @@ export const meterExerciseWords = {
   hintNeedle:
     'The range over its current is the meter’s input resistance. Then see what lies before it: the two sides of the wiper, side by side.',
   hintInput:
-    'Find the resistance that the meter sees. If it may take away a part p, the input keeps 1 − p of the reading.',
+    'Find the resistance that the meter sees. It takes the part that may be lost; the input keeps the rest of the reading.',
   titleVolts: 'What the meter takes away',
   titlePart: 'Which part of the reading the meter takes away',
   titleInput: 'The least input resistance',

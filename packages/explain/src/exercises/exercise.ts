@@ -74,14 +74,20 @@ export type ExercisePart = QuantityPart | ChoicePart;
 export interface DrawnSweep {
   /** Time of each sample, s, from 0 up. */
   readonly time: readonly Seconds[];
-  /** What was recorded at each, V. */
+  /** What was recorded at each, V, any. */
   readonly signal: readonly Volts[];
-  /** The hook-up with a sound sensor, which curve and windows are expected from. */
-  readonly circuit: Circuit;
+}
+
+/** What is drawn beside a question. */
+export interface DrawnBeside {
+  /** The recording; only where one is to be read. */
+  readonly sweep?: DrawnSweep;
+  /** The hook-up that it is of, with a sound sensor, for the curve and windows to expect; only where there is a recording. */
+  readonly circuit?: Circuit;
 }
 
 /** An exercise with its answers, as plain data. */
-export interface Exercise {
+export interface Exercise extends DrawnBeside {
   /** What it is about. */
   readonly topic: ExerciseTopic;
   /** How hard it is. */
@@ -96,15 +102,12 @@ export interface Exercise {
   readonly parts: readonly ExercisePart[];
   /** How the answer comes about. */
   readonly working: Working;
-  /** What is drawn beside the question; only where a recording is to be read. */
-  readonly sweep?: DrawnSweep;
 }
 
 /** An exercise before it is known to be clear; a part is none where its wrong answers can't be told from the right one. */
-export interface Draft {
+export interface Draft extends DrawnBeside {
   readonly question: string;
   readonly hint: string;
   readonly parts: readonly (ExercisePart | undefined)[];
   readonly working: () => Working;
-  readonly sweep?: DrawnSweep;
 }

@@ -53,10 +53,7 @@ const mostDraws = 1000;
  */
 export function makeExercise(topic: ExerciseTopic, level: ExerciseLevel, seed: number): Exercise {
   checkFields({ topic, level, seed }, 'exercise', rules);
-  // Of one seed every topic and level begins elsewhere, so that a learner who goes up a level meets other numbers.
-  const stream =
-    exerciseTopics.indexOf(topic) * exerciseLevels.length + exerciseLevels.indexOf(level);
-  const draw = drawsFrom(seed ^ Math.imul(stream + 1, 0x01000193));
+  const draw = drawsOf(topic, level, seed);
   for (let drawn = 0; drawn < mostDraws; drawn++) {
     const draft = drafts[topic](draw, level);
     if (!draft?.parts.every(isClear)) continue;
@@ -64,6 +61,13 @@ export function makeExercise(topic: ExerciseTopic, level: ExerciseLevel, seed: n
     return { topic, level, seed, ...said, parts: parts.filter(isClear), working: working() };
   }
   throw new Error(`No clear exercise was found on ${topic}, ${level}, by the seed ${seed}.`);
+}
+
+/** Of one seed every topic and level begins elsewhere, so that a learner who goes up a level meets other numbers. */
+export function drawsOf(topic: ExerciseTopic, level: ExerciseLevel, seed: number): Draws {
+  const place =
+    exerciseTopics.indexOf(topic) * exerciseLevels.length + exerciseLevels.indexOf(level);
+  return drawsFrom(seed ^ Math.imul(place + 1, 0x01000193));
 }
 
 const isClear = (part: ExercisePart | undefined): part is ExercisePart => part !== undefined;

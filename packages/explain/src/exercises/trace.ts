@@ -2,6 +2,7 @@ import {
   type Circuit,
   positionAt,
   type SimulatedEvent,
+  type SimulatedFault,
   type SimulatedMovement,
   type SimulatedSweep,
   simulateSweep,
@@ -39,17 +40,34 @@ const interval = 0.002;
 const readOff: Travel = 0.03;
 /** A departure that nobody overlooks, a fraction of the span. */
 const plainDepth = 0.05;
+/** So often a fault must show. */
+const leastTimes = 3;
+/** A spike that ends above this, V, is none toward 0 V. */
+const leastAbove: Volts = 0.3;
+/** Departures of no one place lie so far from one another, and so far apart in all. */
+const leastApart: Travel = 0.06;
+const leastSpread: Travel = 0.3;
 
-/** A drawn sweep: what is wrong, where it lies, and on how many passes it shows. */
-export function trace(draw: Draws, level: ExerciseLevel): Draft | undefined {
+/** A recording with what is known of it. */
+export interface DrawnRecording {
+  readonly circuit: Circuit;
+  readonly fault: SimulatedFault;
+  /** Where the fault lies, 0 closed to 1 open; none of one that lies in time. */
+  readonly travel?: Travel;
+  readonly passes: readonly Passage[];
+  readonly simulated: SimulatedSweep;
+}
+
+/** A recording of a fault, plain or not. */
+export function drawnRecording(draw: Draws, level: ExerciseLevel): DrawnRecording {
   const manner = manners[level];
   const circuit = drawnCircuit(draw);
   const { movements, passes } = drawnMovement(draw, manner, level === 'hard');
-  const { fault, travel } = drawnFault(draw, level, passes);
+  const drawn = drawnFault(draw, level, passes);
   const simulated = simulateSweep({
     circuit,
     movements,
-    faults: [fault],
+    faults: [drawn.fault],
     recorder: {
       interval,
       noise: manner.noise,
@@ -58,11 +76,21 @@ export function trace(draw: Draws, level: ExerciseLevel): Draft | undefined {
     },
     seed: Math.floor(draw.uniform() * 2 ** 32),
   });
+  return { circuit, passes, simulated, ...drawn };
+}
+
+/** A drawn sweep: what is wrong, where it lies, and on how many passes it shows. */
+export function trace(draw: Draws, level: ExerciseLevel): Draft | undefined {
+  const { circuit, fault, travel, passes, simulated } = drawnRecording(draw, level);
   const { events } = simulated;
   const least = plainDepth * (readingAt(circuit, 1) - readingAt(circuit, 0));
-  if (events.length < 2 || events.some(({ depth }) => depth < least)) return undefined;
+  if (events.some(({ depth }) => depth < least)) return undefined;
   const shown = passesWith(events, passes);
-  if (travel === undefined ? spreadOf(events) < 0.3 : shown < 3) return undefined;
+  // Fewer could be chance: of two at one travel and of two far apart nobody can say where they come from.
+  if ((travel === undefined ? events.length : shown) < leastTimes) return undefined;
+  if (travel === undefined && !areScattered(events)) return undefined;
+  if (fault.kind === 'interference' && events.some((one) => looksLifted(one, circuit)))
+    return undefined;
   return {
     question: words.question({
       source: given(circuit.source.volts, 'V'),
@@ -82,7 +110,8 @@ export function trace(draw: Draws, level: ExerciseLevel): Draft | undefined {
       travel === undefined
         ? spreadWorking(circuit, events, fault.kind)
         : travelWorking(circuit, travel, fault.kind),
-    sweep: drawnSweep(simulated, circuit),
+    sweep: drawnSweep(simulated),
+    circuit,
   };
 }
 
@@ -136,10 +165,17 @@ const isWithin = ({ start, end }: Passage, time: number): boolean => time >= sta
 const readingAt = (circuit: Circuit, travel: Travel): Volts =>
   readingOf(circuit, positionAt(circuit.sensor, travel));
 
-const spreadOf = (events: readonly SimulatedEvent[]): Travel => {
-  const [low, high] = extremes(events);
-  return high - low;
-};
+/** Whether nobody could take the places of departures for one place. */
+function areScattered(events: readonly SimulatedEvent[]): boolean {
+  const travels = events.map(({ travel }) => travel).sort((a, b) => a - b);
+  const areApart = travels.every((at, i) => i === 0 || at - travels[i - 1]! >= leastApart);
+  return areApart && travels.at(-1)! - travels[0]! >= leastSpread;
+}
+
+/** Whether a spike down ends so near 0 V that it could be a lifted wiper. */
+function looksLifted({ travel, depth }: SimulatedEvent, circuit: Circuit): boolean {
+  return readingAt(circuit, travel) - depth < leastAbove;
+}
 
 function extremes(events: readonly SimulatedEvent[]): readonly [Travel, Travel] {
   const travels = events.map(({ travel }) => travel);
@@ -250,8 +286,8 @@ function travelsOn({ give, find }: Sheet, circuit: Circuit) {
 }
 
 /** Plain lists, without the figures that binary steps leave behind. */
-function drawnSweep({ sweep }: SimulatedSweep, circuit: Circuit): DrawnSweep {
+function drawnSweep({ sweep }: SimulatedSweep): DrawnSweep {
   const plain = (values: ArrayLike<number>): readonly number[] =>
     Array.from(values, (value) => Number(value.toFixed(3)));
-  return { time: plain(sweep.time), signal: plain(sweep.signal), circuit };
+  return { time: plain(sweep.time), signal: plain(sweep.signal) };
 }

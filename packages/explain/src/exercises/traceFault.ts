@@ -55,8 +55,11 @@ export function drawnFault(
           at: moments(draw, passes).map((at, i) => ({ ...at, volts: spike(draw, i) })),
         },
       };
-    case 'shifted-track':
-      return { fault: { kind, travel, shift: draw.one([-0.1, -0.08, 0.08]) }, travel };
+    case 'shifted-track': {
+      // Nearer to the closed stop two jumps look like one dip of the hand.
+      const away = Math.max(travel, 0.3);
+      return { fault: { kind, travel: away, shift: draw.one([-0.1, -0.08, 0.08]) }, travel: away };
+    }
     case 'dead-spot':
       return { fault: { kind, from, to }, travel };
     case 'rough-track':
@@ -72,8 +75,8 @@ const spike = (draw: Draws, i: number): number =>
 function moments(draw: Draws, passes: readonly Passage[]) {
   const seconds = draw.one([0.02, 0.03]);
   const inPasses = passes
-    .filter(() => draw.uniform() < 0.7)
-    .map(({ start, end }) => start + (end - start) * draw.stepped(0.35, 0.65, 0.05));
+    .filter(() => draw.uniform() < 0.6)
+    .map(({ start, end }) => start + (end - start) * draw.stepped(0.3, 0.7, 0.02));
   const atRest = passes[0]!.end + 0.1;
   return [atRest, ...inPasses].sort((a, b) => a - b).map((time) => ({ time, seconds }));
 }
