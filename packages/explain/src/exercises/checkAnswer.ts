@@ -1,6 +1,7 @@
 import { checkText, InputError, isInputError } from '@truesweep/core';
 import { answerWords as words } from '@truesweep/wording/working';
 import { writeQuantity } from '../writeQuantity.js';
+import { partsOf } from './checkExercise.js';
 import type { AnswerValue, ChoicePart, Exercise, ExercisePart, QuantityPart } from './exercise.js';
 import { readAnswer } from './readAnswer.js';
 
@@ -48,11 +49,7 @@ export function checkAnswer(exercise: Exercise, answer: string, part?: string): 
 }
 
 function partOf(exercise: Exercise, id: string | undefined): ExercisePart {
-  const parts: readonly ExercisePart[] | undefined = exercise?.parts;
-  if (!Array.isArray(parts) || parts.length === 0) {
-    const wrong = 'exercise.parts is missing; it must be what makeExercise returned.';
-    throw new InputError('missing', 'exercise.parts', wrong);
-  }
+  const parts = partsOf(exercise);
   const found = id === undefined ? parts[0] : parts.find((part) => part.id === id);
   if (found) return found;
   const known = parts.map((part) => part.id).join(', ');
