@@ -26,8 +26,8 @@ import {
 import { describe, expect, test } from 'vitest';
 import { soak } from '../counts.js';
 
-/** A soak draws 40,000 exercises on each topic and simulates 10,000 sweeps. */
-const seedsOf = (topic: ExerciseTopic): number => (topic === 'trace' ? 500 : 2000) * soak;
+/** A soak draws 30,000 exercises on each topic and simulates 10,000 sweeps. */
+const seedsOf = (topic: ExerciseTopic): number => (topic === 'trace' ? 500 : 1500) * soak;
 
 /** Exercises on a topic, levels in turns. */
 function* exercisesOn(topic: ExerciseTopic, count: number): Generator<Exercise> {
@@ -226,7 +226,7 @@ const byCore: Readonly<Record<string, (exercise: Exercise) => number>> = {
 };
 
 test.each(Object.keys(byCore) as ExerciseTopic[])('answers on %s are core’s', (topic) => {
-  for (const exercise of exercisesOn(topic, 1000 * soak)) {
+  for (const exercise of exercisesOn(topic, 300 * soak)) {
     const value = byCore[topic]!(exercise);
     const asked = askedOf(
       exercise,
@@ -259,7 +259,7 @@ function ratedOf(exercise: Exercise) {
 }
 
 test('the smallest limiters are those that core chooses', () => {
-  for (const exercise of exercisesOn('limiter', 15 * soak)) {
+  for (const exercise of exercisesOn('limiter', 12 * soak)) {
     const { circuit, ratings } = ratedOf(exercise);
     const value = askedOf(exercise);
     const choice = chooseLimiter(circuit, ratings);
@@ -274,7 +274,7 @@ test('the smallest limiters are those that core chooses', () => {
 });
 
 test('with the smallest limiter the worst wrong connection just keeps the ratings', () => {
-  for (const exercise of exercisesOn('limiter', 60 * soak)) {
+  for (const exercise of exercisesOn('limiter', 30 * soak)) {
     const { circuit, ratings } = ratedOf(exercise);
     const rows = wrongConnections({ ...circuit, limiter: askedOf(exercise) }, ratings).filter(
       ({ mistake }) => !(mistake.kind === 'shorted-signal' && mistake.to === 'source'),

@@ -2,7 +2,12 @@ import type { Circuit, Seconds, Volts } from '@truesweep/core';
 import type { WorkingUnit } from '../quantity.js';
 import type { Working } from '../working.js';
 
-/** What an exercise is about. */
+/**
+ * What an exercise is about.
+ *
+ * @example
+ * exerciseTopics.includes('loading') // => true
+ */
 export const exerciseTopics = [
   'loading',
   'limiter',
@@ -13,7 +18,12 @@ export const exerciseTopics = [
   'thermistor',
 ] as const;
 
-/** How hard an exercise is. */
+/**
+ * How hard an exercise is, easiest first.
+ *
+ * @example
+ * exerciseLevels // => ['easy', 'medium', 'hard']
+ */
 export const exerciseLevels = ['easy', 'medium', 'hard'] as const;
 
 /** One of {@link exerciseTopics}. */

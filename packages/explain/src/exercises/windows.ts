@@ -27,7 +27,8 @@ type Ways = Readonly<Record<'source' | 'limiter' | 'track' | 'load' | 'place', n
 export function windows(draw: Draws, level: ExerciseLevel): Draft | undefined {
   const asked = drawn(draw, level);
   const { circuit, tolerances, stop, end } = asked;
-  const value = expectedWindows(circuit, tolerances)[stop][end];
+  const window = expectedWindows(circuit, tolerances)[stop];
+  const value = window[end];
   const ways = waysTo(asked, value);
   if (!ways) return undefined;
   const at = (changed: Partial<Ways>, of: Circuit = circuit) =>
@@ -63,7 +64,7 @@ export function windows(draw: Draws, level: ExerciseLevel): Draft | undefined {
           [at({ limiter: -ways.limiter }), words.mistakes.wrongWay],
           [at({ track: 0, limiter: 0, load: 0 }), words.mistakes.forgotResistances],
           [at({ ...nominal, place: ways.place }) * allAdded, words.mistakes.addedUp],
-          [value + 2 * (at(nominal) - value), words.mistakes.otherEnd],
+          [window[end === 'low' ? 'high' : 'low'], words.mistakes.otherEnd],
         ],
       ),
     ],
