@@ -1,5 +1,6 @@
 import { say } from './say.js';
 import { visibleText } from './visibleText.js';
+import { whole } from './whole.js';
 
 const quoted = (text: string): string => {
   const shown = visibleText(text);
@@ -17,7 +18,12 @@ export const answerWords = {
   noCount: (answer: string): string =>
     say`${quoted(answer)} is no plain number; a count is asked for, such as 3.`,
   noOption: (answer: string, options: readonly string[]): string =>
-    say`${quoted(answer)} is none of the answers; choose one of: ${options.join('; ')}.`,
+    whole(
+      options,
+      'options',
+      () =>
+        say`${quoted(answer)} is none of the answers; choose one of: ${options.map((one) => say`${one}`).join('; ')}.`,
+    ),
   /** How a value in each unit that must be given is written. */
   examples: { V: '2.5 V or 250 mV', Ω: '470 Ω or 4.7 kΩ' },
 } as const;

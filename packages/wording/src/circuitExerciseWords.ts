@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** A hook-up as it stands in a question; a limiter only where there is one. */
 interface GivenBench {
@@ -6,6 +7,12 @@ interface GivenBench {
   readonly limiter?: string;
   readonly track: string;
   readonly position: string;
+}
+
+/** The same with what loads its signal; a pull-up only where there is one. */
+interface GivenLoad extends GivenBench {
+  readonly load: string;
+  readonly pullUp?: { readonly ohms: string; readonly volts: string };
 }
 
 function hookedUp({ source, limiter, track, position }: GivenBench): string {
@@ -23,20 +30,15 @@ const wholeTrack =
 
 /** Exercises on the reading with a load. */
 export const loadingExerciseWords = {
-  question: ({
-    load,
-    pullUp,
-    ...hookUp
-  }: GivenBench & {
-    readonly load: string;
-    readonly pullUp?: { readonly ohms: string; readonly volts: string };
-  }): string => {
-    const up =
-      pullUp === undefined
-        ? ''
-        : say` A pull-up of ${pullUp.ohms} leads from the signal to ${pullUp.volts}.`;
-    return say`${hookedUp(hookUp)} A load of ${load} lies from the signal to common.${up}`;
-  },
+  question: (facts: GivenLoad): string =>
+    whole(facts, 'facts', () => {
+      const { load, pullUp } = facts;
+      const up =
+        pullUp === undefined
+          ? ''
+          : say` A pull-up of ${pullUp.ohms} leads from the signal to ${pullUp.volts}.`;
+      return say`${hookedUp(facts)} A load of ${load} lies from the signal to common.${up}`;
+    }),
   asks: 'What does the signal read, in volts?',
   hint: 'Put the load side by side with the part of the track below the wiper first. Then it is a plain voltage divider.',
   hintWithPullUp:
@@ -59,7 +61,8 @@ export const loadingExerciseWords = {
 
 /** Exercises on what a meter's input takes away. */
 export const meterExerciseWords = {
-  question: (hookUp: GivenBench, meter: string): string => say`${hookedUp(hookUp)} ${meter}`,
+  question: (facts: GivenBench, meter: string): string =>
+    whole(facts, 'facts', () => say`${hookedUp(facts)} ${meter}`),
   input: (ohms: string): string =>
     say`A needle meter with an input of ${ohms} is put from the signal to common.`,
   needle: (range: string, current: string): string =>
@@ -108,32 +111,31 @@ export const meterExerciseWords = {
   },
 } as const;
 
+/** What a hook-up's parts bear, for good and for a moment; each only where it is told. */
+interface GivenRatings {
+  readonly source: string;
+  readonly inside?: string;
+  readonly track: string;
+  readonly wiper?: readonly [continuous: string, short: string];
+  readonly rated?: readonly [continuous: string, short: string];
+}
+
 /** Exercises on the smallest limiting resistor. */
 export const limiterExerciseWords = {
-  question: ({
-    source,
-    inside,
-    track,
-    wiper,
-    rated,
-  }: {
-    readonly source: string;
-    readonly inside?: string;
-    readonly track: string;
-    readonly wiper?: readonly [continuous: string, short: string];
-    readonly rated?: readonly [continuous: string, short: string];
-  }): string => {
-    const behind = inside === undefined ? '' : say` with ${inside} inside`;
-    const ofWiper =
-      wiper === undefined
-        ? ''
-        : say` Its wiper bears ${wiper[0]} for good and ${wiper[1]} for a moment.`;
-    const ofTrack =
-      rated === undefined
-        ? ''
-        : say` Its track bears ${rated[0]} for good and ${rated[1]} for a moment, each as though the whole track carried the current.`;
-    return say`An unmarked throttle sensor is to be fed from a bench source of ${source}${behind}. Its track has ${track}.${ofWiper}${ofTrack} If the ground lead sits on the wiper by mistake and the wiper stands at the fed end, only the limiting resistor is left to hold the current down. A mistake lasts a moment only.`;
-  },
+  question: (facts: GivenRatings): string =>
+    whole(facts, 'facts', () => {
+      const { source, inside, track, wiper, rated } = facts;
+      const behind = inside === undefined ? '' : say` with ${inside} inside`;
+      const ofWiper =
+        wiper === undefined
+          ? ''
+          : say` Its wiper bears ${wiper[0]} for good and ${wiper[1]} for a moment.`;
+      const ofTrack =
+        rated === undefined
+          ? ''
+          : say` Its track bears ${rated[0]} for good and ${rated[1]} for a moment, each as though the whole track carried the current.`;
+      return say`An unmarked throttle sensor is to be fed from a bench source of ${source}${behind}. Its track has ${track}.${ofWiper}${ofTrack} If the ground lead sits on the wiper by mistake and the wiper stands at the fed end, only the limiting resistor is left to hold the current down. A mistake lasts a moment only.`;
+    }),
   asks: 'How many ohms must the limiting resistor have at least?',
   asksPreferred: 'Which value of the E24 series do you take?',
   hint: 'Begin with the current that may flow for a moment in the worst place of the wiper. Ohm’s law gives the resistance.',
@@ -167,33 +169,30 @@ export const limiterExerciseWords = {
   },
 } as const;
 
+/** A hook-up with its tolerances; limiter and load only where there are any. */
+interface GivenWindow {
+  readonly source: string;
+  readonly limiter?: string;
+  readonly track: string;
+  readonly load?: string;
+  readonly stop: string;
+  readonly place: string;
+  readonly reach: string;
+}
+
 /** Exercises on the windows for the closed and the open reading. */
 export const windowExerciseWords = {
-  question: ({
-    source,
-    limiter,
-    track,
-    load,
-    stop,
-    place,
-    reach,
-  }: {
-    readonly source: string;
-    readonly limiter?: string;
-    readonly track: string;
-    readonly load?: string;
-    readonly stop: string;
-    readonly place: string;
-    readonly reach: string;
-  }): string => {
-    const fed =
-      limiter === undefined
-        ? say`The control unit of a tiller outboard feeds its throttle sensor with ${source}.`
-        : say`A throttle sensor from a tiller outboard is fed from ${source} through a limiting resistor of ${limiter}.`;
-    const loaded =
-      load === undefined ? '' : say` A bench load of ${load} lies from the signal to common.`;
-    return say`${fed} Its track has ${track}.${loaded} At the ${stop} stop the wiper of a sound sensor stands at ${place} of the track, give or take ${reach} of the track.`;
-  },
+  question: (facts: GivenWindow): string =>
+    whole(facts, 'facts', () => {
+      const { source, limiter, track, load, stop, place, reach } = facts;
+      const fed =
+        limiter === undefined
+          ? say`The control unit of a tiller outboard feeds its throttle sensor with ${source}.`
+          : say`A throttle sensor from a tiller outboard is fed from ${source} through a limiting resistor of ${limiter}.`;
+      const loaded =
+        load === undefined ? '' : say` A bench load of ${load} lies from the signal to common.`;
+      return say`${fed} Its track has ${track}.${loaded} At the ${stop} stop the wiper of a sound sensor stands at ${place} of the track, give or take ${reach} of the track.`;
+    }),
   around: (value: string, tolerance: string): string => say`${value} ± ${tolerance}`,
   stops: { closed: 'closed', open: 'open' },
   ends: { low: 'lowest', high: 'highest' },

@@ -1,33 +1,28 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** Exercises on whether a recorder shows a dropout. */
 export const visibilityExerciseWords = {
   sampled: (interval: string, length: string): string =>
     say`A logger takes a reading every ${interval}, each in no time. While a throttle sensor is turned, its wiper lifts once, for ${length}.`,
-  averaged: ({
-    interval,
-    aperture,
-    share,
-    length,
-  }: {
-    readonly interval: string;
-    readonly aperture: string;
-    readonly share: string;
-    readonly length: string;
-  }): string =>
-    say`A meter takes a reading every ${interval} and averages over ${aperture} for it. A dropout must fill ${share} of that time to be seen. While a throttle sensor is turned, its wiper lifts once on each pass, for ${length}.`,
-  limits: ({
-    source,
-    noise,
-    resolution,
-    span,
-    deviations,
-    steps,
-    part,
-  }: Readonly<
-    Record<'source' | 'noise' | 'resolution' | 'span' | 'deviations' | 'steps' | 'part', string>
-  >): string =>
-    say`A throttle sensor is fed from ${source}; its readings at the two stops lie ${span} apart. The recorder’s noise has a standard deviation of ${noise}, and its readings come in steps of ${resolution}. A departure counts as visible if it reaches ${deviations} standard deviations, ${steps} steps and ${part} of the span.`,
+  averaged: (
+    facts: Readonly<Record<'interval' | 'aperture' | 'share' | 'length', string>>,
+  ): string =>
+    whole(
+      facts,
+      'facts',
+      () =>
+        say`A meter takes a reading every ${facts.interval} and averages over ${facts.aperture} for it. A dropout must fill ${facts.share} of that time to be seen. While a throttle sensor is turned, its wiper lifts once on each pass, for ${facts.length}.`,
+    ),
+  limits: (
+    facts: Readonly<
+      Record<'source' | 'noise' | 'resolution' | 'span' | 'deviations' | 'steps' | 'part', string>
+    >,
+  ): string =>
+    whole(facts, 'facts', () => {
+      const { source, noise, resolution, span, deviations, steps, part } = facts;
+      return say`A throttle sensor is fed from ${source}; its readings at the two stops lie ${span} apart. The recorder’s noise has a standard deviation of ${noise}, and its readings come in steps of ${resolution}. A departure counts as visible if it reaches ${deviations} standard deviations, ${steps} steps and ${part} of the span.`;
+    }),
   asksChance: 'How probable is it that a reading shows it? Answer in percent or as a fraction.',
   asksOne: 'How probable is it that one pass shows it? Answer in percent or as a fraction.',
   asksAll: (passes: number): string =>
@@ -102,22 +97,21 @@ export const visibilityExerciseWords = {
   },
 } as const;
 
+/** The hook-up of a drawn sweep, and whether the throttle was let go at its end. */
+interface GivenSweep extends Readonly<Record<'source' | 'limiter' | 'track' | 'load', string>> {
+  readonly snaps: boolean;
+}
+
 /** Exercises on a drawn sweep. */
 export const traceExerciseWords = {
-  question: ({
-    source,
-    limiter,
-    track,
-    load,
-    snaps,
-  }: Readonly<Record<'source' | 'limiter' | 'track' | 'load', string>> & {
-    readonly snaps: boolean;
-  }): string => {
-    const last = snaps
-      ? ' At the end it was opened a little and let go; the rebounds on the stop are normal.'
-      : '';
-    return say`The drawing shows a throttle sensor from an outboard, fed from ${source} through ${limiter}, track ${track}, with ${load} from the signal to common. The throttle was opened and closed by hand several times, with a rest at each stop.${last}`;
-  },
+  question: (facts: GivenSweep): string =>
+    whole(facts, 'facts', () => {
+      const { source, limiter, track, load, snaps } = facts;
+      const last = snaps
+        ? ' At the end it was opened a little and let go; the rebounds on the stop are normal.'
+        : '';
+      return say`The drawing shows a throttle sensor from an outboard, fed from ${source} through ${limiter}, track ${track}, with ${load} from the signal to common. The throttle was opened and closed by hand several times, with a rest at each stop.${last}`;
+    }),
   hint: 'Look whether the departures lie at one height of the trace on every pass, whether any lies in a rest, and which way the signal leaves its path.',
   asksFault: 'What is wrong?',
   asksTravel: 'At which travel does it lie, in percent from closed to open?',
@@ -157,7 +151,10 @@ export const traceExerciseWords = {
     'rough-track':
       'The signal scatters over the same travel each time, and only there: that is a rough stretch of track.',
   },
-  notThat: (looks: string, seen: string): string => say`${looks}. Look again: ${lowerFirst(seen)}`,
+  notThat: (looks: string, seen: string): string => {
+    const again = say`${seen}`;
+    return say`${looks}. Look again: ${again.slice(0, 1).toLowerCase()}${again.slice(1)}`;
+  },
   finds: {
     V_c: 'reading at the closed stop',
     V_o: 'reading at the open stop',
@@ -181,5 +178,3 @@ export const traceExerciseWords = {
     countedPasses: 'That is the number of passes. Count the departures.',
   },
 } as const;
-
-const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);

@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** What feeds the sensor, as it stands in a question. */
 interface GivenDivider {
@@ -6,8 +7,13 @@ interface GivenDivider {
   readonly pullUp: string;
 }
 
-const divider = ({ supply, pullUp }: GivenDivider): string =>
-  say`The coolant sensor of an outboard, a thermistor, lies from its input to ground; a pull-up of ${pullUp} feeds it from ${supply}.`;
+const divider = (fed: GivenDivider): string =>
+  whole(
+    fed,
+    'fed',
+    () =>
+      say`The coolant sensor of an outboard, a thermistor, lies from its input to ground; a pull-up of ${fed.pullUp} feeds it from ${fed.supply}.`,
+  );
 
 /** Exercises on a thermistor on its pull-up. */
 export const thermistorExerciseWords = {
@@ -18,9 +24,14 @@ export const thermistorExerciseWords = {
   ofLaw: (
     fed: GivenDivider,
     volts: string,
-    { ohms, from, b }: Readonly<Record<'ohms' | 'from' | 'b', string>>,
+    law: Readonly<Record<'ohms' | 'from' | 'b', string>>,
   ): string =>
-    say`${divider(fed)} Across the sensor ${volts} are measured. Its data sheet gives ${ohms} at ${from} and B = ${b}.`,
+    whole(
+      law,
+      'law',
+      () =>
+        say`${divider(fed)} Across the sensor ${volts} are measured. Its data sheet gives ${law.ohms} at ${law.from} and B = ${law.b}.`,
+    ),
   asksVolts: 'What is the voltage across the sensor?',
   asksOhms: 'What is the resistance of the sensor?',
   asksTemperature: 'How warm is the sensor, in °C?',
