@@ -174,6 +174,7 @@ export const traceExerciseWords = {
       'You divided by the open reading. The closed reading is not 0 V: take it off both first.',
     allPasses: 'That is all passes. On some of them it doesn’t show.',
     rounds: 'You counted there and back as one pass. Each opening and each closing is one.',
+    bothEdges: 'You counted both edges. The signal leaves its path and comes back: that is one.',
     movingOnly: 'You left out what happens at rest. That counts too, and says most.',
     countedPasses: 'That is the number of passes. Count the departures.',
   },

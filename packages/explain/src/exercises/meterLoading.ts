@@ -69,7 +69,7 @@ function voltsTaken(bench: DrawnBench, draw: Draws): Draft | undefined {
           ...mistaken.map(([ohms, mistake]) => [(bare * ohms) / (ohms + input), mistake] as const),
           [(bare * seen) / input, words.mistakes.inputAlone],
         ],
-        { extra: halfThirdDigit(bare), least: 1 },
+        { extra: halfThirdDigit(bare) },
       ),
     ],
     working: () =>
@@ -93,8 +93,8 @@ function voltsTaken(bench: DrawnBench, draw: Draws): Draft | undefined {
 const halfThirdDigit = (volts: Volts): Volts => 0.5 * 10 ** (Math.floor(Math.log10(volts)) - 2);
 
 function partTaken(bench: DrawnBench, draw: Draws): Draft | undefined {
-  const range = draw.one([5, 10, 15, 25]);
-  const current: Amps = draw.one([50e-6, 100e-6, 250e-6, 500e-6, 1e-3]);
+  const range = draw.one([5, 10, 15]);
+  const current: Amps = draw.one([250e-6, 500e-6, 1e-3]);
   const input = range / current;
   const { bare, shown } = readings(bench, input);
   const { mistaken } = seenBy(bench);

@@ -104,7 +104,10 @@ export function trace(draw: Draws, level: ExerciseLevel): Draft | undefined {
       faultPart(fault.kind),
       ...(travel === undefined
         ? [countPart(events, passes)]
-        : [travelPart(circuit, travel), passesPart(shown, passes.length)]),
+        : [
+            travelPart(circuit, travel),
+            passesPart(shown, passes.length, fault.kind !== 'shifted-track'),
+          ]),
     ],
     working: () =>
       travel === undefined
@@ -206,13 +209,15 @@ function travelPart(circuit: Circuit, travel: Travel): ExercisePart | undefined 
   );
 }
 
-function passesPart(shown: number, all: number): ExercisePart | undefined {
+/** @param isPast Whether the signal leaves its path and comes back on one pass. */
+function passesPart(shown: number, all: number, isPast: boolean): ExercisePart | undefined {
   return quantityPart(
     { id: 'passes', asks: words.asksPasses, unit: '1', value: shown },
     [
       [all, words.mistakes.allPasses],
       [all / 2, words.mistakes.rounds],
       [shown / 2, words.mistakes.rounds],
+      ...(isPast ? ([[2 * shown, words.mistakes.bothEdges]] as const) : []),
     ],
     { least: 1 },
   );
@@ -225,6 +230,7 @@ function countPart(events: readonly SimulatedEvent[], passes: readonly Passage[]
     [
       [moving.length, words.mistakes.movingOnly],
       [passes.length, words.mistakes.countedPasses],
+      [2 * events.length, words.mistakes.bothEdges],
     ],
     { least: 1 },
   );
