@@ -5,6 +5,23 @@ export { explainMistake } from './circuit/explainMistake.js';
 export { explainOperatingPoint } from './circuit/explainOperatingPoint.js';
 export { explainPosition } from './circuit/explainPosition.js';
 export type { CircuitMethod } from './circuit/output.js';
+export { type AnswerChecked, checkAnswer } from './exercises/checkAnswer.js';
+export {
+  type AnswerUnit,
+  type AnswerValue,
+  type ChoicePart,
+  type DrawnBeside,
+  type DrawnSweep,
+  type Exercise,
+  type ExerciseLevel,
+  type ExercisePart,
+  type ExerciseTopic,
+  exerciseLevels,
+  exerciseTopics,
+  type QuantityPart,
+  type WrongValue,
+} from './exercises/exercise.js';
+export { makeExercise } from './exercises/makeExercise.js';
 export type { Expression, FunctionName } from './expression.js';
 export { explainDropoutChance } from './instruments/explainDropoutChance.js';
 export { explainCauses } from './judgement/explainCauses.js';

@@ -1,4 +1,12 @@
 // Words of the step-by-step workings and of the exercises: an entry for those who use no more.
+
+export { answerWords } from './answerWords.js';
+export {
+  limiterExerciseWords,
+  loadingExerciseWords,
+  meterExerciseWords,
+  windowExerciseWords,
+} from './circuitExerciseWords.js';
 export {
   circuitWorkingWords,
   dirtWorkingWords,
@@ -15,12 +23,18 @@ export {
   visibleWorkingWords,
 } from './judgementWorkingWords.js';
 export { limiterWorkingWords, mistakeWorkingWords } from './mistakeWorkingWords.js';
+export { traceExerciseWords, visibilityExerciseWords } from './recordingExerciseWords.js';
 export {
   coilWorkingWords,
   fitWorkingWords,
   pressureWorkingWords,
   thermistorWorkingWords,
 } from './sensorWorkingWords.js';
+export { thermistorExerciseWords } from './thermistorExerciseWords.js';
 export { carryWorkingWords, dropWorkingWords, settingWorkingWords } from './vehicleWorkingWords.js';
 export { budgetWorkingWords, windowWorkingWords } from './windowWorkingWords.js';
-export { workingLabels, workingRules, workingWords } from './workingWords.js';
+export {
+  workingLabels,
+  workingRules,
+  workingWords,
+} from './workingWords.js';
