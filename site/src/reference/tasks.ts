@@ -613,6 +613,80 @@ export const libraries: readonly Library[] = [
     ],
   },
   {
+    name: 'explain',
+    what: 'Results written as unit-checked steps that a reader can follow with a pocket calculator, and exercises.',
+    entries: [
+      {
+        path: '',
+        what: 'Results written as unit-checked steps that a reader can follow with a pocket calculator, and exercises.',
+        tasks: [
+          {
+            title: 'The bench circuit',
+            sources: [
+              'circuit/explainOperatingPoint',
+              'circuit/output',
+              'circuit/explainLoadingError',
+              'circuit/explainPosition',
+              'circuit/explainDirt',
+              'pins/explainTrack',
+            ],
+          },
+          {
+            title: 'Windows and uncertainty',
+            sources: ['windows/explainWindow', 'windows/explainUncertainty'],
+          },
+          {
+            title: 'Mistakes and the limiting resistor',
+            sources: ['circuit/explainMistake', 'circuit/explainLimiter'],
+          },
+          {
+            title: 'Vehicle',
+            sources: [
+              'vehicle/explainCarriedReading',
+              'vehicle/explainSupplyDrop',
+              'vehicle/explainClosedSetting',
+            ],
+          },
+          { title: 'Instruments', sources: ['instruments/explainDropoutChance'] },
+          {
+            title: 'Other sensors',
+            sources: [
+              'sensors/explainThermistor',
+              'sensors/explainThermistorFit',
+              'sensors/explainOpenPort',
+              'sensors/explainCoil',
+            ],
+          },
+          {
+            title: 'Judgements',
+            sources: [
+              'judgement/explainVisible',
+              'judgement/explainFinding',
+              'judgement/explainPlace',
+              'judgement/explainCauses',
+              'judgement/explainLimits',
+            ],
+          },
+          {
+            title: 'Read and show a working',
+            sources: [
+              'working',
+              'quantity',
+              'expression',
+              'workingText',
+              'workingHtml',
+              'workingLatex',
+            ],
+          },
+          {
+            title: 'Exercises',
+            sources: ['exercises/makeExercise', 'exercises/checkAnswer', 'exercises/exercise'],
+          },
+        ],
+      },
+    ],
+  },
+  {
     name: 'wording',
     what: 'Every English sentence and label, by the codes of core.',
     entries: [
@@ -734,6 +808,34 @@ export const libraries: readonly Library[] = [
               'stateEntries',
               'contactlessEntries',
               'codeEntries',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'working',
+        what: 'Words of workings and exercises.',
+        tasks: [
+          {
+            title: 'Words of workings',
+            sources: [
+              'workingWords',
+              'circuitWorkingWords',
+              'windowWorkingWords',
+              'mistakeWorkingWords',
+              'vehicleWorkingWords',
+              'instrumentWorkingWords',
+              'sensorWorkingWords',
+              'judgementWorkingWords',
+            ],
+          },
+          {
+            title: 'Words of exercises',
+            sources: [
+              'answerWords',
+              'circuitExerciseWords',
+              'recordingExerciseWords',
+              'thermistorExerciseWords',
             ],
           },
         ],

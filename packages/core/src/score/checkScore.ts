@@ -79,6 +79,13 @@ const scoreRules: FieldRules = {
   verdict: ['pass', 'marginal', 'fail', 'inconclusive'],
   'confidence?': part,
   causes: listOf({ cause: text, weight: part }),
+  'explanations?': listOf({
+    sources: listOf(['track', 'connection', 'interference']),
+    before: part,
+    form: number,
+    place: number,
+    weight: part,
+  }),
   advice: listOf(text),
   checks,
   findings,
