@@ -55,4 +55,5 @@ function bodyHtml(step: Step): string {
   return lines.map((line) => `<div class="working-line">${math(line)}</div>`).join('');
 }
 
-const math = (inside: string): string => `<math>${inside}</math>`;
+/** With fractions in full size, as in a displayed equation. */
+const math = (inside: string): string => `<math displaystyle="true">${inside}</math>`;

@@ -3,7 +3,7 @@ import { say } from './say.js';
 /** What the working of an instrument's chance to show a dropout says. */
 export const chanceWorkingWords = {
   title: (instrument: string, seconds: string): string =>
-    say`The chance that ${instrument} shows a dropout of ${seconds}`,
+    say`${instrument}: the chance that it shows a dropout of ${seconds}`,
   given: {
     L: 'how long the contact is open',
     U: 'reading without the dropout',
@@ -24,7 +24,7 @@ export const chanceWorkingWords = {
     n: 'passes over the place',
     U_l: 'limit beyond which the unit takes a reading for a fault',
     t_d: 'how long readings must be faults before one is set',
-    steps: 'steps that a departure must exceed to be noticed (common practice, no source)',
+    n_q: 'steps that a departure must exceed to be noticed (common practice, no source)',
   },
   interval: 'From the beginning of one conversion to that of the next',
   depth: 'How far the dropout departs',

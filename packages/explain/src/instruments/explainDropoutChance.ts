@@ -51,8 +51,9 @@ export function explainDropoutChance(
   return workOut(title, (sheet) => {
     const on: Notes = {
       sheet,
+      // A dropout and its surroundings are mostly worked out of a hook-up.
       give: (symbol, value, unit) =>
-        sheet.give({ symbol, meaning: words.given[symbol], value, unit }),
+        sheet.give({ symbol, meaning: words.given[symbol], value, unit }, 'found'),
       find: (symbol, meaning, unit, formula, rule = 'difference') => {
         sheet.find({ symbol, meaning, unit, formula, rule: rules[rule] });
       },
@@ -104,8 +105,8 @@ function findMeter(
   if (range === undefined || size > range)
     refuseWorking('dropout.from', `is ${dropout.from} V, beyond every range of the meter`);
   give('U_r', range, 'V');
-  give('steps', 3, '1');
-  const stepsOut = quotient(product('steps', 'U_r'), 'N');
+  give('n_q', 3, '1');
+  const stepsOut = quotient(product('n_q', 'U_r'), 'N');
   if (dropout.slope) {
     give('S', Math.abs(dropout.slope), 'V/s');
     find('d_v', words.noticed, 'V', call('max', stepsOut, product('S', 'T')), 'threeSteps');
@@ -171,9 +172,9 @@ function findSampler({ give, find }: Notes, instrument: Oscilloscope | Logger): 
   give('U_lo', range.low, 'V');
   give('U_hi', range.high, 'V');
   give('b', bits, '1');
-  give('steps', 3, '1');
+  give('n_q', 3, '1');
   find('q', words.step, 'V', quotient(difference('U_hi', 'U_lo'), power(2, 'b')), 'quantising');
-  find('d_v', words.noticedBySteps, 'V', product('steps', 'q'), 'threeSteps');
+  find('d_v', words.noticedBySteps, 'V', product('n_q', 'q'), 'threeSteps');
   const interval =
     instrument.kind === 'logger'
       ? instrument.interval
