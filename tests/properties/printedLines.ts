@@ -53,6 +53,7 @@ export function forMathjs(line: string): string {
     .replace(/\|([^|]*)\|/g, 'abs($1)')
     .replaceAll('−', '-')
     .replaceAll('·', '*')
+    .replace(/√(\d+)/g, 'sqrt($1)')
     .replaceAll('√', 'sqrt')
     .replaceAll('ln(', 'log(')
     .replaceAll('Φ(', 'normal(')

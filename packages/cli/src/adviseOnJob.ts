@@ -1,5 +1,6 @@
 import {
   adviseInstruments,
+  type Circuit,
   chooseSetting,
   exampleInstruments,
   InputError,
@@ -32,15 +33,13 @@ export function adviseOnJob(
     readonly every?: string;
   },
 ): JobAdvice {
-  const { pullDown, pullUp } = job.hookUp;
-  const load = { ...(pullDown !== undefined && { pullDown }), ...(pullUp && { pullUp }) };
   const spot = {
     travel: Number(parseQuantity(entries.travel, '%', '--travel')),
     width: Number(parseQuantity(entries.width, '%', '--width')),
     travelTime: parseQuantity(entries.stroke, 's', '--stroke'),
     passes: passesOf(entries.passes),
   };
-  const circuit = { ...jobCircuit(job), load };
+  const circuit = circuitWithoutInstrument(job);
   const told =
     entries.every === undefined
       ? job.instrument.sampledEvery
@@ -53,6 +52,13 @@ export function adviseOnJob(
     own: { name: own.name, interval, isTold: told !== undefined },
     ...adviseInstruments(circuit, spot, [...exampleInstruments, own]),
   };
+}
+
+/** The job's hook-up with its own loads alone. */
+export function circuitWithoutInstrument(job: Job): Circuit {
+  const { pullDown, pullUp } = job.hookUp;
+  const load = { ...(pullDown !== undefined && { pullDown }), ...(pullUp && { pullUp }) };
+  return { ...jobCircuit(job), load };
 }
 
 function passesOf(text: string): number {

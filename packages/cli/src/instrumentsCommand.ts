@@ -1,5 +1,5 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
@@ -13,6 +13,7 @@ interface InstrumentsOptions {
   readonly passes: string;
   readonly every?: string;
   readonly json?: true;
+  readonly working?: true;
 }
 
 /** `truesweep instruments`: tells which instrument can show a worn spot at all, and how to set it. */
@@ -26,14 +27,20 @@ export function instrumentsCommand(output: Output): Command {
     .option('--passes <number>', commandHelp.passes, '3')
     .option('--every <time>', commandHelp.every)
     .option('--json', commandHelp.json)
+    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
     .addHelpText('after', commandHelp.instrumentsMore)
-    .action(async ({ job, json, ...entries }: InstrumentsOptions) => {
+    .action(async ({ job, json, working, ...entries }: InstrumentsOptions) => {
       const { adviseOnJob } = await import('./adviseOnJob.js');
       const { printInstruments } = await import('./printInstruments.js');
       const { readJobInput } = await import('./readInput.js');
-      const advice = adviseOnJob(await readJobInput(job, jobBounds(output)), entries);
+      const read = await readJobInput(job, jobBounds(output));
+      const advice = adviseOnJob(read, entries);
       output.print(
         json ? jsonText('instruments', advice) : layOut(printInstruments(advice), output),
       );
+      if (!working) return;
+      const { instrumentsWorkings } = await import('./instrumentsWorkings.js');
+      const { printWorkings } = await import('./printWorkings.js');
+      output.print(layOut(printWorkings(instrumentsWorkings(read, advice)), output));
     });
 }

@@ -103,7 +103,7 @@ async function judge(
   checkRecording({ ...listed, file }, identity);
   const { sweep, reading, recorder } = read;
   const score = scoreSweep(sweep, expected, recorder, criteria);
-  return { file, ...identity, sweep, reading, recorder, score, criteria };
+  return { file, ...identity, sweep, reading, recorder, score, criteria, expected };
 }
 
 const sizeOf = ({ size }: FileAhead) => (size === undefined ? {} : { size });

@@ -1,4 +1,4 @@
-import type { Criteria, InputError, Recorder, Score, Sweep } from '@truesweep/core';
+import type { Criteria, Expectation, InputError, Recorder, Score, Sweep } from '@truesweep/core';
 import type { RecordingIdentity } from '@truesweep/jobs';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
 
@@ -10,6 +10,7 @@ export interface JudgedFile extends RecordingIdentity {
   readonly recorder: Recorder;
   readonly score: Score;
   readonly criteria: Criteria;
+  readonly expected: Expectation;
 }
 
 /** A recording that could not be judged, and why. */

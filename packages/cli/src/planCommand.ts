@@ -1,5 +1,5 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
@@ -13,6 +13,7 @@ interface PlanOptions {
   readonly span?: string;
   readonly otherSource?: string;
   readonly json?: true;
+  readonly working?: true;
 }
 
 /** `truesweep plan`: advises on the limiting resistor and shows what each wrong connection would do. */
@@ -26,12 +27,18 @@ export function planCommand(output: Output): Command {
     .option('--span <fraction>', commandHelp.span)
     .option('--other-source <voltage>', commandHelp.otherSource)
     .option('--json', commandHelp.json)
+    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
     .addHelpText('after', commandHelp.planMore)
-    .action(async ({ job, json, ...wishes }: PlanOptions) => {
+    .action(async ({ job, json, working, ...wishes }: PlanOptions) => {
       const { planHookUp } = await import('./planHookUp.js');
       const { printPlan } = await import('./printPlan.js');
       const { readJobInput } = await import('./readInput.js');
-      const plan = planHookUp(await readJobInput(job, jobBounds(output)), wishes);
+      const read = await readJobInput(job, jobBounds(output));
+      const plan = planHookUp(read, wishes);
       output.print(json ? jsonText('plan', plan) : layOut(printPlan(plan), output));
+      if (!working) return;
+      const { planWorkings } = await import('./planWorkings.js');
+      const { printWorkings } = await import('./printWorkings.js');
+      output.print(layOut(printWorkings(planWorkings(read, wishes, plan)), output));
     });
 }

@@ -3,6 +3,7 @@ import {
   type CurrentRating,
   chooseLimiter,
   type LimiterChoice,
+  type LimiterWish,
   type NoLimiter,
   type PowerRating,
   parseQuantity,
@@ -36,22 +37,31 @@ export interface PlanWishes {
  * @throws InputError for a wish that is no such quantity.
  */
 export function planHookUp(job: Job, wishes: PlanWishes): HookUpPlan {
-  const { wiperCurrent, trackPower, sourceCurrent, span, otherSource } = wishes;
-  const ratings: Ratings = {
+  const ratings = ratingsOf(wishes);
+  const wish = wishOf(wishes);
+  const circuit = jobCircuit(job);
+  const choice = chooseLimiter(circuit, ratings, wish);
+  const connections = wrongConnections(circuit, ratings, wish.otherSource);
+  return { title: job.title, limiter: circuit.limiter, choice, connections };
+}
+
+/** What the parts bear, as it was typed. */
+export function ratingsOf({ wiperCurrent, trackPower, sourceCurrent }: PlanWishes): Ratings {
+  return {
     ...(wiperCurrent && { wiper: current(parseQuantity(wiperCurrent, 'A', '--wiper-current')) }),
     ...(trackPower && { track: power(parseQuantity(trackPower, 'W', '--track-power')) }),
     ...(sourceCurrent && {
       source: current(parseQuantity(sourceCurrent, 'A', '--source-current')),
     }),
   };
-  const other = otherSource ? parseQuantity(otherSource, 'V', '--other-source') : undefined;
-  const circuit = jobCircuit(job);
-  const choice = chooseLimiter(circuit, ratings, {
+}
+
+/** What the limiting resistor shall leave, as it was typed. */
+export function wishOf({ span, otherSource }: PlanWishes): LimiterWish {
+  return {
     ...(span && { span: parseQuantity(span, '%', '--span') }),
-    ...(other !== undefined && { otherSource: other }),
-  });
-  const connections = wrongConnections(circuit, ratings, other);
-  return { title: job.title, limiter: circuit.limiter, choice, connections };
+    ...(otherSource && { otherSource: parseQuantity(otherSource, 'V', '--other-source') }),
+  };
 }
 
 /** A continuous rating alone is kept by every mistake too: what the part stands for a moment isn't known. */

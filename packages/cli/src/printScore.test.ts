@@ -128,7 +128,7 @@ const worn: Score = {
   restsOn: { looks: 1, looksAskedFor: 6, snaps: 1, snapsAskedFor: 3, missedChance: 0.5 },
 };
 
-const judged: JudgedFile = {
+const judged: Omit<JudgedFile, 'expected'> = {
   file: 'port-side.csv',
   bytes: 100_000,
   sha256: '0'.repeat(64),

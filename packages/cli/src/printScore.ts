@@ -11,8 +11,10 @@ import { printFindings } from './printFindings.js';
 import { paragraph, type TextPart } from './textPart.js';
 
 /** The judgement of one recording as text; `short` leaves out the evidence. */
-export function printScore(judged: JudgedFile, { short = false } = {}): readonly TextPart[] {
-  const { file, reading, score, criteria } = judged;
+export function printScore(
+  { file, reading, score, criteria }: Pick<JudgedFile, 'file' | 'reading' | 'score' | 'criteria'>,
+  { short = false } = {},
+): readonly TextPart[] {
   const { verdict, findings } = score;
   const sentences = scoreSentences(score, criteria);
   const lines: readonly TextPart[] = [

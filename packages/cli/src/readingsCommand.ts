@@ -1,5 +1,5 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { exitCodeOf } from './exitCodes.js';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
@@ -10,6 +10,7 @@ import type { TypedUncertainties } from './typedReadings.js';
 interface ReadingsOptions extends TypedUncertainties {
   readonly job: string;
   readonly json?: true;
+  readonly working?: true;
   readonly exitByVerdict?: true;
 }
 
@@ -25,10 +26,14 @@ export function readingsCommand(output: Output, leaveWith: (code: number) => voi
     .option('--supply <voltage>', commandHelp.supplyRead)
     .option('--leads <resistance>', commandHelp.leadsRead)
     .option('--json', commandHelp.json)
+    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
     .option('--exit-by-verdict', commandHelp.exitByVerdict)
     .addHelpText('after', commandHelp.readingsMore)
     .action(
-      async (typed: string[], { job: path, json, exitByVerdict, ...told }: ReadingsOptions) => {
+      async (
+        typed: string[],
+        { job: path, json, working, exitByVerdict, ...told }: ReadingsOptions,
+      ) => {
         const { judgedJob, printedJob, readingsJobOf } = await import('./judgedJob.js');
         const { printReadings } = await import('./printReadings.js');
         const { readAnyJobInput } = await import('./readInput.js');
@@ -40,6 +45,11 @@ export function readingsCommand(output: Output, leaveWith: (code: number) => voi
         output.print(
           json ? jsonText('readings', printedJob(judged)) : layOut(printReadings(judged), output),
         );
+        if (working) {
+          const { printWorkings } = await import('./printWorkings.js');
+          const { readingsWorkings } = await import('./readingsWorkings.js');
+          output.print(layOut(printWorkings(readingsWorkings(judged.judged)), output));
+        }
         if (exitByVerdict) leaveWith(exitCodeOf([judged.judged.judgement.verdict]));
       },
     );

@@ -16,6 +16,7 @@ interface ScoreOptions {
   readonly largest?: string;
   readonly short?: true;
   readonly plot?: true;
+  readonly working?: true;
   readonly json?: true;
   readonly jsonLines?: true;
   readonly exitByVerdict?: true;
@@ -30,6 +31,9 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .option('--largest <size>', commandHelp.largest, '1 GB')
     .option('--short', commandHelp.short)
     .option('--plot', commandHelp.plot)
+    .addOption(
+      new Option('--working', commandHelp.working).conflicts(['json', 'jsonLines', 'short']),
+    )
     .option('--json', commandHelp.json)
     .addOption(new Option('--json-lines', commandHelp.jsonLines).conflicts('json'))
     .option('--exit-by-verdict', commandHelp.exitByVerdict)
@@ -69,7 +73,7 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
 async function scoreReadings(
   job: ReadingsJob,
   files: readonly string[],
-  { job: path, json, jsonLines, exitByVerdict }: ScoreOptions,
+  { job: path, json, jsonLines, working, exitByVerdict }: ScoreOptions,
   output: Output,
 ): Promise<number> {
   if (files.length > 0) {
@@ -81,20 +85,34 @@ async function scoreReadings(
   const line = () => `${visibleText(JSON.stringify(printedJob(judged)))}\n`;
   const text = () => layOut(printReadings(judged), output);
   output.print(json ? jsonText('score', printedJob(judged)) : jsonLines ? line() : text());
+  if (working) {
+    const { printWorkings } = await import('./printWorkings.js');
+    const { readingsWorkings } = await import('./readingsWorkings.js');
+    output.print(layOut(printWorkings(readingsWorkings(judged.judged)), output));
+  }
   return exitByVerdict ? exitCodeOf([judged.judged.judgement.verdict]) : 0;
 }
 
 async function writerOf(
-  { short, plot, json, jsonLines }: ScoreOptions,
+  { short, plot, working, json, jsonLines }: ScoreOptions,
   terminal: Terminal,
 ): Promise<AnswerWriter> {
   if (json) return (await import('./jsonAnswers.js')).jsonAnswers(terminal);
   if (jsonLines) return (await import('./jsonLinesAnswers.js')).jsonLinesAnswers(terminal);
   const { textAnswers } = await import('./textAnswers.js');
-  if (!plot) return textAnswers(terminal, { short: short ?? false });
-  const { plotSweep } = await import('./plotSweep.js');
+  const plotted = plot && (await import('./plotSweep.js')).plotSweep;
+  const worked = working && {
+    ...(await import('@truesweep/explain')),
+    ...(await import('./printWorkings.js')),
+  };
   return textAnswers(terminal, {
     short: short ?? false,
-    plot: ({ sweep, score }) => plotSweep(sweep, score.findings, terminal.width),
+    ...(plotted && {
+      plot: ({ sweep, score }) => plotted(sweep, score.findings, terminal.width),
+    }),
+    ...(worked && {
+      working: ({ score, expected, criteria }) =>
+        worked.printWorkings(worked.explainScore(score, expected, criteria)),
+    }),
   });
 }

@@ -1,5 +1,5 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Terminal } from './terminal.js';
@@ -11,6 +11,7 @@ interface SetClosedOptions {
   readonly then: string;
   readonly uncertainty?: string;
   readonly json?: true;
+  readonly working?: true;
 }
 
 /** `truesweep set-closed`: tells how far to turn a sensor with slotted holes for the closed reading. */
@@ -23,13 +24,19 @@ export function setClosedCommand(terminal: Terminal): Command {
     .requiredOption('--then <voltage>', commandHelp.secondReading)
     .option('--uncertainty <voltage>', commandHelp.uncertainty)
     .option('--json', commandHelp.json)
+    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
     .addHelpText('after', commandHelp.setClosedMore)
-    .action(async ({ json, ...entries }: SetClosedOptions) => {
+    .action(async ({ json, working, ...entries }: SetClosedOptions) => {
       const { printSetting } = await import('./printSetting.js');
-      const { settingOf } = await import('./settingOf.js');
+      const { enteredSetting, settingOf } = await import('./settingOf.js');
       const setting = settingOf(entries);
       terminal.print(
         json ? jsonText('set-closed', setting) : layOut(printSetting(setting), terminal),
       );
+      if (!working) return;
+      const { explainClosedSetting, whereWritten } = await import('@truesweep/explain');
+      const { printWorkings } = await import('./printWorkings.js');
+      const written = whereWritten(() => explainClosedSetting(...enteredSetting(entries)));
+      terminal.print(layOut(printWorkings(written), terminal));
     });
 }

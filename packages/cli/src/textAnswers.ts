@@ -14,10 +14,12 @@ import { unjudgedFile } from './unjudgedFile.js';
 interface Wishes {
   readonly short: boolean;
   readonly plot?: (one: JudgedFile) => readonly TextPart[];
+  /** How the judgement comes about; nothing of it when left out. */
+  readonly working?: (one: JudgedFile) => readonly TextPart[];
 }
 
 /** Writes answers as text, below them the cautions that concern what they advise; nothing where no recording could be judged. */
-export function textAnswers(terminal: Terminal, { short, plot }: Wishes): AnswerWriter {
+export function textAnswers(terminal: Terminal, { short, plot, working }: Wishes): AnswerWriter {
   let waiting: TextPart[] = [];
   let isBegun = false;
   const advised = new Set<Advice>();
@@ -27,7 +29,8 @@ export function textAnswers(terminal: Terminal, { short, plot }: Wishes): Answer
       const parts =
         'refusal' in answer ? printUnjudged(unjudgedFile(answer)) : printScore(answer, { short });
       const drawn = plot && !('refusal' in answer) ? ['', ...plot(answer)] : [];
-      waiting.push(...parts, ...drawn, '');
+      const worked = working && !('refusal' in answer) ? working(answer) : [];
+      waiting.push(...parts, ...drawn, ...worked, '');
       if (!('refusal' in answer)) {
         const { advice, findings, verdict } = answer.score;
         for (const one of advice) advised.add(one);

@@ -28,6 +28,7 @@ export { explainCauses } from './judgement/explainCauses.js';
 export { explainFinding } from './judgement/explainFinding.js';
 export { explainLimits, type LimitsCheck } from './judgement/explainLimits.js';
 export { explainPlace } from './judgement/explainPlace.js';
+export { explainScore } from './judgement/explainScore.js';
 export { explainVisible } from './judgement/explainVisible.js';
 export { explainTrack, type TrackReadings } from './pins/explainTrack.js';
 export type { Quantity, WorkingUnit } from './quantity.js';
@@ -38,6 +39,7 @@ export { explainThermistorFit } from './sensors/explainThermistorFit.js';
 export { explainCarriedReading, type ReadingToCarry } from './vehicle/explainCarriedReading.js';
 export { explainClosedSetting } from './vehicle/explainClosedSetting.js';
 export { explainSupplyDrop } from './vehicle/explainSupplyDrop.js';
+export { whereWritten } from './whereWritten.js';
 export { explainUncertainty } from './windows/explainUncertainty.js';
 export { explainWindow } from './windows/explainWindow.js';
 export type {

@@ -20,7 +20,7 @@ export const textNotation: Notation = {
     /^\d+$/.test(exponent)
       ? base + [...exponent].map((digit) => raised[Number(digit)]).join('')
       : `${base}^${/^[\p{L}_]+$/u.test(exponent) ? exponent : `(${exponent})`}`,
-  root: (text) => `√(${text})`,
+  root: (text) => (/^[\p{L}\d_]+$/u.test(text) ? `√${text}` : `√(${text})`),
   call: (name, parts) => (name === 'abs' ? `|${parts[0]}|` : `${name}(${parts.join('; ')})`),
   parentheses: (text) => `(${text})`,
 };

@@ -76,6 +76,7 @@ export const commandHelp = {
   completion: 'Print the completion of commands and options for a shell.',
   shell: 'bash, zsh or fish',
   json: 'print everything as JSON data instead of text',
+  working: 'also show how the numbers come about, step by step',
   jsonLines: 'print each recording as a line of JSON data as soon as it is judged',
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',

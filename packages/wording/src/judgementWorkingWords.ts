@@ -62,7 +62,7 @@ export const findingWorkingWords = {
 
 /** What the working of a reading held against its limits says. */
 export const endWorkingWords = {
-  title: (what: string): string => say`How ${what} stands to its limits`,
+  title: (what: string): string => say`${what}, beside its limits`,
   measured: 'reading',
   uncertainty: 'its standard uncertainty',
   low: 'lowest reading of a sound sensor',
@@ -78,12 +78,10 @@ export const endWorkingWords = {
   isOutside: 'It doesn’t.',
   outcomes: {
     conforms: 'So it conforms.',
-    marginal:
-      'It lies outside, by no more than its uncertainty and the tolerated part of the span may explain: marginal.',
-    fails:
-      'It lies farther outside than its uncertainty and the tolerated part of the span explain: it fails.',
+    marginal: 'It lies outside, but by no more than is tolerated: marginal.',
+    fails: 'It lies farther outside than is tolerated: it fails.',
     'cannot-tell':
-      'The uncertainty is too large for these limits, or the stop was not surely reached: it can’t be told.',
+      'It can’t be told: the uncertainty is too large for these limits, or too little was recorded.',
     'not-judged': 'It was not judged.',
   },
 } as const;

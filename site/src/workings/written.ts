@@ -1,5 +1,4 @@
-import { isInputError } from '@truesweep/core';
-import { type Working, workingHtml } from '@truesweep/explain';
+import { type Working, whereWritten, workingHtml } from '@truesweep/explain';
 
 /** A working as a page shows it. */
 export interface Written {
@@ -8,15 +7,11 @@ export interface Written {
   readonly html: string;
 }
 
-/** Workings ready to be shown; those that none is written for are left out. */
+/** Workings ready to be shown. */
 export function written(...makes: readonly (() => Working)[]): readonly Written[] {
-  return makes.flatMap((make) => {
-    try {
-      const working = make();
-      return [{ title: working.title, html: workingHtml(working) }];
-    } catch (error) {
-      if (isInputError(error)) return [];
-      throw error;
-    }
-  });
+  return whereWritten(...makes).map(toBeShown);
+}
+
+export function toBeShown(working: Working): Written {
+  return { title: working.title, html: workingHtml(working) };
 }

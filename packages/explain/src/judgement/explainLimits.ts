@@ -37,8 +37,7 @@ export function explainLimits(check: LimitsCheck, what: string): Working {
     () => words.title(what),
     (sheet) => {
       const { measured, lowLimit, highLimit, uncertainty, outcome } = check;
-      if (!(check.unit in unitNames)) refuseWorking('check.unit', `is ${check.unit}`);
-      const unit = check.unit as WorkingUnit;
+      const unit = unitOf(check.unit);
       if (measured === undefined || !Number.isFinite(measured))
         refuseWorking('check.measured', 'is none');
       if (lowLimit === undefined && highLimit === undefined) refuseWorking('check', 'has no limit');
@@ -106,4 +105,11 @@ export function explainLimits(check: LimitsCheck, what: string): Working {
       return { conclusion };
     },
   );
+}
+
+/** A check's plain number is a fraction, a count one without unit. */
+function unitOf(name: string): WorkingUnit {
+  if (name === '1') return '%';
+  if (name === 'count') return '1';
+  return name in unitNames ? (name as WorkingUnit) : refuseWorking('check.unit', `is ${name}`);
 }

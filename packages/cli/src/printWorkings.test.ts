@@ -1,0 +1,74 @@
+import { expect, test } from 'vitest';
+import { run } from './run.js';
+
+async function truesweep(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  let [out, err] = ['', ''];
+  const code = await run(args, {
+    width: 80,
+    colour: false,
+    print: (text) => {
+      out += text;
+    },
+    printError: (text) => {
+      err += text;
+    },
+  });
+  return { code, out, err };
+}
+
+const job = (name: string) => ['--job', `examples/${name}.job.json`];
+
+test.each([
+  [
+    'expect',
+    job('outboard-sensor'),
+    ['The reading with the wiper at 88\u00a0% of the track', '   V = 3.666\u00a0V'],
+  ],
+  [
+    'plan',
+    [...job('outboard-sensor'), '--wiper-current', '5mA'],
+    ['The limiting resistor', 'supply and signal exchanged'],
+  ],
+  [
+    'instruments',
+    [...job('outboard-sensor'), '--every', '2ms'],
+    ['Bench logger, first channel: the chance that it shows a dropout of 20\u00a0ms'],
+  ],
+  [
+    'set-closed',
+    ['--reading', '.62V', '--wanted', '.5V', '--turned', '2°', '--then', '.7V'],
+    ['   α = −3.000°'],
+  ],
+  ['readings', job('crank-sensor'), ['beside its limits', 'So it conforms.']],
+  ['score', job('crank-sensor'), ['beside its limits', 'So it conforms.']],
+  [
+    'score',
+    ['examples/recordings/worn.csv', ...job('outboard-sensor')],
+    [
+      'The smallest departure that counts as visible in this recording',
+      'Closed reading, beside its limits',
+      'Why this is a dropout, at 5.92\u00a0% of the travel',
+      'Why these departures are one place, at 5.88\u00a0% of the travel',
+      'What speaks for track, connection and interference',
+    ],
+  ],
+  ['expect', job('coolant-sensor'), ['No working is written for these entries']],
+] as const)('%s with --working shows how its numbers come about', async (name, args, lines) => {
+  const bare = await truesweep(name, ...args);
+  const { code, out } = await truesweep(name, ...args, '--working');
+  expect(code).toBe(0);
+  const more = out.replace(bare.out, '');
+  for (const line of lines) {
+    expect(more).toContain(line);
+    expect(bare.out).not.toContain(line);
+  }
+  // What a sentence says is broken between words; a line of a formula never.
+  const wide = more.split('\n').filter((line) => line.length > 80);
+  expect(wide.filter((line) => !line.includes(' = '))).toEqual([]);
+});
+
+test('workings are no data', async () => {
+  const { code, err } = await truesweep('expect', ...job('outboard-sensor'), '--working', '--json');
+  expect(code).not.toBe(0);
+  expect(err).toContain('--working');
+});

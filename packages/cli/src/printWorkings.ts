@@ -1,0 +1,17 @@
+import { type Working, workingText } from '@truesweep/explain';
+import { workingWords } from '@truesweep/wording';
+import { paragraph, type TextPart } from './textPart.js';
+
+/** Workings as text, each under its title: sentences are broken between words, lines of a formula stay whole. */
+export function printWorkings(workings: readonly Working[]): readonly TextPart[] {
+  if (workings.length === 0) return ['', paragraph(workingWords.none)];
+  return workings.flatMap((working) => [
+    '',
+    ...workingText(working).map((line): TextPart => {
+      const [first = ''] = /^(\d+\. |\s*)/.exec(line) ?? [];
+      return line.includes(' = ') || line === ''
+        ? line
+        : paragraph(line.slice(first.length), first);
+    }),
+  ]);
+}
