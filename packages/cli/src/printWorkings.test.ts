@@ -27,7 +27,7 @@ test.each([
   [
     'plan',
     [...job('outboard-sensor'), '--wiper-current', '5mA'],
-    ['The limiting resistor', 'supply and signal exchanged'],
+    ['The limiting resistor', 'Smallest limiting resistor that holds the current'],
   ],
   [
     'instruments',
