@@ -8,6 +8,7 @@ interface ReportOptions {
   readonly out: string;
   readonly markdown?: true;
   readonly overwrite?: true;
+  readonly working?: true;
   readonly json?: true;
 }
 
@@ -21,6 +22,7 @@ export function reportCommand(output: Output): Command {
     .option('--largest <size>', commandHelp.largest, '1 GB')
     .option('--markdown', commandHelp.markdown)
     .option('--overwrite', commandHelp.overwrite)
+    .option('--working', commandHelp.workingInReport)
     .option('--json', commandHelp.json)
     .addHelpText('after', commandHelp.reportMore)
     .action(async (files: string[], options: ReportOptions) => {

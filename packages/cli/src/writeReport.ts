@@ -21,20 +21,22 @@ export async function writeReport(
     readonly out: string;
     readonly markdown?: true;
     readonly overwrite?: true;
+    readonly working?: true;
     readonly json?: true;
   },
   output: Output,
 ): Promise<string> {
-  const { out, markdown, overwrite, json } = options;
+  const { out, markdown, overwrite, working, json } = options;
   const any = options.job === standardInput ? undefined : await anyJobOf(options.job, output);
   if (any && !isSweepJob(any)) return await writeReadingsReport(any, files, options, output);
   const { job, inputs, answers } = await judgeFiles(files, options, output);
   await refuseInput(out, inputs);
   const judged = await allJudged(answers);
+  const explain = working && (await import('@truesweep/explain'));
   const report: Report = {
     job,
     writtenAt: new Date().toISOString(),
-    recordings: judged.map(({ file, bytes, sha256, sweep, reading, recorder, score }) => ({
+    recordings: judged.map(({ file, bytes, sha256, sweep, reading, recorder, score, ...by }) => ({
       name: basename(file),
       bytes,
       sha256,
@@ -42,6 +44,7 @@ export async function writeReport(
       recorder,
       sweep,
       score,
+      ...(explain && { workings: explain.explainScore(score, by.expected, by.criteria) }),
     })),
   };
   const text = markdown ? reportMarkdown(report) : reportHtml(report);

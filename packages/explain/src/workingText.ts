@@ -1,5 +1,6 @@
 import { workingLabels } from '@truesweep/wording/working';
 import { textNotation } from './textNotation.js';
+import { whole } from './whole.js';
 import { rulesOf, type Step, type Working } from './working.js';
 import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
@@ -7,11 +8,17 @@ import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 /**
  * A working as lines of plain text, for a terminal or a message.
  *
+ * @throws InputError `missing` for a working that lacks a part.
+ *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
  * workingText(explainOperatingPoint(circuit, 0.9)).includes('   V = 3.750\u00a0V') // => true
  */
-export function workingText({ title, given, steps, conclusion }: Working): readonly string[] {
+export function workingText(working: Working): readonly string[] {
+  return whole(working, 'working', () => text(working));
+}
+
+function text({ title, given, steps, conclusion }: Working): readonly string[] {
   return [
     title,
     '',
@@ -47,7 +54,11 @@ function stepText(step: Step, number: number): readonly string[] {
       `   ${row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  ')}`;
     return [...head, ...rows.map(line)];
   }
-  const { symbol, formula, numbers, result } = writtenLines(step, textNotation, (text) => text);
+  const { symbol, formula, numbers, result } = writtenLines(
+    step,
+    textNotation,
+    (quantity) => quantity,
+  );
   const indent = ' '.repeat(symbol.length + 3);
   return [
     ...head,

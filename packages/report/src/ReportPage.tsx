@@ -6,6 +6,7 @@ import { conditionRows } from './conditionRows.js';
 import { RecordingPart } from './RecordingPart.js';
 import { ReportFrame } from './ReportFrame.js';
 import type { Report } from './report.js';
+import { WorkingsPart } from './WorkingsPart.js';
 
 /** The report as it is read: each recording, then the conditions, cautions and room for a signature. */
 export function ReportPage({ job, writtenAt, record, recordings }: Report) {
@@ -57,6 +58,7 @@ export function ReportPage({ job, writtenAt, record, recordings }: Report) {
           <CurveDrawing id="curve" curve={expected.curve} windows={expected.windows} />
         </div>
       </section>
+      <WorkingsPart recordings={recordings} />
     </ReportFrame>
   );
 }

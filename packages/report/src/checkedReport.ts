@@ -35,6 +35,7 @@ export const recordingRules: FieldRules = {
   howRead: checkText,
   'recorder?': (value, path) => checkRecorder(value as Recorder, path),
   'sweep?': any,
+  'workings?': listOf(any),
   score: (value, path) => checkScore(value as Score, path),
 };
 

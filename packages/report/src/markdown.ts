@@ -14,3 +14,8 @@ export function table(rows: readonly (readonly string[])[]): string {
 export function plain(text: string): string {
   return text.replace(/[\r\n\t]+/g, ' ').replace(/[\\`*_[\]<>|#&]/g, '\\$&');
 }
+
+/** Lines that stay as they are: indented by four, which no text in them can end. */
+export function block(lines: readonly string[]): string {
+  return lines.map((line) => `    ${line.replace(/[\r\n]+/g, ' ')}`).join('\n');
+}

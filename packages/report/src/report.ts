@@ -1,4 +1,5 @@
 import type { Recorder, Score, Stretch, Sweep, UnreadRows } from '@truesweep/core';
+import type { Working } from '@truesweep/explain';
 import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */
@@ -17,6 +18,8 @@ export interface ReportRecording extends NamedRecording {
   readonly sweep: Sweep;
   /** What they were judged to say. */
   readonly score: Score;
+  /** How the numbers come about, as of `explainScore`: an appendix of the report; none when left out. A report that is opened again holds none. */
+  readonly workings?: readonly Working[];
 }
 
 /** What a report is filed by; each a line of text, left out where it is not known. */

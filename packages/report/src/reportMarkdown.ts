@@ -1,3 +1,4 @@
+import { workingText } from '@truesweep/explain';
 import { jobCriteria, jobExpectation } from '@truesweep/jobs';
 import {
   cautions,
@@ -14,7 +15,7 @@ import {
 import { checkedReport } from './checkedReport.js';
 import { conditionRows } from './conditionRows.js';
 import { filingRows } from './filingRows.js';
-import { list, plain, table } from './markdown.js';
+import { block, list, plain, table } from './markdown.js';
 import type { Report, ReportRecording } from './report.js';
 
 /**
@@ -41,8 +42,22 @@ export function reportMarkdown(report: Report): string {
     ...(job.notes ? [`${reportWords.notes}: ${plain(job.notes)}`] : []),
     `## ${scoreLabels.cautions}`,
     list(sweepCautions().map((one) => cautions[one])),
+    ...workingParts(recordings),
   ];
   return `${visibleText(parts.join('\n\n'), '\n')}\n`;
+}
+
+/** How the numbers come about, as text that Markdown leaves as it is. */
+function workingParts(recordings: readonly ReportRecording[]): readonly string[] {
+  const worked = recordings.filter(({ workings = [] }) => workings.length > 0);
+  if (worked.length === 0) return [];
+  return [
+    `## ${reportWords.workings}`,
+    ...worked.flatMap(({ name, workings = [] }) => [
+      `### ${plain(name)}`,
+      ...workings.map((working) => block(workingText(working))),
+    ]),
+  ];
 }
 
 function recordingParts(

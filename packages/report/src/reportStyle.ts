@@ -32,6 +32,13 @@ th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px s
 .drawings { display: grid; grid-template-columns: 1fr 1fr; gap: 1rem; align-items: start; }
 .drawing { display: block; max-width: 100%; height: auto; }
 .notes { white-space: pre-wrap; }
+.appendix details { border: 1px solid var(--rule); margin: 0.3rem 0; padding: 0.3rem 0.6rem; }
+.working-given { display: grid; grid-template-columns: 1fr auto; gap: 0.1rem 1rem; margin: 0.4rem 0; }
+.working-given > div { display: contents; }
+.working-given dd { margin: 0; white-space: nowrap; }
+.working-rule, .working-sources { font-size: 0.85em; }
+.working-rule { display: block; }
+.working-line { overflow-x: auto; overflow-y: hidden; padding: 0.1rem 0; }
 .signature { display: flex; gap: 1rem; margin-top: 3.5rem; }
 .signature span { flex: 1; border-top: 1px solid var(--ink); padding-top: 0.2rem; }
 @media screen and (max-width: 34rem) {

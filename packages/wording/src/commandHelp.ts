@@ -77,6 +77,7 @@ export const commandHelp = {
   shell: 'bash, zsh or fish',
   json: 'print everything as JSON data instead of text',
   working: 'also show how the numbers come about, step by step',
+  workingInReport: 'add how the numbers come about as an appendix',
   jsonLines: 'print each recording as a line of JSON data as soon as it is judged',
   exitByVerdict: 'leave with an exit code that tells the verdict',
   help: 'show this help',

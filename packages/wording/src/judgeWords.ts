@@ -37,6 +37,7 @@ export const judgeWords = {
   next: 'What next',
   nowhere: 'No finding.',
   record: 'For the record',
+  withWorking: 'With an appendix: how the numbers come about',
   keepReport: 'Keep the report',
   shareReport: 'Share the report',
   saveJob: 'Save the job',

@@ -11,6 +11,7 @@ export const reportWords = {
   title: 'Sweep report',
   readingsTitle: 'Report of readings',
   conditions: 'Conditions',
+  workings: 'Appendix: how the numbers come about',
   sensor: 'Sensor',
   track: 'Track',
   wiperClosed: 'Wiper, throttle closed',

@@ -1,4 +1,4 @@
-import { checkPageWords, judgeWords, reportWords } from '@truesweep/wording';
+import { checkPageWords, judgeWords, reportWords, workingWords } from '@truesweep/wording';
 import { useMemo, useState } from 'preact/hooks';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { KeepReport } from './KeepReport.js';
@@ -49,6 +49,10 @@ function RecordingPart(props: {
     const width = widthWithin(event.currentTarget.clientWidth - besideEvidence);
     if (evidence === undefined) void worker.writeEvidence(index, width).then(setEvidence);
   };
+  const [working, setWorking] = useState<string>();
+  const unfoldWorking = () => {
+    if (working === undefined) void worker.writeWorking(index).then(setWorking);
+  };
   const [draw, drawPasses] = useMemo(
     () =>
       [
@@ -73,6 +77,14 @@ function RecordingPart(props: {
           <p role="status">{checkPageWords.looks}</p>
         ) : (
           <div dangerouslySetInnerHTML={{ __html: evidence }} />
+        )}
+      </details>
+      <details class="workings" onToggle={unfoldWorking}>
+        <summary>{workingWords.show}</summary>
+        {working === undefined ? (
+          <p role="status">{workingWords.fetching}</p>
+        ) : (
+          <div dangerouslySetInnerHTML={{ __html: working }} />
         )}
       </details>
     </section>

@@ -27,11 +27,14 @@ export function KeepReport(props: {
     ...(props.serial && { serial: props.serial }),
     ...(props.machine && { machine: props.machine }),
   }));
+  const [isWorking, setWorking] = useState(false);
   const [first] = judged.recordings;
   if (!first) return null;
   const named = fileName(judged.title, first.verdict, record.at);
   const written = async () =>
-    new File([await worker.writeReport(record)], `${named}.report.html`, { type: 'text/html' });
+    new File([await worker.writeReport(record, isWorking)], `${named}.report.html`, {
+      type: 'text/html',
+    });
   const keep = async () => keepFile(await written());
   const share = async () => {
     const files = [await written()];
@@ -55,6 +58,16 @@ export function KeepReport(props: {
           </div>
         ))}
       </div>
+      <p>
+        <label>
+          <input
+            type="checkbox"
+            checked={isWorking}
+            onInput={(event) => setWorking(event.currentTarget.checked)}
+          />{' '}
+          {judgeWords.withWorking}
+        </label>
+      </p>
       <p class="keep">
         <button type="button" onClick={keep}>
           {judgeWords.keepReport}

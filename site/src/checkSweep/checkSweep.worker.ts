@@ -60,7 +60,13 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
     if (data.kind === 'judge' || data.kind === 'open-report') return await judge(data);
     if (!judged) return;
     if (data.kind === 'report')
-      return answer({ kind: 'made', id: data.id, text: await judged.report(data.record) });
+      return answer({
+        kind: 'made',
+        id: data.id,
+        text: await judged.report(data.record, data.working),
+      });
+    if (data.kind === 'working')
+      return answer({ kind: 'made', id: data.id, text: await judged.working(data.recording) });
     if (data.kind === 'evidence')
       return answer({
         kind: 'made',

@@ -28,8 +28,10 @@ export type JudgedFiles =
       readonly judged: Judged;
       readonly job: Job;
       readonly traces: readonly Trace[];
-      /** Writes the report, one HTML file, filed by what is said. */
-      readonly report: (record: FilingRecord) => Promise<string>;
+      /** Writes the report, one HTML file, filed by what is said; with how the numbers come about, or without. */
+      readonly report: (record: FilingRecord, working: boolean) => Promise<string>;
+      /** Writes how the numbers of a recording come about, as HTML. */
+      readonly working: (index: number) => Promise<string>;
       /** Writes what the judgement of a recording rests on, as HTML with a map as wide as its place. */
       readonly evidence: (index: number, width: number) => Promise<string>;
     };
@@ -63,10 +65,13 @@ export async function judgeFiles(
     judged,
     job,
     traces: read.map(({ trace }) => trace),
-    report: async (record) => {
+    report: async (record, working) => {
       const { writtenReport } = await import('./writtenReport.js');
-      return writtenReport(job, writtenAt, record, recorded);
+      const { withWorkings } = await import('./sweepWorkings.js');
+      const shown = working ? recorded.map((one) => withWorkings(one, job)) : recorded;
+      return writtenReport(job, writtenAt, record, shown);
     },
+    working: async (index) => await workingOf(recorded, job, index),
     evidence: async (index, width) => await evidenceOf(recorded, job, index, width),
   };
 }
@@ -81,6 +86,17 @@ export async function evidenceOf(
   const { drawnEvidence } = await import('./drawnEvidence.js');
   const recording = recordings[index];
   return recording ? drawnEvidence(recording, job, index, width) : '';
+}
+
+/** How the numbers of one of some recordings come about; code that is loaded when it is asked for. */
+export async function workingOf(
+  recordings: readonly Pick<ReportRecording, 'score'>[],
+  job: Job,
+  index: number,
+): Promise<string> {
+  const { sweepWorkingsHtml } = await import('./sweepWorkings.js');
+  const recording = recordings[index];
+  return recording ? sweepWorkingsHtml(recording.score, job) : '';
 }
 
 /** The job, which is the one file of JSON, and the others, which are recordings. */

@@ -13,7 +13,7 @@ import {
   reportOpenedSentence,
   verdictLabels,
 } from '@truesweep/wording';
-import { evidenceOf, type JudgedFiles } from './judgeFiles.js';
+import { evidenceOf, type JudgedFiles, workingOf } from './judgeFiles.js';
 import { restsOn } from './restsOn.js';
 import { shownRecording } from './shownRecording.js';
 import { traceOf } from './trace.js';
@@ -57,6 +57,12 @@ export function openReport(files: readonly NamedFile[]): Opened {
     traces: opened.map(({ trace }) => trace),
     // As it was written: it is not this page's to change.
     report: async () => html,
+    working: async (index) =>
+      await workingOf(
+        opened.map(({ recording }) => recording),
+        job,
+        index,
+      ),
     evidence: async (index, width) =>
       await evidenceOf(
         opened.map(({ recording }) => recording),

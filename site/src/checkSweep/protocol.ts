@@ -126,8 +126,15 @@ export type Asked =
       readonly recording: number;
       readonly width: number;
     }
-  /** To write the report of what was judged. */
-  | { readonly kind: 'report'; readonly id: number; readonly record: FilingRecord }
+  /** To write how the numbers of a recording come about. */
+  | { readonly kind: 'working'; readonly id: number; readonly recording: number }
+  /** To write the report of what was judged; with how the numbers come about as an appendix, or without. */
+  | {
+      readonly kind: 'report';
+      readonly id: number;
+      readonly record: FilingRecord;
+      readonly working: boolean;
+    }
   | {
       readonly kind: 'passes';
       readonly id: number;

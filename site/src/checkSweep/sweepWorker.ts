@@ -27,8 +27,10 @@ export interface SweepWorker {
   readonly drawPasses: (recording: number, width: number) => Promise<string>;
   /** Writes what the judgement of a recording rests on, as HTML. */
   readonly writeEvidence: (recording: number, width: number) => Promise<string>;
-  /** Writes the report, one HTML file, filed by what is said. */
-  readonly writeReport: (record: FilingRecord) => Promise<string>;
+  /** Writes how the numbers of a recording come about, as HTML. */
+  readonly writeWorking: (recording: number) => Promise<string>;
+  /** Writes the report, one HTML file, filed by what is said; with how the numbers come about, or without. */
+  readonly writeReport: (record: FilingRecord, working: boolean) => Promise<string>;
   readonly end: () => void;
 }
 
@@ -67,7 +69,8 @@ export function sweepWorker(
     drawTrace: (recording, window) => make((id) => ({ kind: 'trace', id, recording, window })),
     drawPasses: (recording, width) => make((id) => ({ kind: 'passes', id, recording, width })),
     writeEvidence: (recording, width) => make((id) => ({ kind: 'evidence', id, recording, width })),
-    writeReport: (record) => make((id) => ({ kind: 'report', id, record })),
+    writeWorking: (recording) => make((id) => ({ kind: 'working', id, recording })),
+    writeReport: (record, working) => make((id) => ({ kind: 'report', id, record, working })),
     end: () => worker.terminate(),
   };
 }

@@ -1,6 +1,7 @@
 import type { Check, Criteria, Expectation, Score } from '@truesweep/core';
 import { checkLabels } from '@truesweep/wording';
 import { whereWritten } from '../whereWritten.js';
+import { whole } from '../whole.js';
 import type { Working } from '../working.js';
 import { explainCauses } from './explainCauses.js';
 import { explainFinding } from './explainFinding.js';
@@ -33,6 +34,10 @@ export function explainScore(
   expected: Expectation,
   criteria: Criteria,
 ): readonly Working[] {
+  return whole({ score, expected, criteria }, 'score', () => workingsOf(score, expected, criteria));
+}
+
+function workingsOf(score: Score, expected: Expectation, criteria: Criteria): readonly Working[] {
   const { closed, open } = expected.windows;
   const { quality, checks, findings, spots, explanations = [] } = score;
   const deepest = findings.toSorted((a, b) => b.depthOfSpan - a.depthOfSpan).slice(0, most);
