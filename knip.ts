@@ -29,6 +29,7 @@ const config: KnipConfig = {
     'packages/core': { entry: entriesOf('core') },
     'packages/jobs': { entry: entriesOf('jobs') },
     'packages/wording': { entry: entriesOf('wording') },
+    'packages/explain': { entry: entriesOf('explain') },
     // The build puts `plainElements.ts` in place of Preact's runtime.
     'packages/drawings': { entry: [...entriesOf('drawings'), 'src/plainElements.ts'] },
     site: {

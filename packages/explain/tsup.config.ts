@@ -1,3 +1,3 @@
 import { packageBuild } from '../../scripts/packageBuild.js';
 
-export default packageBuild({ entries: ['index'] });
+export default packageBuild({ entries: ['index', 'written'], bundledForRequire: ['index'] });

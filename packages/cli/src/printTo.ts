@@ -5,7 +5,8 @@ export function printTo(
   output: NodeJS.WriteStream & { readonly fd: number },
   fail: (error: NodeJS.ErrnoException) => never,
 ): (text: string) => void {
-  if (!fstatSync(output.fd).isFile()) return (text) => output.write(text);
+  // With big numbers: Node takes what a plain call leaves behind of a pipe for the next path that it looks up, and follows its links no more.
+  if (!fstatSync(output.fd, { bigint: true }).isFile()) return (text) => output.write(text);
   return (text) => {
     try {
       writeWhole(output.fd, Buffer.from(text));

@@ -1,4 +1,4 @@
-import { type Working, workingText } from '@truesweep/explain';
+import { type Working, workingText } from '@truesweep/explain/written';
 import { workingWords } from '@truesweep/wording';
 import { paragraph, type TextPart } from './textPart.js';
 

@@ -42,16 +42,4 @@ export { explainSupplyDrop } from './vehicle/explainSupplyDrop.js';
 export { whereWritten } from './whereWritten.js';
 export { explainUncertainty } from './windows/explainUncertainty.js';
 export { explainWindow } from './windows/explainWindow.js';
-export type {
-  Calculation,
-  Comparison,
-  Relation,
-  Rule,
-  Step,
-  StepInput,
-  Table,
-  Working,
-} from './working.js';
-export { workingHtml } from './workingHtml.js';
-export { workingLatex } from './workingLatex.js';
-export { workingText } from './workingText.js';
+export * from './written.js';

@@ -1,4 +1,4 @@
-import { workingHtml } from '@truesweep/explain';
+import { workingHtml } from '@truesweep/explain/written';
 import { reportWords } from '@truesweep/wording';
 import type { Report } from './report.js';
 

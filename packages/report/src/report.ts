@@ -1,5 +1,5 @@
 import type { Recorder, Score, Stretch, Sweep, UnreadRows } from '@truesweep/core';
-import type { Working } from '@truesweep/explain';
+import type { Working } from '@truesweep/explain/written';
 import type { Job, RecordingIdentity } from '@truesweep/jobs';
 
 /** A recording as a report names it, so that another person can tell whether theirs is the same. */

@@ -1,4 +1,4 @@
-import { workingText } from '@truesweep/explain';
+import { workingText } from '@truesweep/explain/written';
 import { jobCriteria, jobExpectation } from '@truesweep/jobs';
 import {
   cautions,

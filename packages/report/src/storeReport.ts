@@ -19,7 +19,7 @@ export function storeReport({ job, writtenAt, record, recordings }: Report): Sto
     job,
     ...(record && { record }),
     recordings: recordings.map(
-      ({ sweep, ...recording }): StoredRecording => ({
+      ({ sweep, workings: _, ...recording }): StoredRecording => ({
         ...recording,
         envelope: storeEnvelope(sweep),
         ...(sweep.stretches && { stretches: sweep.stretches }),

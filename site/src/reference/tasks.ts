@@ -660,6 +660,7 @@ export const libraries: readonly Library[] = [
           {
             title: 'Judgements',
             sources: [
+              'judgement/explainScore',
               'judgement/explainVisible',
               'judgement/explainFinding',
               'judgement/explainPlace',
@@ -667,20 +668,20 @@ export const libraries: readonly Library[] = [
               'judgement/explainLimits',
             ],
           },
-          {
-            title: 'Read and show a working',
-            sources: [
-              'working',
-              'quantity',
-              'expression',
-              'workingText',
-              'workingHtml',
-              'workingLatex',
-            ],
-          },
+          { title: 'Only what is written', sources: ['whereWritten', 'quantity', 'expression'] },
           {
             title: 'Exercises',
             sources: ['exercises/makeExercise', 'exercises/checkAnswer', 'exercises/exercise'],
+          },
+        ],
+      },
+      {
+        path: 'written',
+        what: 'Workings as text, HTML and LaTeX; needs no mathjs.',
+        tasks: [
+          {
+            title: 'Read and show a working',
+            sources: ['working', 'workingText', 'workingHtml', 'workingLatex'],
           },
         ],
       },
