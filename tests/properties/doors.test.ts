@@ -1,6 +1,7 @@
 import * as core from '@truesweep/core';
 import * as drawings from '@truesweep/drawings';
 import * as svg from '@truesweep/drawings/svg';
+import * as explain from '@truesweep/explain';
 import * as jobs from '@truesweep/jobs';
 import * as jobsNode from '@truesweep/jobs/node';
 import * as recordings from '@truesweep/recordings';
@@ -22,6 +23,7 @@ import {
   wrongText,
 } from './doors/changes.js';
 import { coreRecipes } from './doors/coreRecipes.js';
+import { explainRecipes } from './doors/explainRecipes.js';
 import {
   drawingsRecipes,
   jobsNodeRecipes,
@@ -42,6 +44,7 @@ const doors: readonly (readonly [name: string, module: object, recipes: Recipes,
     ['report', report, reportRecipes, 1000],
     ['drawings', drawings, drawingsRecipes, 1500],
     ['drawings/svg', svg, svgRecipes, 1000],
+    ['explain', explain, explainRecipes, 3000],
     ['wording', wording, wordingRecipes, 10_000],
   ];
 

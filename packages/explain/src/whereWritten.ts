@@ -1,11 +1,11 @@
-import { isInputError } from '@truesweep/core';
+import { InputError, isInputError } from '@truesweep/core';
 import type { Working } from './working.js';
 
 /**
  * The workings of a page or a command: those that none is written for are left out.
  *
  * @param makes Each makes one.
- * @throws What they throw but `no-working`.
+ * @throws InputError `not-a-function`, and what they throw but `no-working`.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
@@ -15,7 +15,10 @@ import type { Working } from './working.js';
  * ).length // => 1
  */
 export function whereWritten(...makes: readonly (() => Working)[]): readonly Working[] {
-  return makes.flatMap((make) => {
+  return makes.flatMap((make, i) => {
+    const path = `makes[${i}]`;
+    if (typeof make !== 'function')
+      throw new InputError('not-a-function', path, `${path} is none; it must make a working.`);
     try {
       return [make()];
     } catch (error) {

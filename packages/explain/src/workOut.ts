@@ -159,9 +159,10 @@ function isSo(left: number, relation: Relation, right: number): boolean {
 }
 
 function noNumber(value: unknown, meaning: string): InputError {
+  const shown = typeof value === 'number' ? `${value}` : 'none';
   return new InputError(
     value === undefined ? 'missing' : 'not-finite',
     meaning,
-    `“${meaning}” is ${value}; a working needs a finite number there.`,
+    `“${meaning}” is ${shown}; a working needs a finite number there.`,
   );
 }

@@ -1,7 +1,7 @@
 import { workingLabels } from '@truesweep/wording/working';
+import { checkWorking } from './checkWorking.js';
 import { escaped, mathmlNotation, mathmlQuantity, mathmlSymbol } from './mathmlNotation.js';
 import type { Quantity } from './quantity.js';
-import { whole } from './whole.js';
 import { rulesOf, type Step, type Working } from './working.js';
 import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
@@ -9,17 +9,15 @@ import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 /**
  * A working as a fragment of HTML with MathML: a list of what is given, a list of steps, no style and no script. Every text in it is escaped.
  *
- * @throws InputError `missing` for a working that lacks a part.
+ * @throws InputError at `working…` for what is no working.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
  * workingHtml(explainOperatingPoint(circuit, 0.9)).startsWith('<dl') // => true
  */
 export function workingHtml(working: Working): string {
-  return whole(working, 'working', () => html(working));
-}
-
-function html({ given, steps, conclusion }: Working): string {
+  checkWorking(working);
+  const { given, steps, conclusion } = working;
   const givenRows = given.map(
     (one) =>
       `<div><dt>${math(mathmlSymbol(one.symbol))} <span>${escaped(one.meaning)}</span></dt><dd>${escaped(writeQuantity(one, one.digits, true))}</dd></div>`,

@@ -1,5 +1,5 @@
+import { checkWorking } from './checkWorking.js';
 import { latexNotation, latexSymbol } from './latexNotation.js';
-import { whole } from './whole.js';
 import { rulesOf, type Step, type Working } from './working.js';
 import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
@@ -7,17 +7,15 @@ import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 /**
  * A working as LaTeX source: paragraphs and `align*` (of amsmath), to be put into a document.
  *
- * @throws InputError `missing` for a working that lacks a part.
+ * @throws InputError at `working…` for what is no working.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
  * workingLatex(explainOperatingPoint(circuit, 0.9)).includes('V = \\frac') // => false
  */
 export function workingLatex(working: Working): string {
-  return whole(working, 'working', () => latex(working));
-}
-
-function latex({ title, given, steps, conclusion }: Working): string {
+  checkWorking(working);
+  const { title, given, steps, conclusion } = working;
   return [
     `\\paragraph{${prose(title)}}`,
     ...given.map(

@@ -1,6 +1,6 @@
 import { workingLabels } from '@truesweep/wording/working';
+import { checkWorking } from './checkWorking.js';
 import { textNotation } from './textNotation.js';
-import { whole } from './whole.js';
 import { rulesOf, type Step, type Working } from './working.js';
 import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
@@ -8,17 +8,15 @@ import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 /**
  * A working as lines of plain text, for a terminal or a message.
  *
- * @throws InputError `missing` for a working that lacks a part.
+ * @throws InputError at `working…` for what is no working.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: {} };
  * workingText(explainOperatingPoint(circuit, 0.9)).includes('   V = 3.750\u00a0V') // => true
  */
 export function workingText(working: Working): readonly string[] {
-  return whole(working, 'working', () => text(working));
-}
-
-function text({ title, given, steps, conclusion }: Working): readonly string[] {
+  checkWorking(working);
+  const { title, given, steps, conclusion } = working;
   return [
     title,
     '',

@@ -48,11 +48,11 @@ export function writeQuantity(
   return `${writeNumber(value, digits, trim)}${unit === '1' ? '' : `\u00a0${unit}`}`;
 }
 
-/** Writes a plain number with a true minus sign; beyond six places on either side with an exponent. */
+/** Writes a plain number with a true minus sign; far from one with an exponent. */
 export function writeNumber(value: number, digits: number, trim = false): string {
   const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');
   const place = Number(exponent);
-  const isPlain = value === 0 || (place >= -6 && place < Math.max(digits, 7));
+  const isPlain = value === 0 || (place >= -4 && place < Math.max(digits, 7));
   const figures = isPlain ? value.toFixed(Math.max(0, digits - 1 - place)) : mantissa;
   const short = trim && figures.includes('.') ? figures.replace(/\.?0+$/, '') : figures;
   return `${short}${isPlain ? '' : `e${place}`}`.replaceAll('-', '\u2212');

@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** What the working of the smallest visible departure says. */
 export const visibleWorkingWords = {
@@ -41,7 +42,7 @@ export const findingWorkingWords = {
   isNotVisible: 'By itself it can’t; it counts with all passes over its place.',
   seconds: 'How long it lasts',
   samples: 'How many samples that is',
-  odds: 'Odds for it',
+  odds: 'Power of ten that the odds for it are',
   kinds: {
     dropout:
       'The signal goes to, or toward, the level of a lifted wiper and comes back: a dropout.',
@@ -106,24 +107,42 @@ export const placeWorkingWords = {
 const causes = { track: 'track', connection: 'connection', interference: 'interference' } as const;
 type Cause = keyof typeof causes;
 const joined = (sources: readonly Cause[]): string =>
-  sources.map((one) => causes[one]).join(' and ');
+  sources.map((one) => say`${causes[one]}`).join(' and ');
 
 /** What the working of the causes' odds says. */
 export const causesWorkingWords = {
   title: 'What speaks for track, connection and interference',
   before: (sources: readonly Cause[]): string =>
-    say`how common ${joined(sources)} is taken to be beforehand (common practice, no source)`,
+    whole(
+      sources,
+      'sources',
+      () =>
+        say`how common ${joined(sources)} is taken to be beforehand (common practice, no source)`,
+    ),
   form: (sources: readonly Cause[]): string =>
-    say`logarithm of how well the departures’ forms, lengths and sizes fit ${joined(sources)}`,
+    whole(
+      sources,
+      'sources',
+      () =>
+        say`logarithm of how well the departures’ forms, lengths and sizes fit ${joined(sources)}`,
+    ),
   place: (sources: readonly Cause[]): string =>
-    say`logarithm of how well their times and places fit ${joined(sources)}`,
+    whole(
+      sources,
+      'sources',
+      () => say`logarithm of how well their times and places fit ${joined(sources)}`,
+    ),
   weight: (sources: readonly Cause[]): string =>
-    say`Weight of ${joined(sources)}, not yet in parts of all`,
+    whole(sources, 'sources', () => say`Weight of ${joined(sources)}, not yet in parts of all`),
   most: 'largest sum of the two logarithms, taken off from all, which changes no odds',
   all: 'All weights together',
   share: (cause: Cause): string =>
-    say`Weight of ${causes[cause]}, of two causes together half to each`,
+    whole(
+      cause,
+      'cause',
+      () => say`Weight of ${causes[cause]}, of two causes together half to each`,
+    ),
   table: 'Factor by factor',
   columns: ['Explanation', 'Beforehand', 'Form', 'Time and place', 'Weight'],
-  name: joined,
+  name: (sources: readonly Cause[]): string => whole(sources, 'sources', () => joined(sources)),
 } as const;

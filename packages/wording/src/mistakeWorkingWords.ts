@@ -1,6 +1,7 @@
 import type { Mistake } from '@truesweep/core';
 import { mistakeLabel } from './planWords.js';
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 const leads = { supply: 'supply', ground: 'ground', signal: 'signal' } as const;
 const terminals = { top: 'top', bottom: 'bottom', wiper: 'wiper' } as const;
@@ -19,9 +20,18 @@ export const mistakeWorkingWords = {
     wiper: 'Resistance from the wiper’s place to its terminal',
   },
   way: (lead: Lead, terminal: Terminal): string =>
-    say`Way of the ${leads[lead]} lead, which sits on the ${terminals[terminal]} terminal`,
+    whole(
+      { lead, terminal },
+      'lead',
+      () => say`Way of the ${leads[lead]} lead, which sits on the ${terminals[terminal]} terminal`,
+    ),
   joined: (lead: 'supply' | 'ground'): string =>
-    say`From the wiper’s place to where signal and ${leads[lead]} leads touch: by the track and by the wiper side by side`,
+    whole(
+      lead,
+      'lead',
+      () =>
+        say`From the wiper’s place to where signal and ${leads[lead]} leads touch: by the track and by the wiper side by side`,
+    ),
   beyond:
     'Resistance that the source sees beyond the wiper’s place: the two other ways side by side',
   sourceCurrent: 'Current out of the source, through the limiting resistor and the supply lead',
@@ -34,7 +44,7 @@ export const mistakeWorkingWords = {
   trackCurrent: 'Largest current in a piece of the track',
   trackHeat: 'Heat of the track as if all of it carried that current: what its power rating limits',
   wiperCurrent: (lead: Lead): string =>
-    say`The wiper carries the current of the ${leads[lead]} lead.`,
+    whole(lead, 'lead', () => say`The wiper carries the current of the ${leads[lead]} lead.`),
   through: 'Nothing goes through the sensor: the leads touch before it.',
 } as const;
 

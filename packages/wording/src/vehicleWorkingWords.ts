@@ -1,10 +1,11 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 /** What the working of a reading carried between bench and vehicle says. */
 export const carryWorkingWords = {
   title: (reading: string, to: keyof typeof sides): string =>
-    say`From ${reading} to what ${sides[to]} shows`,
-  reading: (at: keyof typeof sides): string => say`reading of ${sides[at]}`,
+    whole(to, 'to', () => say`From ${reading} to what ${sides[to]} shows`),
+  reading: (at: keyof typeof sides): string => whole(at, 'at', () => say`reading of ${sides[at]}`),
   bench: 'bench',
   vehicle: 'vehicle',
   ratio: 'Reading as a part of the vehicle’s reference',

@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { whole } from './whole.js';
 
 const parts = {
   source: 'source',
@@ -18,13 +19,17 @@ const stops = { closed: 'closed', open: 'open' } as const;
 
 /** What the working of a window for a reading at a stop says. */
 export const windowWorkingWords = {
-  title: (stop: keyof typeof stops): string => say`The window of the ${stops[stop]} reading`,
+  title: (stop: keyof typeof stops): string =>
+    whole(stop, 'stop', () => say`The window of the ${stops[stop]} reading`),
   parts,
-  tolerance: (part: keyof typeof parts): string => say`tolerance of the ${parts[part]}, either way`,
-  place: (stop: keyof typeof stops): string => say`wiper’s place at the ${stops[stop]} stop`,
+  tolerance: (part: keyof typeof parts): string =>
+    whole(part, 'part', () => say`tolerance of the ${parts[part]}, either way`),
+  place: (stop: keyof typeof stops): string =>
+    whole(stop, 'stop', () => say`wiper’s place at the ${stops[stop]} stop`),
   least: 'for the lowest reading',
   most: 'for the highest reading',
-  atEnd: (part: keyof typeof parts): string => say`The ${parts[part]} at the end of its tolerance`,
+  atEnd: (part: keyof typeof parts): string =>
+    whole(part, 'part', () => say`The ${parts[part]} at the end of its tolerance`),
   says: (low: string, high: string): string =>
     say`A sound sensor reads from ${low} to ${high} here. The instrument’s own uncertainty is no part of the window: it counts when a reading is held against it.`,
 } as const;
@@ -35,9 +40,10 @@ export const budgetWorkingWords = {
     say`How uncertain the expected reading is at ${travel} of the travel`,
   parts,
   x: 'where the wiper stands there, as a part of the track',
-  halfWidth: (part: keyof typeof parts): string => say`tolerance of the ${parts[part]}, either way`,
+  halfWidth: (part: keyof typeof parts): string =>
+    whole(part, 'part', () => say`tolerance of the ${parts[part]}, either way`),
   shareOf: (part: keyof typeof parts): string =>
-    say`part of the ${parts[part]} that counts at this travel`,
+    whole(part, 'part', () => say`part of the ${parts[part]} that counts at this travel`),
   answersUp: 'How the reading answers to the resistance up to the source',
   answersDown: 'How the reading answers to the resistance down to common',
   answersSignal: 'How the reading answers to the resistance before the load',
@@ -45,7 +51,7 @@ export const budgetWorkingWords = {
   answersLoadVolts: 'How the reading answers to the voltage behind the load',
   share: 'Part of the voltage at the wiper’s place that the load leaves',
   adds: (part: keyof typeof parts): string =>
-    say`What the ${parts[part]} adds to the standard uncertainty`,
+    whole(part, 'part', () => say`What the ${parts[part]} adds to the standard uncertainty`),
   budget: 'All contributions side by side',
   columns: ['Part', 'Adds'],
   combined: 'Standard uncertainty of the reading',

@@ -14,6 +14,7 @@ import {
 import { readDelimited } from '@truesweep/recordings';
 import { exerciseWordingRecipes } from './exerciseWordingRecipes.js';
 import type { Recipe, Recipes } from './recipe.js';
+import { workingWordingRecipes } from './workingWordingRecipes.js';
 
 const said = 'of facts and results only what is said is looked at';
 
@@ -90,6 +91,7 @@ const divider = {
 /** Every function of wording, those that stand in its maps by the map's name and their key. */
 export const wordingRecipes: Recipes = {
   ...exerciseWordingRecipes,
+  ...workingWordingRecipes,
   'bathWords.boilingAt': ofTexts('a V'),
   'bathWords.boils': ofTexts('a V', 'b V', 'c V'),
   'bathWords.boilsBeyond': ofTexts('a V', 'b V', 'c V'),

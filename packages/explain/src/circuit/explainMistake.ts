@@ -1,5 +1,7 @@
 import {
   type Circuit,
+  checkFields,
+  checkText,
   formatQuantity,
   type Mistake,
   operatingPoint,
@@ -30,6 +32,7 @@ import { checkShort, checkStar, findBeyond, findStar, starOf } from './star.js';
 export function explainMistake(circuit: Circuit, mistake: Mistake, position: Position): Working {
   operatingPoint(circuit, position);
   checkStar(circuit);
+  checkMistake(circuit, mistake, position);
   if (mistake.kind === 'shorted-leads' && !mistake.leads.includes('signal'))
     return workOut(words.titleAnywhere(mistake), (sheet) => {
       findShort(sheet, circuit);
@@ -93,6 +96,22 @@ export function explainMistake(circuit: Circuit, mistake: Mistake, position: Pos
     )!;
     return { conclusion: words.wiperCurrent(lead) };
   });
+}
+
+/** Refuses what is no mistake, by path. */
+function checkMistake(circuit: Circuit, mistake: Mistake, position: Position): void {
+  checkFields(mistake, 'mistake', {
+    kind: checkText,
+    ...Object.fromEntries(
+      ['connection', 'lead', 'leads', 'terminals', 'to', 'position', 'from', 'volts'].map(
+        (name) => [`${name}?`, () => {}],
+      ),
+    ),
+  });
+  if (mistake.kind === 'none') return;
+  const wrong =
+    mistake.kind === 'exchanged-leads' ? { connection: mistake.connection } : { faults: [mistake] };
+  operatingPoint({ ...circuit, ...wrong }, position);
 }
 
 function findLimiterHeat(sheet: Sheet, limiter: string, current: string): void {

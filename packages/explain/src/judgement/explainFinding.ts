@@ -21,13 +21,14 @@ import { workOutOf } from './workOutOf.js';
  */
 export function explainFinding(
   finding: Finding,
-  { visible, interval }: Pick<CaptureQuality, 'visible' | 'interval'>,
+  quality: Pick<CaptureQuality, 'visible' | 'interval'>,
   restLevel?: Volts,
 ): Working {
   const title = () =>
     words.title(words.spoken[finding.kind], formatQuantity(finding.travel, '%', { digits: 3 }));
-  return workOutOf(finding, 'finding', title, (sheet) => {
+  return workOutOf({ finding, quality }, 'finding', title, (sheet) => {
     const { kind, start, end, depth, evidence, went } = finding;
+    const { visible, interval } = quality;
     const give = (symbol: keyof typeof words.given, value: number, unit: WorkingUnit) =>
       sheet.give({ symbol, meaning: words.given[symbol], value, unit }, 'found');
     give('d', Math.abs(depth), 'V');
@@ -46,7 +47,7 @@ export function explainFinding(
         symbol: 'O',
         meaning: words.odds,
         unit: '1',
-        formula: call('exp', 'e'),
+        formula: quotient('e', call('ln', 10)),
         rule: rules.logarithm,
       });
     }

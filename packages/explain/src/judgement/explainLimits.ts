@@ -108,8 +108,11 @@ export function explainLimits(check: LimitsCheck, what: string): Working {
 }
 
 /** A check's plain number is a fraction, a count one without unit. */
-function unitOf(name: string): WorkingUnit {
+function unitOf(name: unknown): WorkingUnit {
   if (name === '1') return '%';
   if (name === 'count') return '1';
-  return name in unitNames ? (name as WorkingUnit) : refuseWorking('check.unit', `is ${name}`);
+  const unit = Object.keys(unitNames).find((one) => one === name);
+  return unit
+    ? (unit as WorkingUnit)
+    : refuseWorking('check.unit', 'is none of those that are written');
 }

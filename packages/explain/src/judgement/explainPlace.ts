@@ -10,7 +10,7 @@ import { workOutOf } from './workOutOf.js';
  *
  * @param spot One of a score's spots.
  * @param findings The same score's.
- * @param sameTravel What it was judged by.
+ * @param criteria What it was judged by.
  * @returns The answer is the place, a fraction of the travel: the mean of one departure for each pass.
  * @throws InputError `missing` for a spot or findings that lack a part, `not-finite` for numbers that are none.
  *
@@ -22,10 +22,10 @@ import { workOutOf } from './workOutOf.js';
 export function explainPlace(
   spot: Spot,
   findings: readonly Finding[],
-  { sameTravel }: Pick<Criteria, 'sameTravel'>,
+  criteria: Pick<Criteria, 'sameTravel'>,
 ): Working {
   const title = () => words.title(formatQuantity(spot.travel, '%', { digits: 3 }));
-  return workOutOf({ spot, findings }, 'spot', title, (sheet) => {
+  return workOutOf({ spot, findings, criteria }, 'spot', title, (sheet) => {
     const ordered = spot.findings.toSorted((a, b) => findings[a]!.travel - findings[b]!.travel);
     const symbols = ordered.map((number) =>
       sheet.give(
@@ -38,7 +38,7 @@ export function explainPlace(
         'found',
       ),
     );
-    sheet.give({ symbol: 's_same', meaning: words.same, value: sameTravel, unit: '%' });
+    sheet.give({ symbol: 's_same', meaning: words.same, value: criteria.sameTravel, unit: '%' });
     if (symbols.length > 1) {
       const gaps = symbols.slice(1).map((symbol, i) => difference(symbol, symbols[i]!));
       sheet.find({

@@ -24,12 +24,12 @@ export function explainVisible(
   span: Volts,
   criteria: Pick<Criteria, 'falseDepartures' | 'visibleSteps' | 'visibleSpan' | 'visibleRipple'>,
 ): Working {
-  const { samples, noise, resolution, ripple } = quality;
   return workOutOf(
-    quality,
+    { quality, criteria },
     'quality',
     () => words.title,
     (sheet) => {
+      const { samples, noise, resolution, ripple } = quality;
       const give = (
         symbol: keyof typeof words.given,
         value: number,

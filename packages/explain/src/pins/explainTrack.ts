@@ -1,4 +1,4 @@
-import type { Ohms } from '@truesweep/core';
+import { checkFields, InputError, type Ohms } from '@truesweep/core';
 import { workingRules as rules, trackWorkingWords as words } from '@truesweep/wording/working';
 import { difference, quotient, sum } from '../expression.js';
 import { refuseWorking } from '../refuseWorking.js';
@@ -15,19 +15,28 @@ export interface TrackReadings {
   readonly fromWiper: Ohms;
 }
 
+const readingRules = { ends: someOhms, toWiper: someOhms, fromWiper: someOhms };
+
+function someOhms(value: unknown, path: string): void {
+  if (Number.isFinite(value) && (value as number) >= 0 && (value as number) <= 1e18) return;
+  const code = value === undefined ? 'missing' : 'out-of-range';
+  throw new InputError(code, path, `${path} is none; it must be from 0 to 1e18 Ω.`);
+}
+
 /**
  * What an ohmmeter's three readings of a potentiometer say: what lies in the wiper's way beside the track, and where the wiper stands.
  *
  * @param readings The readings, Ω.
  * @returns The answer is the wiper's place, a fraction of the track from the first end.
- * @throws InputError `no-working` for ends without resistance and for readings below 0.
+ * @throws InputError at `readings…`; `no-working` for ends without resistance.
  *
  * @example
  * explainTrack({ ends: 5000, toWiper: 1000, fromWiper: 4600 }).answer.value // => ≈ 0.14
  */
-export function explainTrack({ ends, toWiper, fromWiper }: TrackReadings): Working {
-  if (!(ends > 0)) refuseWorking('readings.ends', `is ${ends} Ω`);
-  if (!(toWiper >= 0 && fromWiper >= 0)) refuseWorking('readings', 'are below 0 Ω');
+export function explainTrack(readings: TrackReadings): Working {
+  checkFields(readings, 'readings', readingRules);
+  const { ends, toWiper, fromWiper } = readings;
+  if (ends === 0) refuseWorking('readings.ends', 'is 0 Ω');
   return workOut(words.title, (sheet) => {
     const given = [
       ['R_ab', ends],

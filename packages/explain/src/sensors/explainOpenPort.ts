@@ -9,6 +9,7 @@ import { workingRules as rules, pressureWorkingWords as words } from '@truesweep
 import { difference, power, product, quotient, sum } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
 import { refuseWorking } from '../refuseWorking.js';
+import { whole } from '../whole.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 
@@ -33,11 +34,11 @@ export function explainOpenPort(
   supply: Volts,
 ): Working {
   const { pressure } = stationPressure(air);
-  pressureRatio(sensor, sensor.reference === 'gauge' ? 0 : pressure);
-  if (!(supply > 0 && supply < Infinity)) refuseWorking('supply', `is ${supply}`);
+  const isGauge = whole(sensor, 'sensor', () => sensor.reference === 'gauge');
+  pressureRatio(sensor, isGauge ? 0 : pressure);
+  if (!(supply > 0 && supply < Infinity)) refuseWorking('supply', 'is no voltage above 0');
   return workOut(words.title, (sheet) => {
-    if (sensor.reference === 'gauge')
-      sheet.give({ symbol: 'p', meaning: words.gauge, value: 0, unit: 'Pa' });
+    if (isGauge) sheet.give({ symbol: 'p', meaning: words.gauge, value: 0, unit: 'Pa' });
     else findAir(sheet, air);
     findRatio(sheet, sensor, sheet.value('p'));
     sheet.give({ symbol: 'U_s', meaning: words.given.U_s, value: supply, unit: 'V' });
@@ -48,7 +49,7 @@ export function explainOpenPort(
       formula: product('U_s', 'r'),
       rule: rules.ratiometric,
     });
-    const isByHeight = sensor.reference === 'absolute' && air.kind === 'altitude';
+    const isByHeight = !isGauge && air.kind === 'altitude';
     return isByHeight ? { conclusion: words.weather } : {};
   });
 }

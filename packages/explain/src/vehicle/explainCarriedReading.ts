@@ -3,6 +3,8 @@ import {
   type Circuit,
   carryToBench,
   carryToVehicle,
+  checkFields,
+  type FieldRules,
   formatQuantity,
   type Hookup,
   type OutputSense,
@@ -31,6 +33,12 @@ export interface ReadingToCarry {
   readonly sense?: OutputSense;
 }
 
+const readingRules: FieldRules = {
+  volts: () => {},
+  to: ['bench', 'vehicle'],
+  'sense?': ['rising', 'falling'],
+};
+
 /**
  * What a reading of one hook-up is on another: by the wiper's place, which is the same on both. On the vehicle with the percent that a scan tool
  * shows.
@@ -48,10 +56,12 @@ export interface ReadingToCarry {
  * explainCarriedReading({ volts: 1, to: 'vehicle' }, bench, vehicle).answer.value // => ≈ 1
  */
 export function explainCarriedReading(
-  { volts, to, sense = 'rising' }: ReadingToCarry,
+  reading: ReadingToCarry,
   bench: Circuit,
   vehicle: Hookup,
 ): Working {
+  checkFields(reading, 'reading', readingRules);
+  const { volts, to, sense = 'rising' } = reading;
   const carry = to === 'vehicle' ? carryToVehicle : carryToBench;
   const carried: CarriedReading = carry({ volts }, bench, vehicle);
   checkLegs(bench, 'bench');
@@ -69,13 +79,13 @@ export function explainCarriedReading(
   const title = words.title(formatQuantity(volts, 'V', { digits: 4, trim: true }), to);
   return workOut(title, (sheet) => {
     const { circuit, marks } = sides[from];
-    const reading = sheet.give({
+    const given = sheet.give({
       symbol: marks.of('V'),
       meaning: words.reading(from),
       value: volts,
       unit: 'V',
     });
-    const place = findPosition(sheet, giveParts(sheet, circuit, marks), reading, marks);
+    const place = findPosition(sheet, giveParts(sheet, circuit, marks), given, marks);
     const there = sides[to];
     const parts = giveParts(sheet, there.circuit, there.marks);
     const legs = findLegs(sheet, parts, place, there.marks);
