@@ -1,13 +1,25 @@
 /** A formula as plain data: numbers, symbols, and what is done with them. */
 export type Expression =
-  | { readonly number: number }
+  | {
+      /** A number of the formula itself, without unit; any finite one. */
+      readonly number: number;
+    }
   | {
       /** A symbol whose value is given or was found by an earlier step. */
       readonly symbol: string;
     }
-  | { readonly sum: readonly Expression[] }
-  | { readonly negative: Expression }
-  | { readonly product: readonly Expression[] }
+  | {
+      /** What is added; a part that is taken off is a `negative` one. */
+      readonly sum: readonly Expression[];
+    }
+  | {
+      /** What is taken with the other sign. */
+      readonly negative: Expression;
+    }
+  | {
+      /** What is multiplied. */
+      readonly product: readonly Expression[];
+    }
   | {
       /** What is above the line and what is below it. */
       readonly quotient: readonly [Expression, Expression];
@@ -16,10 +28,14 @@ export type Expression =
       /** A base and its exponent. */
       readonly power: readonly [Expression, Expression];
     }
-  | { readonly root: Expression }
+  | {
+      /** What the square root is taken of. */
+      readonly root: Expression;
+    }
   | {
       /** A function of numbers without unit, but for `abs`, `min` and `max`, which take any. */
       readonly call: FunctionName;
+      /** What it is a function of. */
       readonly of: readonly Expression[];
     };
 

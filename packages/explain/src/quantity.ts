@@ -39,7 +39,7 @@ export interface Quantity {
   readonly symbol: string;
   /** What it is, in words. */
   readonly meaning: string;
-  /** In the SI unit without prefix; of `%` a fraction, of `°` degrees. */
+  /** Any finite number, in the SI unit without prefix; of `%` a fraction, of `°` degrees. */
   readonly value: number;
   /** What it is written in. */
   readonly unit: WorkingUnit;

@@ -38,8 +38,8 @@ test('no text of a working becomes a command of LaTeX', () => {
 
 test('a working that lacks a part is refused', () => {
   const { given: _, ...rest } = working;
-  expect(() => workingHtml(rest as never)).toThrow('working lacks a part');
-  expect(() => workingHtml(undefined as never)).toThrow('working lacks a part');
+  expect(() => workingHtml(rest as never)).toThrow('working.given is missing');
+  expect(() => workingHtml(undefined as never)).toThrow('working is missing');
 });
 
 test('sums of a single part are that part', () => {

@@ -24,7 +24,7 @@ export interface CauseFactors {
   readonly before: Fraction;
   /** How well the departures' forms, lengths and sizes fit: a logarithm of a likelihood, nats, any; tempered, so that the weights hold. */
   readonly form: number;
-  /** How well their times, places and repetition fit: the same. */
+  /** How well their times, places and repetition fit: a logarithm too, nats, any. */
   readonly place: number;
 }
 

@@ -26,7 +26,7 @@ import { findOutput } from './output.js';
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
- * explainDirt(circuit, 0.5, 10e3).answer.value // => ≈ -0.0024966
+ * explainDirt(circuit, 0.5, 10e3).answer.value // => ≈ -0.002496879
  */
 export function explainDirt(circuit: Circuit, travel: Travel, ohms: Ohms): Working {
   dirtEffect(circuit, travel, ohms);

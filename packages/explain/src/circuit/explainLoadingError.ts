@@ -16,7 +16,7 @@ import { findOutput } from './output.js';
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 5000 } };
- * explainLoadingError(circuit).answer.value // => ≈ 0.6077
+ * explainLoadingError(circuit).answer.value // => ≈ 0.607926
  */
 export function explainLoadingError(circuit: Circuit): Working {
   const { position } = loadingErrors(circuit).fromUnloaded;

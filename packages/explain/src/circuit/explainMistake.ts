@@ -27,7 +27,7 @@ import { checkShort, checkStar, findBeyond, findStar, starOf } from './star.js';
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 1000, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
  * const connection = { supply: 'wiper', ground: 'bottom', signal: 'top' } as const;
- * explainMistake(circuit, { kind: 'exchanged-leads', connection }, 0.1).answer.value // => ≈ 0.0555556
+ * explainMistake(circuit, { kind: 'exchanged-leads', connection }, 0.1).answer.value // => ≈ 0.05555185
  */
 export function explainMistake(circuit: Circuit, mistake: Mistake, position: Position): Working {
   operatingPoint(circuit, position);

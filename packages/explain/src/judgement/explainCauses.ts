@@ -18,7 +18,7 @@ type Cause = CauseFactors['sources'][number];
  * @example
  * const track = { sources: ['track'], before: 0.38, form: -3, place: 2, weight: 0.95 } as const;
  * const connection = { sources: ['connection'], before: 0.34, form: -3, place: -1, weight: 0.05 } as const;
- * explainCauses([track, connection]).answer.value // => ≈ 0.9573
+ * explainCauses([track, connection]).answer.value // => ≈ 0.957353
  */
 export function explainCauses(explanations: NonNullable<Score['explanations']>): Working {
   return workOutOf(

@@ -9,11 +9,17 @@ import { workOutOf } from './workOutOf.js';
 
 /** A check that a measured value was held against limits by, of a sweep or of a single reading. */
 export interface LimitsCheck {
+  /** How it came out. */
   readonly outcome: CheckOutcome;
+  /** The unit of all its numbers, as checks name it; `1` is a fraction. */
   readonly unit: string;
+  /** What was measured, in `unit`, any; no working is written where it is left out. */
   readonly measured?: number;
+  /** The lowest value that is right, in `unit`, any; none when left out. */
   readonly lowLimit?: number;
+  /** The highest value that is right, in `unit`, any; none when left out. */
   readonly highLimit?: number;
+  /** Standard uncertainty of what was measured, in `unit`, 0 or more; not known when left out. */
   readonly uncertainty?: number;
 }
 
@@ -27,8 +33,8 @@ export interface LimitsCheck {
  * @throws InputError `no-working` for a check without a measured value or without limits, `missing` for one that lacks a part.
  *
  * @example
- * const check = { outcome: 'conforms', unit: 'V', measured: 0.5, lowLimit: 0.4, highLimit: 0.6, uncertainty: 0.05 } as const;
- * explainLimits(check, 'the closed reading').answer.value // => ≈ 0.9544997
+ * const endCheck = { outcome: 'conforms', unit: 'V', measured: 0.5, lowLimit: 0.4, highLimit: 0.6, uncertainty: 0.05 } as const;
+ * explainLimits(endCheck, 'the closed reading').answer.value // => ≈ 0.9544997
  */
 export function explainLimits(check: LimitsCheck, what: string): Working {
   return workOutOf(

@@ -23,6 +23,8 @@ const most = 3;
  * @throws InputError `missing` for a score that lacks a part.
  *
  * @example
+ * import { defaultCriteria, expectation, scoreSweep } from '@truesweep/core';
+ *
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
  * const expected = expectation(circuit);
  * const time = Float64Array.from({ length: 100 }, (_, i) => i / 100);

@@ -14,7 +14,7 @@ import { type Sheet, workOut } from '../workOut.js';
  *
  * @example
  * const points = [{ temperature: 25, ohms: 10_000 }, { temperature: 85, ohms: 1070 }];
- * explainThermistorFit(points).answer.value // => ≈ 3977.3
+ * explainThermistorFit(points).answer.value // => ≈ 3977.514
  */
 export function explainThermistorFit(points: readonly ThermistorPoint[]): Working {
   fitThermistor(points);

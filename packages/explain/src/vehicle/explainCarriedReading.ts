@@ -25,7 +25,7 @@ import { type Sheet, workOut } from '../workOut.js';
 
 /** A reading to carry, and where to. */
 export interface ReadingToCarry {
-  /** What was read, V. */
+  /** What was read, V; −10⁶ to 10⁶. */
   readonly volts: Volts;
   /** Where it shall be known. */
   readonly to: 'bench' | 'vehicle';
