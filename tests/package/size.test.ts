@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -5,11 +6,14 @@ import { build, type Rolldown } from 'vite';
 import { describe, expect, test } from 'vitest';
 import { root } from './tarballs.js';
 
-const dist = join(root, 'packages', 'core', 'dist');
 const entry = 'virtual:entry';
 
-/** What a page would ship that imports these names, or all, of a built entry of core, minified. */
-async function bundle(name: string, names?: readonly string[]): Promise<Rolldown.OutputChunk> {
+/** What a page would ship that imports these names, or all, of a built entry of a package, with what that imports, minified. */
+async function bundle(
+  name: string,
+  names?: readonly string[],
+  folder = 'core',
+): Promise<Rolldown.OutputChunk> {
   const wanted = names ? `{ ${names.join(', ')} }` : '*';
   const { output } = (await build({
     configFile: false,
@@ -31,7 +35,7 @@ async function bundle(name: string, names?: readonly string[]): Promise<Rolldown
         resolveId: (id) => (id === entry ? `\0${entry}` : null),
         load: (id) =>
           id === `\0${entry}`
-            ? `export ${wanted} from ${JSON.stringify(join(dist, `${name}.js`))};`
+            ? `export ${wanted} from ${JSON.stringify(join(root, 'packages', folder, 'dist', `${name}.js`))};`
             : null,
       },
     ],
@@ -104,5 +108,29 @@ describe('size of core, minified and gzipped', () => {
     expect(code).not.toMatch(/\brequire\(/);
     for (const name of builtinModules) expect(code).not.toContain(`"node:${name}"`);
     expect(code).not.toContain('valibot');
+  });
+});
+
+describe('size of explain in a page', () => {
+  test('the package with what it takes of mathjs: at most 40 KB', () => {
+    const file = readFileSync(join(root, 'packages', 'explain', 'dist', 'browser.min.js'));
+    const size = gzipSync(file, { level: 9 }).length / 1024;
+    console.log(`explain: ${size.toFixed(2)} KB gzipped (holds: at most 40, goal: at most 70)`);
+    expect(size).toBeLessThanOrEqual(40);
+  });
+
+  test('with all that it takes of core and words as well: at most 80 KB; no page needs all of it', async () => {
+    keepsWithin('explain with core and words', await bundle('index', undefined, 'explain'), 80, 70);
+  });
+
+  test('a single working with all it needs: at most 27 KB', async () => {
+    const chunk = await bundle('index', ['explainOperatingPoint', 'workingHtml'], 'explain');
+    keepsWithin('explainOperatingPoint with workingHtml', chunk, 27, 70);
+  });
+
+  test('what writes a working that was made elsewhere has no mathjs', async () => {
+    const chunk = await bundle('written', undefined, 'explain');
+    keepsWithin('explain/written', chunk, 7, 10);
+    expect(chunk.code).not.toContain('siemens');
   });
 });
