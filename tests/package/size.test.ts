@@ -112,11 +112,11 @@ describe('size of core, minified and gzipped', () => {
 });
 
 describe('size of explain in a page', () => {
-  test('the package with what it takes of mathjs: at most 40 KB', () => {
+  test('the package with what it takes of mathjs: at most 44 KB', () => {
     const file = readFileSync(join(root, 'packages', 'explain', 'dist', 'browser.min.js'));
     const size = gzipSync(file, { level: 9 }).length / 1024;
-    console.log(`explain: ${size.toFixed(2)} KB gzipped (holds: at most 40, goal: at most 70)`);
-    expect(size).toBeLessThanOrEqual(40);
+    console.log(`explain: ${size.toFixed(2)} KB gzipped (holds: at most 44, goal: at most 70)`);
+    expect(size).toBeLessThanOrEqual(44);
   });
 
   test('with all that it takes of core and words as well: at most 80 KB; no page needs all of it', async () => {
