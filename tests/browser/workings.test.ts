@@ -105,7 +105,7 @@ test('a judged sweep shows how it came about, and its report has that as an appe
   const said = await titles.allTextContents();
   expect(said).toContain('Closed reading, beside its limits');
   expect(said).toContain('What speaks for track, connection and interference');
-  expect(said.some((title) => /^Why this is a dropout, at 5\.9/.test(title))).toBe(true);
+  expect(said.some((title) => /^A dropout at 5\.9/.test(title))).toBe(true);
   for (const title of await titles.all()) await title.click();
   expect(await violationsOf(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);

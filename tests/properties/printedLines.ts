@@ -13,6 +13,8 @@ const units: readonly (readonly [string, string])[] = [
   ['Ω/K', 'ohm/K'],
   ['V/K', 'V/K'],
   ['V/s', 'V/s'],
+  ['J/(kg·K)', 'J/(kg K)'],
+  ['m/s²', 'm/s^2'],
   ['K/m', 'K/m'],
   ['1/Pa', 'Pa^-1'],
   ['1/K', 'K^-1'],
@@ -35,7 +37,7 @@ const number = String.raw`\d+(?:\.\d+)?(?:e−?\d+)?`;
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 const named = new Map(units);
-const unitPattern = units.map(([name]) => name).join('|');
+const unitPattern = units.map(([name]) => name.replace(/[()]/g, '\\$&')).join('|');
 const quantities = new RegExp(`(${number})\u00a0([${prefixes}]?)(${unitPattern})`, 'g');
 
 /** A printed line, or a printed value, in the spelling of mathjs. */

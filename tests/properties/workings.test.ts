@@ -84,7 +84,8 @@ const circuits: fc.Arbitrary<Circuit> = fc
     inner: orNone(size(0.01, 50)),
     limiter: fc.oneof(fc.constant(0), size(10, 10e3)),
     track: size(500, 50e3),
-    ends: fc.tuple(real(0, 0.3), real(0.6, 1)),
+    // Rising outputs and falling ones.
+    ends: fc.oneof(fc.tuple(real(0, 0.3), real(0.6, 1)), fc.tuple(real(0.6, 1), real(0, 0.3))),
     bottomResidual: orNone(size(1, 100)),
     topResidual: orNone(size(1, 100)),
     contact: orNone(size(1, 500)),
@@ -182,15 +183,17 @@ function readsBack(working: Working): void {
   for (const [line, printed] of lines) {
     const [found, shown] = [inSi(evaluated(line)), inSi(evaluated(printed))];
     const half = halfDigit(printed);
-    if (Math.abs(found - shown) > half * (1 + 1e-6))
+    // What is no finite number compares as no difference: it must not pass.
+    if (!(Math.abs(found - shown) <= half * (1 + 1e-6)))
       expect.fail(`${line} is ${found}, printed as ${printed}`);
   }
 }
 
 const of = (working: Working, symbol: string) =>
-  working.steps.flatMap((step) =>
-    step.kind === 'calculation' && step.result.symbol === symbol ? [step.result.value] : [],
-  )[0] as number;
+  [
+    ...working.given,
+    ...working.steps.flatMap((step) => (step.kind === 'calculation' ? [step.result] : [])),
+  ].find((one) => one.symbol === symbol)?.value as number;
 
 /** The mistakes that a working is written for, and some that none is. */
 const mistakes = wrongConnections({
@@ -207,6 +210,19 @@ function withMistake(circuit: Circuit, mistake: Mistake): Circuit {
   return mistake.kind === 'exchanged-leads'
     ? { ...circuit, connection: mistake.connection }
     : { ...circuit, faults: [mistake] };
+}
+
+/** What the comparisons of a reading's working come to, by the rule that decides (simple acceptance). */
+function outcomeBy(working: Working): string {
+  const holds = new Map(
+    working.steps.flatMap((step) =>
+      step.kind === 'comparison' ? [[step.left.symbol, /^[≥≤]$/.test(step.relation)]] : [],
+    ) as [string, boolean][],
+  );
+  const isFine = holds.get('W') ?? true;
+  if (!holds.get('m')) return !holds.get('m_o') ? 'fails' : isFine ? 'marginal' : 'cannot-tell';
+  // Between limits that are too near only what is farther inside than U is told.
+  return isFine || of(working, 'm') >= of(working, 'U') ? 'conforms' : 'cannot-tell';
 }
 
 describe('worked out and computed by core they agree to 1e-12, and printed lines read back', () => {
@@ -264,23 +280,25 @@ describe('worked out and computed by core they agree to 1e-12, and printed lines
 
   test('currents and heat of wrong connections', () => {
     holds(
-      fc.tuple(withoutPullUp, real(0, 1), fc.nat()).map(([circuit, position, which]) => () => {
-        const mistake = mistakes[which % mistakes.length]!;
-        const working = explainMistake(circuit, mistake, position);
-        const wrong = withMistake(circuit, mistake);
-        const { parts } = operatingPoint(wrong, position);
-        const source = Math.abs(number(parts.source!.amps));
-        const found: [Working, number, number, number?][] = [[working, of(working, 'I'), source]];
-        if (circuit.limiter > 0)
-          found.push([working, of(working, 'P_s'), number(parts.limiter!.watts)]);
-        if (mistake.kind === 'shorted-leads') return found;
-        const pieces = [parts.trackAbove!, parts.trackBelow!].map(({ amps }) =>
-          Math.abs(number(amps)),
-        );
-        const track = Math.max(...pieces) ** 2 * circuit.sensor.track;
-        found.push([working, working.answer.value, track, source ** 2 * circuit.sensor.track]);
-        return found;
-      }),
+      fc
+        .tuple(withoutPullUp, real(0.001, 0.999), fc.nat())
+        .map(([circuit, position, which]) => () => {
+          const mistake = mistakes[which % mistakes.length]!;
+          const working = explainMistake(circuit, mistake, position);
+          const wrong = withMistake(circuit, mistake);
+          const { parts } = operatingPoint(wrong, position);
+          const source = Math.abs(number(parts.source!.amps));
+          const found: [Working, number, number, number?][] = [[working, of(working, 'I'), source]];
+          if (circuit.limiter > 0)
+            found.push([working, of(working, 'P_s'), number(parts.limiter!.watts)]);
+          if (mistake.kind === 'shorted-leads') return found;
+          const pieces = [parts.trackAbove!, parts.trackBelow!].map(({ amps }) =>
+            Math.abs(number(amps)),
+          );
+          const track = Math.max(...pieces) ** 2 * circuit.sensor.track;
+          found.push([working, working.answer.value, track, source ** 2 * circuit.sensor.track]);
+          return found;
+        }),
       0.6,
     );
   });
@@ -661,8 +679,10 @@ describe('worked out and computed by core they agree to 1e-12, and printed lines
               ...(sides !== 1 && { lowLimit: low }),
               ...(sides !== 2 && { highLimit: high }),
             },
-            'the closed reading',
+            'Closed reading',
+            { kind: 'reading' },
           );
+          expect(outcomeBy(working)).toBe(judged.outcome);
           return [
             // A probability is between 0 and 1: that is its scale.
             [working, working.answer.value, judged.conformance, 1],
@@ -747,14 +767,18 @@ test('what a judged sweep says is worked out from what it found', () => {
     agree(visible, visible.answer.value, score.quality.visible);
     readsBack(visible);
     for (const finding of score.findings) {
-      const working = explainFinding(finding, score.quality, 0);
+      const working = explainFinding(finding, score.quality);
       readsBack(working);
-      agree(working, working.answer.value, (finding.end - finding.start) / score.quality.interval);
+      agree(
+        working,
+        working.answer.value,
+        Math.round((finding.end - finding.start) / score.quality.interval),
+      );
     }
     for (const spot of score.spots) {
       const working = explainPlace(spot, score.findings, defaultCriteria);
       readsBack(working);
-      agree(working, working.answer.value, spot.travel);
+      agree(working, working.answer.value, (spot.seen + 1) / (spot.passes + 2));
       places++;
     }
     if (!score.explanations) continue;

@@ -7,6 +7,8 @@ export function readingsWorkings(judged: JudgedReadings): readonly Working[] {
   const [, ...rows] = readingCheckRows(judged);
   const { checks } = judged.judgement;
   return whereWritten(
-    ...checks.map((check, i) => () => explainLimits(check, rows[i]?.[0] ?? check.check)),
+    ...checks.map(
+      (check, i) => () => explainLimits(check, rows[i]?.[0] ?? check.check, { kind: 'reading' }),
+    ),
   );
 }

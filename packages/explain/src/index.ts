@@ -26,7 +26,7 @@ export type { Expression, FunctionName } from './expression.js';
 export { explainDropoutChance } from './instruments/explainDropoutChance.js';
 export { explainCauses } from './judgement/explainCauses.js';
 export { explainFinding } from './judgement/explainFinding.js';
-export { explainLimits, type LimitsCheck } from './judgement/explainLimits.js';
+export { explainLimits, type LimitsCheck, type Tolerated } from './judgement/explainLimits.js';
 export { explainPlace } from './judgement/explainPlace.js';
 export { explainScore } from './judgement/explainScore.js';
 export { explainVisible } from './judgement/explainVisible.js';

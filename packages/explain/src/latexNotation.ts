@@ -11,6 +11,7 @@ const functions: Readonly<Record<string, string>> = {
 
 const greek: Readonly<Record<string, string>> = {
   Δ: '\\Delta ',
+  Ω: '\\Omega ',
   Φ: '\\Phi ',
   α: '\\alpha ',
   θ: '\\theta ',
@@ -18,13 +19,19 @@ const greek: Readonly<Record<string, string>> = {
   π: '\\pi ',
   σ: '\\sigma ',
   τ: '\\tau ',
+  φ: '\\varphi ',
 };
 
 /** A symbol's letters and index in LaTeX. */
 export function latexSymbol(name: string): string {
   const [letters = '', index] = name.split('_');
-  const written = [...letters].map((letter) => greek[letter] ?? letter).join('');
-  return index === undefined ? written.trim() : `${written.trim()}_{\\mathrm{${index}}}`;
+  const written = (text: string) =>
+    [...text]
+      .map((letter) => greek[letter] ?? letter)
+      .join('')
+      .trim();
+  const base = written(letters);
+  return index === undefined ? base : `${base}_{\\mathrm{${written(index)}}}`;
 }
 
 /** Formulas as LaTeX source for a displayed equation. */

@@ -68,7 +68,13 @@ export function notate(
       return { text: notation.sum(signed), rank: ranks.sum };
     }
     if ('product' in part) {
-      const texts = part.product.map((one) => at(one, ranks.product));
+      // What follows a fraction on one line is easily read as below it.
+      const last = part.product.length - 1;
+      const isOnLine = (one: Expression, i: number) =>
+        'quotient' in one && i < last && !notation.drawsFractions;
+      const texts = part.product.map((one, i) =>
+        at(one, isOnLine(one, i) ? ranks.power : ranks.product),
+      );
       return { text: notation.product(texts), rank: ranks.product };
     }
     if ('quotient' in part) {

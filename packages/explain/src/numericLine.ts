@@ -20,7 +20,7 @@ export function numericLine(
   for (let digits = usualDigits; ; digits++) {
     const written = inputs.map((one) => ({
       ...one,
-      digits: given.has(one.symbol) ? Math.max(givenDigits, digits) : digits,
+      digits: Math.max(digits, given.has(one.symbol) ? givenDigits : digitsOf(one)),
     }));
     const found = numberIn(
       evaluate(formula, new Map(written.map((one) => [one.symbol, measured(asWritten(one))]))),

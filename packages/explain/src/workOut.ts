@@ -52,7 +52,7 @@ const opposite: Readonly<Record<Relation, Relation>> = {
 };
 
 /** Values are told as equal that differ by less than this part of the larger. */
-const alike = 1e-3;
+const alike = 1e-6;
 
 /** What a working comes to. */
 export interface Outcome {
@@ -94,6 +94,7 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
     find: ({ formula, rule, ...what }) => {
       const found = evaluate(formula, values);
       const result: Quantity = { ...what, value: numberIn(found, what.unit) };
+      if (!Number.isFinite(result.value)) throw noNumber(result.value, what.meaning);
       const asGiven = new Set(
         given.filter(({ digits }) => digits === givenDigits).map(({ symbol }) => symbol),
       );

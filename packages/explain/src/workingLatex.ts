@@ -77,7 +77,8 @@ function prose(text: string): string {
   return text
     .replace(/[\\{}]/g, '')
     .replace(/[%&#_$]/g, (sign) => `\\${sign}`)
-    .replace(/[Ω°µ−²³·√≤≥Δσ×]/g, (letter) => `\\ensuremath{${signs[letter]}}`);
+    .replace(/[~^]/g, (sign) => `\\${sign}{}`)
+    .replace(/[Ω°µ−²³₁·√≤≥Δσ×τπλθφ]/g, (letter) => `\\ensuremath{${signs[letter]}}`);
 }
 
 const signs: Readonly<Record<string, string>> = {
@@ -87,6 +88,7 @@ const signs: Readonly<Record<string, string>> = {
   '−': '-',
   '²': '^2',
   '³': '^3',
+  '₁': '_1',
   '·': '\\cdot',
   '√': '\\surd',
   '≤': '\\le',
@@ -94,4 +96,9 @@ const signs: Readonly<Record<string, string>> = {
   Δ: '\\Delta',
   σ: '\\sigma',
   '×': '\\times',
+  τ: '\\tau',
+  π: '\\pi',
+  λ: '\\lambda',
+  θ: '\\theta',
+  φ: '\\varphi',
 };

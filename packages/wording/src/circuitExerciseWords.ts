@@ -47,7 +47,7 @@ export const loadingExerciseWords = {
     forgotLimiter,
     wholeTrack,
     forgotLoad:
-      'That is the reading without the load. The load draws current and pulls the signal down.',
+      'That is the reading without the load. The load pulls the signal toward the voltage that it leads to.',
     forgotPullUp: 'You left the pull-up out. It lifts the signal toward its own voltage.',
     forgotPullDown: 'You left the load to common out. It pulls the signal down.',
     pullUpToCommon:
@@ -81,12 +81,12 @@ export const meterExerciseWords = {
   titlePart: 'Which part of the reading the meter takes away',
   titleInput: 'The least input resistance',
   finds: {
-    R_m: 'input resistance of the meter',
-    U_r: 'range of the meter',
-    I_r: 'current of the meter at the end of its range',
-    R_w: 'resistance that the meter sees: both sides of the wiper, side by side',
-    ΔV: 'what the meter takes away',
-    p: 'what the meter takes away, as a part of the reading without it',
+    R_m: 'Input resistance of the meter',
+    U_r: 'Range of the meter',
+    I_r: 'Current of the meter at the end of its range',
+    R_w: 'Resistance that the meter sees: both sides of the wiper, side by side',
+    ΔV: 'What the meter takes away',
+    p: 'What the meter takes away, as a part of the reading without it',
   },
   mistakes: {
     forgotLimiter:
@@ -143,12 +143,12 @@ export const limiterExerciseWords = {
   conclusion: (preferred: string): string =>
     say`Of the E24 series that takes ${preferred}, the next value up. The maker’s ratings come before any sum.`,
   finds: {
-    I_wip: 'current that the wiper bears for a moment',
-    P_t: 'heat that the whole track bears for a moment',
-    I_trk: 'current that the track bears for a moment',
-    R_wip: 'resistance that keeps the wiper’s rating',
-    R_trk: 'resistance that keeps the track’s rating',
-    R_s: 'limiting resistor: the larger one, without what is inside the source',
+    I_wip: 'Current that the wiper bears for a moment',
+    P_t: 'Heat that the whole track bears for a moment',
+    I_trk: 'Current that the track bears for a moment',
+    R_wip: 'Resistance that keeps the wiper’s rating',
+    R_trk: 'Resistance that keeps the track’s rating',
+    R_s: 'Limiting resistor: the larger one, without what is inside the source',
   },
   mistakes: {
     continuous:
@@ -205,14 +205,14 @@ export const windowExerciseWords = {
   toleranceOf: (part: string): string => say`tolerance: ${part}`,
   endOf: (part: string): string => say`at the end of its tolerance: ${part}`,
   finds: {
-    x: 'where the wiper stands at that stop, as a part of the track from its bottom end',
-    d_x: 'how far the wiper may be from there, as a part of the track',
-    x_e: 'where the wiper stands at the end of its tolerance',
+    x: 'Where the wiper stands at that stop, as a part of the track from its bottom end',
+    d_x: 'How far the wiper may be from there, as a part of the track',
+    x_e: 'Where the wiper stands at the end of its tolerance',
   },
   rules: {
     corner: {
       name: 'Extremes lie where each part is at an end of its tolerance',
-      source: 'common practice, no source',
+      source: 'own derivation: the reading is a quotient of straight lines in each resistance',
     },
   },
   mistakes: {

@@ -39,14 +39,14 @@ export const circuitWorkingWords = {
 /** What the working of a loading error says. */
 export const loadingWorkingWords = {
   title: (position: string): string =>
-    say`What the load takes where it takes most, at ${position} of the track`,
+    say`What the load changes where it changes most, at ${position} of the track`,
   x: 'where the load bends the reading most, found by search',
   slopeWithout: 'How fast the reading rises over the track without the load',
   slopeOfResistance: 'How fast the resistance that the load sees changes over the track',
   slopeWith: 'How fast the reading rises over the track with the load',
   why: 'Why it is most here: both readings rise alike, so that the gap between them neither grows nor shrinks',
-  alike: 'Before this place the reading without load rises faster, beyond it the loaded one.',
-  error: 'What the load takes from the reading',
+  alike: 'To one side of this place the gap still grows, to the other it shrinks.',
+  error: 'Reading without the load less the reading with it',
   atStop: 'The gap grows up to the stop, where it is most.',
 } as const;
 
@@ -70,17 +70,22 @@ export const dirtWorkingWords = {
   title: (dirt: string): string => say`What ${dirt} of dirt in the contact moves`,
   x: 'where the wiper stands, as a part of the track from its bottom end',
   dirt: 'resistance of the dirt',
-  change: 'What the dirt takes from the reading: it divides with the load',
+  change: 'By how much the dirt changes the reading: it divides with the load',
 } as const;
 
 /** What the working of an ohmmeter's readings says. */
 export const trackWorkingWords = {
   title: 'The track by an ohmmeter',
+  titleAt: {
+    closed: 'The track by an ohmmeter, throttle closed',
+    open: 'The track by an ohmmeter, throttle open',
+  },
   given: {
     R_ab: 'reading between the ends of the track',
     R_aw: 'reading from the first end to the wiper',
     R_wb: 'reading from the wiper to the other end',
   },
   contact: 'What lies between the track and the wiper’s terminal: both readings go through it',
+  scatter: 'The contact comes out below 0 Ω: the readings scatter by more than it has. Read again.',
   place: 'Where the wiper stands, as a part of the track from the first end',
 } as const;

@@ -8,7 +8,7 @@ export const visibleWorkingWords = {
     σ: 'noise of the recording, standard deviation',
     n: 'samples of the recording',
     p_f: 'chance of one false departure in a whole recording that is allowed',
-    k: 'standard deviations that a normal variable exceeds with half that chance per sample, from a table of the normal distribution',
+    k: 'standard deviations that a normal variable exceeds with that chance, from the normal distribution',
     q: 'smallest step of the readings',
     n_q: 'steps that a departure must exceed',
     U_sp: 'span between the expected closed and open reading',
@@ -26,22 +26,22 @@ export const visibleWorkingWords = {
 
 /** What the working of a finding says. */
 export const findingWorkingWords = {
-  title: (kind: string, travel: string): string =>
-    say`Why this is a ${kind}, at ${travel} of the travel`,
+  title: (kind: string, travel: string, time: string): string =>
+    say`A ${kind} at ${travel} of the travel, after ${time}`,
   given: {
     d: 'how far the signal left its path',
     d_v: 'smallest departure that counts as visible',
     t_1: 'when it begins',
     t_2: 'when it ends',
     T: 'from one sample to the next',
-    e: 'logarithm of the odds for it against the best explanation by movement alone, as the judge found them',
-    U_rest: 'level that the load pulls a lifted wiper to',
+    e: 'logarithm of the odds for it against the best explanation by movement alone, as the judge found them; at most 1000 is told',
   },
   visible: 'Whether it can be seen',
   isVisible: 'It can: noise, steps and ripple seldom do that.',
   isNotVisible: 'By itself it can’t; it counts with all passes over its place.',
   seconds: 'How long it lasts',
   samples: 'How many samples that is',
+  leap: 'How long the leap takes',
   odds: 'Power of ten that the odds for it are',
   kinds: {
     dropout:
@@ -61,47 +61,65 @@ export const findingWorkingWords = {
   },
 } as const;
 
-/** What the working of a reading held against its limits says. */
+/** What the working of a value held against its limits says. */
 export const endWorkingWords = {
   title: (what: string): string => say`${what}, beside its limits`,
-  measured: 'reading',
+  measured: 'what was measured',
   uncertainty: 'its standard uncertainty',
-  low: 'lowest reading of a sound sensor',
-  high: 'highest reading of a sound sensor',
+  low: 'lower limit',
+  high: 'upper limit',
   expanded: 'Expanded uncertainty, for about 95 %',
-  aboveLow: 'Distance from the lower limit, in standard uncertainties',
-  belowHigh: 'Distance from the upper limit, in standard uncertainties',
+  span: 'span between the expected closed and open reading',
+  part: 'part of it that is tolerated outside',
+  tolerated: 'How far outside is still no failure',
+  outside: 'How far outside it lies',
+  isTolerated: 'Whether that is tolerated',
+  isWithin: 'It is.',
+  isBeyond: 'It isn’t.',
+  width: 'How far the limits are apart',
+  fromNothing: 'How far the limit is from 0, which a single limit counts as wide as',
+  needed: 'How far apart they must be, for the uncertainty to tell inside from outside',
+  isFine: 'Whether they are',
+  fine: 'They are.',
+  narrow:
+    'The limits are too near to each other for this uncertainty: only what is far from both can be told.',
+  fromLow: 'From the value to the lower limit, in standard uncertainties',
+  fromHigh: 'From the value to the upper limit, in standard uncertainties',
   conformance: 'Probability that the true value lies within the limits, its error being normal',
   margin: 'Distance to the nearer limit, negative outside',
   inside: 'Whether it lies inside',
-  nothing: 'a reading on the limit',
+  nothing: 'a value on the limit',
   isInside: 'It does.',
   isOutside: 'It doesn’t.',
   outcomes: {
-    conforms: 'So it conforms.',
-    marginal: 'It lies outside, but by no more than is tolerated: marginal.',
-    fails: 'It lies farther outside than is tolerated: it fails.',
+    conforms: 'The check says: conforms.',
+    marginal: 'The check says: marginal. A better or a second reading must settle it.',
+    fails: 'The check says: fails.',
     'cannot-tell':
-      'It can’t be told: the uncertainty is too large for these limits, or too little was recorded.',
+      'The check says: it can’t be told from this recording or reading; the advice says what would tell.',
     'not-judged': 'It was not judged.',
   },
 } as const;
 
 /** What the working of departures at one place says. */
 export const placeWorkingWords = {
-  title: (travel: string): string =>
-    say`Why these departures are one place, at ${travel} of the travel`,
+  title: (travel: string): string => say`Departures at one place, ${travel} of the travel`,
   departure: (number: number): string => say`travel of departure ${number}`,
   same: 'departures this close in travel count as one place',
   seen: 'passes that showed it',
   passes: 'passes over it',
-  mean: 'Mean travel',
+  first: 'From the first of them to the last',
+  most: 'How far they may reach in all: twice as far as what counts as one place',
+  isSpot: 'Whether they reach no farther',
+  reaches: 'They don’t.',
+  placed: 'where the judge puts it: the mean of all departures there',
   apart: 'Largest gap between one departure and the next along the travel',
   near: 'Whether all of them are one place',
   isNear: 'They are.',
-  isWide: 'They reach over travel themselves, which is added: they are.',
+  isWide:
+    'Farther than that: departures that themselves reach over travel, or others between them of the same pass, join them.',
   share: 'How faithfully the place shows it',
-  one: 'There is only this one.',
+  one: 'One departure alone is a place by itself.',
 } as const;
 
 const causes = { track: 'track', connection: 'connection', interference: 'interference' } as const;
@@ -133,14 +151,18 @@ export const causesWorkingWords = {
       () => say`logarithm of how well their times and places fit ${joined(sources)}`,
     ),
   weight: (sources: readonly Cause[]): string =>
-    whole(sources, 'sources', () => say`Weight of ${joined(sources)}, not yet in parts of all`),
+    whole(
+      sources,
+      'sources',
+      () => say`Weight of ${joined(sources)}, before all are brought to 100 %`,
+    ),
   most: 'largest sum of the two logarithms, taken off from all, which changes no odds',
   all: 'All weights together',
   share: (cause: Cause): string =>
     whole(
       cause,
       'cause',
-      () => say`Weight of ${causes[cause]}, of two causes together half to each`,
+      () => say`Weight of ${causes[cause]}; of two causes together half to each`,
     ),
   table: 'Factor by factor',
   columns: ['Explanation', 'Beforehand', 'Form', 'Time and place', 'Weight'],

@@ -8,10 +8,16 @@ const terminals = { top: 'top', bottom: 'bottom', wiper: 'wiper' } as const;
 type Lead = keyof typeof leads;
 type Terminal = keyof typeof terminals;
 
+/** Right is said of a connection, wrong ones have names. */
+const connectionOf = (mistake: Mistake): string =>
+  whole(mistake, 'mistake', () =>
+    mistake.kind === 'none' ? 'the right connection' : mistakeLabel(mistake),
+  );
+
 /** What the working of a wrong connection's currents and heat says. */
 export const mistakeWorkingWords = {
   title: (mistake: Mistake, position: string): string =>
-    say`Currents and heat, the wiper at ${position} of the track: ${mistakeLabel(mistake)}`,
+    say`Currents and heat, the wiper at ${position} of the track: ${connectionOf(mistake)}`,
   titleAnywhere: (mistake: Mistake): string => say`Currents and heat: ${mistakeLabel(mistake)}`,
   x: 'where the wiper stands, as a part of the track from its bottom end',
   leg: {
@@ -35,8 +41,7 @@ export const mistakeWorkingWords = {
   beyond:
     'Resistance that the source sees beyond the wiper’s place: the two other ways side by side',
   sourceCurrent: 'Current out of the source, through the limiting resistor and the supply lead',
-  shortCurrent:
-    'Current out of the source: nothing but the limiting resistor and the leads limits it',
+  shortCurrent: 'Current out of the source: nothing but what lies before the sensor limits it',
   groundCurrent: 'Current back through the ground lead',
   signalCurrent: 'Current through the signal lead',
   output: 'Reading',
@@ -65,12 +70,18 @@ export const limiterWorkingWords = {
   place: 'where the wiper stands when it is worst, as a part of the track from its bottom end',
   rest: 'Resistance that is there besides the limiting resistor',
   least: 'Smallest limiting resistor that holds the current',
-  preferred: (series: string): string => say`next value up in the series ${series} (IEC 60063)`,
-  heat: 'Heat in it where supply and ground touch, the worst for it',
+  preferred: {
+    up: (series: string): string => say`next value up in the series ${series} (IEC 60063)`,
+    nearest: (series: string): string => say`nearest value of the series ${series} (IEC 60063)`,
+    down: (series: string): string => say`next value down in the series ${series} (IEC 60063)`,
+  },
+  heat: 'Heat in the preferred value where supply and ground touch, the worst for it',
   keeps: 'Whether the preferred value holds it',
   does: (value: string): string => say`Take ${value}.`,
   doesOfPower: (value: string, watts: string): string =>
-    say`Take ${value}, of a power rating above ${watts}.`,
+    say`Take ${value}, rated for ${watts} or more.`,
+  leavesLess: 'It does, but leaves less of the span than was wished: loosen one wish or the other.',
+  normalUse: 'What decides: normal use on the right connection.',
   doesNot: 'It is below the smallest that holds; take a larger one.',
   noNeed: 'no rating that was given needs a limiting resistor',
   impossible: 'can’t be kept by any limiting resistor',

@@ -7,7 +7,7 @@ export const thermistorWorkingWords = {
     say`The resistance of the thermistor at ${temperature}`,
   given: {
     t: 'temperature of the sensor',
-    T_0: 'temperature of 0 °C above absolute zero',
+    T_0: 'absolute temperature of 0 °C',
     B: 'constant of the material, for the two temperatures of its data sheet',
     R_1: 'resistance at the first temperature',
     t_1: 'first temperature',
@@ -22,8 +22,8 @@ export const thermistorWorkingWords = {
     R_pu: 'pull-up',
     R_m: 'input resistance of the meter',
   },
-  kelvin: 'Temperature above absolute zero',
-  kelvinOf: (which: string): string => say`${which} temperature above absolute zero`,
+  kelvin: 'Absolute temperature',
+  kelvinOf: (which: string): string => say`${which} absolute temperature`,
   first: 'First',
   second: 'Second',
   between: 'Slope of the logarithm over 1/T between the two rows',
@@ -45,7 +45,8 @@ export const pressureWorkingWords = {
     p_0: 'pressure of the standard atmosphere at sea level',
     T_0: 'its temperature there',
     λ: 'by how much that falls with height',
-    n: 'gravity over gas constant times that',
+    g: 'gravity of the standard atmosphere',
+    R_a: 'gas constant of air',
     U_s: 'supply of the sensor, as measured',
     K_1: 'output for each pascal, as a part of the supply',
     K_2: 'output at 0 Pa, as a part of the supply',
@@ -57,12 +58,14 @@ export const pressureWorkingWords = {
     QNH: 'altimeter setting that is reported near by',
   },
   gauge: 'pressure at the port, which counts from the air around',
+  exponent: 'Exponent of the pressure’s fall',
   fallen: 'Temperature at that height as a part of that at sea level',
   pressure: 'Pressure of the air on an average day',
   station: 'Pressure of the air at the bench today',
   ratio: 'Output as a part of the supply',
   output: 'Output',
-  weather: 'The weather moves it by up to 3 kPa either way (common practice, no source).',
+  weather:
+    'The weather moves the air’s pressure by up to 3 kPa either way (common practice, no source).',
 } as const;
 
 /** What the working of a coil's current says. */
@@ -83,10 +86,10 @@ export const coilWorkingWords = {
 /** What the working of a law through measured points says. */
 export const fitWorkingWords = {
   title: 'The law through the points',
-  zero: 'temperature of 0 °C above absolute zero',
+  zero: 'absolute temperature of 0 °C',
   temperature: (point: number): string => say`temperature of point ${point}`,
   ohms: (point: number): string => say`resistance of point ${point}`,
-  kelvins: (point: number): string => say`Temperature of point ${point} above absolute zero`,
+  kelvins: (point: number): string => say`Absolute temperature of point ${point}`,
   b: 'B of the two points',
   unit: 'unit of the resistance in the law',
   logarithm: (point: number): string => say`Logarithm of the resistance of point ${point}`,

@@ -28,8 +28,8 @@ export const dropWorkingWords = {
     most: 'largest error that doesn’t matter, as a part of the reference',
   },
   supply: 'What the supply lead drops',
-  bottom: 'By how much the ground’s drop lifts the reading at the bottom of the track',
-  top: 'By how much the supply’s drop lowers the reading at the top of the track',
+  bottom: 'Change of the reading at the bottom of the track, by the ground’s drop',
+  top: 'Change of the reading at the top of the track, by the supply’s drop',
   worst: 'Larger of the two',
   matters: 'Whether it matters',
   does: 'It does: mend the wiring before the sensor is judged on the vehicle.',
@@ -53,5 +53,9 @@ export const settingWorkingWords = {
   turn: 'How far to turn',
   share: 'Wanted change as a part of the change between the two readings',
   uncertainty: 'Standard uncertainty of the turn',
+  second:
+    'Turn so far from where the first reading was taken: positive the way of the turn between the readings that is counted positive.',
+  slope:
+    'Turn so far from here: positive the way that moves the reading as opening the throttle does.',
   notDetermined: 'tell no slope: the readings do not differ by more than their uncertainty',
 } as const;

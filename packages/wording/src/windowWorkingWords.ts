@@ -44,15 +44,15 @@ export const budgetWorkingWords = {
     whole(part, 'part', () => say`tolerance of the ${parts[part]}, either way`),
   shareOf: (part: keyof typeof parts): string =>
     whole(part, 'part', () => say`part of the ${parts[part]} that counts at this travel`),
-  answersUp: 'How the reading answers to the resistance up to the source',
-  answersDown: 'How the reading answers to the resistance down to common',
-  answersSignal: 'How the reading answers to the resistance before the load',
-  answersLoad: 'How the reading answers to the load',
-  answersLoadVolts: 'How the reading answers to the voltage behind the load',
+  answersUp: 'Sensitivity of the reading to the resistance up to the source',
+  answersDown: 'Sensitivity of the reading to the resistance down to common',
+  answersSignal: 'Sensitivity of the reading to the resistance before the load',
+  answersLoad: 'Sensitivity of the reading to the load',
+  answersLoadVolts: 'Sensitivity of the reading to the voltage behind the load',
   share: 'Part of the voltage at the wiper’s place that the load leaves',
   adds: (part: keyof typeof parts): string =>
     whole(part, 'part', () => say`What the ${parts[part]} adds to the standard uncertainty`),
   budget: 'All contributions side by side',
-  columns: ['Part', 'Adds'],
+  columns: ['Part', 'Contribution'],
   combined: 'Standard uncertainty of the reading',
 } as const;

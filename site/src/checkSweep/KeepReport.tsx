@@ -58,16 +58,18 @@ export function KeepReport(props: {
           </div>
         ))}
       </div>
-      <p>
-        <label>
-          <input
-            type="checkbox"
-            checked={isWorking}
-            onInput={(event) => setWorking(event.currentTarget.checked)}
-          />{' '}
-          {judgeWords.withWorking}
-        </label>
-      </p>
+      {judged.origin === undefined && (
+        <p>
+          <label>
+            <input
+              type="checkbox"
+              checked={isWorking}
+              onInput={(event) => setWorking(event.currentTarget.checked)}
+            />{' '}
+            {judgeWords.withWorking}
+          </label>
+        </p>
+      )}
       <p class="keep">
         <button type="button" onClick={keep}>
           {judgeWords.keepReport}

@@ -67,9 +67,10 @@ export async function judgeFiles(
     traces: read.map(({ trace }) => trace),
     report: async (record, working) => {
       const { writtenReport } = await import('./writtenReport.js');
+      if (!working) return writtenReport(job, writtenAt, record, recorded);
       const { withWorkings } = await import('./sweepWorkings.js');
-      const shown = working ? recorded.map((one) => withWorkings(one, job)) : recorded;
-      return writtenReport(job, writtenAt, record, shown);
+      const worked = recorded.map((one) => withWorkings(one, job));
+      return writtenReport(job, writtenAt, record, worked);
     },
     working: async (index) => await workingOf(recorded, job, index),
     evidence: async (index, width) => await evidenceOf(recorded, job, index, width),

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { errorEntries } from './errorEntries.js';
 import { errorExamples } from './errorExamples.js';
 
-const sources = ['core', 'recordings', 'jobs', 'report', 'cli', 'wording']
+const sources = ['core', 'explain', 'recordings', 'jobs', 'report', 'cli', 'wording']
   .flatMap((name) =>
     readdirSync(`packages/${name}/src`, { recursive: true, encoding: 'utf8' }).map((file) =>
       join('packages', name, 'src', file),

@@ -16,13 +16,13 @@ export function ShowWorking<Given>(props: {
 }) {
   const { of, values, label = workingWords.show } = props;
   const [isOpen, setOpen] = useState(false);
-  const [written, setWritten] = useState<readonly Written[]>();
+  const [written, setWritten] = useState<readonly Written[] | 'failed'>();
   useEffect(() => {
     if (!isOpen || values === undefined) return;
     let isWanted = true;
     void of()
       .then(({ workings }) => workings(values))
-      .catch(({ message }: Error): readonly Written[] => [{ title: message, html: '' }])
+      .catch(() => 'failed' as const)
       .then((all) => {
         if (isWanted) setWritten(all);
       });
@@ -41,8 +41,10 @@ export function ShowWorking<Given>(props: {
       {isOpen && values !== undefined && !written && (
         <p aria-live="polite">{workingWords.fetching}</p>
       )}
+      {written === 'failed' && <p>{workingWords.failed}</p>}
       {values !== undefined && written?.length === 0 && <p>{workingWords.none}</p>}
       {values !== undefined &&
+        written !== 'failed' &&
         written?.map(({ title, html }, i) => (
           <details key={title} class="working" open={i === 0}>
             <summary>{title}</summary>

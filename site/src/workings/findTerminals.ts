@@ -17,7 +17,7 @@ export function workings(values: Parameters<typeof findTerminals>[0]): readonly 
       const [ends, toWiper, fromWiper] = [read(bottom, top), read(bottom, wiper), read(wiper, top)];
       return ends === undefined || toWiper === undefined || fromWiper === undefined
         ? []
-        : [() => explainTrack({ ends, toWiper, fromWiper })];
+        : [() => explainTrack({ ends, toWiper, fromWiper }, stop)];
     }),
   );
 }

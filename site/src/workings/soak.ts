@@ -7,6 +7,8 @@ import { type Written, written } from './written.js';
 export function workings(values: Parameters<typeof soak>[0]): readonly Written[] {
   const names = { difference: soakWords.difference, one: soakWords.one, other: soakWords.otherOne };
   return written(
-    ...soak(values).checks.map((check) => () => explainLimits(check, names[check.check])),
+    ...soak(values).checks.map(
+      (check) => () => explainLimits(check, names[check.check], { kind: 'reading' }),
+    ),
   );
 }

@@ -74,7 +74,7 @@ export const exerciseWordingRecipes: Recipes = {
     load: '10 MΩ',
     snaps: true,
   }),
-  'traceExerciseWords.notThat': of('A crack moves the signal', 'The signal drops.'),
+  'traceExerciseWords.notThat': of('A crack moves the signal'),
   'thermistorExerciseWords.ofOhms': of(divider, '2.5 kΩ'),
   'thermistorExerciseWords.ofVolts': of(divider, '3.5 V'),
   'thermistorExerciseWords.ofLaw': of(divider, '3.5 V', {

@@ -113,7 +113,7 @@ export const explainRecipes: Recipes = {
     args: () => [{ ohms: 4, volts: 12, temperature: 20, conductor: { kind: 'copper' } }],
   },
   explainVisible: { args: () => [score().quality, 4, { ...defaultCriteria }], ...result },
-  explainFinding: { args: () => [finding(), score().quality, 0], ...result },
+  explainFinding: { args: () => [finding(), score().quality], ...result },
   explainPlace: {
     args: () => [score().spots[0], score().findings, { sameTravel: 0.03 }],
     ...result,
@@ -130,6 +130,7 @@ export const explainRecipes: Recipes = {
         uncertainty: 0.01,
       },
       'Closed reading',
+      { kind: 'end', span: 4, part: 0.025 },
     ],
     ...result,
   },

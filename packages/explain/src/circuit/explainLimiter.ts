@@ -12,7 +12,7 @@ import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { giveParts, unmarked } from './legs.js';
-import { checkShort, checkStar, findBeyond, findStar, hasWayBesideShort, starOf } from './star.js';
+import { checkShort, checkStar, findBeyond, findStar, starOf } from './star.js';
 
 /**
  * Why a limiting resistor is as large as it is: which mistake decides, which current its rating allows there, what that asks of the resistor,
@@ -54,31 +54,46 @@ export function explainLimiter(
     });
     sheet.give({
       symbol: 'R_s',
-      meaning: words.preferred(wish.series ?? 'E24'),
+      meaning: words.preferred[wish.rounding ?? 'up'](wish.series ?? 'E24'),
       value: preferred,
       unit: 'Ω',
     });
+    findHeat(sheet, share.inShort, choice.heat);
     const value = formatQuantity(preferred, 'Ω', { trim: true });
-    let taken = words.does(value);
-    if (!hasWayBesideShort(bare)) {
-      const watts = sheet.find({
-        symbol: 'P_s',
-        meaning: words.heat,
-        unit: 'W',
-        formula: product(power(quotient('E', sum(...share.inShort, 'R_s')), 2), 'R_s'),
-        rule: rules.joule,
-      });
-      taken = words.doesOfPower(value, formatQuantity(watts, 'W'));
-    }
+    const rating = choice.powerRating;
+    const taken =
+      rating === undefined
+        ? words.does(value)
+        : words.doesOfPower(value, formatQuantity(rating, 'W', { trim: true }));
     sheet.compare({
       finds: words.keeps,
       left: 'R_s',
       relation: '≥',
       right: 'R_min',
-      so: (holds) => (holds ? taken : words.doesNot),
+      so: (holds) =>
+        !holds ? words.doesNot : choice.kind === 'span-too-small' ? words.leavesLess : taken,
       rule: rules.preferred,
     });
-    return { answer: 'R_min', conclusion: words.deciding(binding.mistake) };
+    return {
+      answer: 'R_min',
+      conclusion:
+        binding.mistake.kind === 'none' ? words.normalUse : words.deciding(binding.mistake),
+    };
+  });
+}
+
+/** The heat where supply and ground touch, if that is the worst for the resistor, as it is where nothing else is in the way. */
+function findHeat(sheet: Sheet, inShort: readonly string[], worst: number): void {
+  const volts = sheet.value('E');
+  const all = [...inShort, 'R_s'].reduce((sum, symbol) => sum + sheet.value(symbol), 0);
+  const heat = (volts / all) ** 2 * sheet.value('R_s');
+  if (Math.abs(heat - worst) > 1e-13 * worst) return;
+  sheet.find({
+    symbol: 'P_s',
+    meaning: words.heat,
+    unit: 'W',
+    formula: product(power(quotient('E', sum(...inShort, 'R_s')), 2), 'R_s'),
+    rule: rules.joule,
   });
 }
 
@@ -105,7 +120,10 @@ function findWays(sheet: Sheet, circuit: Circuit, { mistake, part, check }: Bind
     return { inShort, ...withRest(sheet, inShort) };
   }
   const wired = starOf(mistake) ?? refuseWorking('ratings', words.elsewhere);
-  const x = sheet.give({ symbol: 'x', meaning: words.place, value: check.position, unit: '%' });
+  const x = sheet.give(
+    { symbol: 'x', meaning: words.place, value: check.position, unit: '%' },
+    'found',
+  );
   const star = findStar(sheet, circuit, wired, x);
   const beyond = findBeyond(sheet, star);
   const share = part === 'wiper' || part === 'track' ? star.carries[part] : undefined;
@@ -130,8 +148,9 @@ function withRest(sheet: Sheet, ways: readonly string[]): Pick<Ways, 'rest'> {
 
 /** Gives the rating that decides; says the symbol of the current that it allows. */
 function giveRating(sheet: Sheet, { mistake, part, check }: Binding): string {
-  const isContinuous = mistake.kind === 'none';
-  const rating = (isContinuous ? check.continuous : check.shortTerm)!;
+  const isNormal = mistake.kind === 'none';
+  const rating = (isNormal ? check.continuous : check.shortTerm)!;
+  const isContinuous = rating === check.continuous;
   if (part !== 'track') {
     const named = part === 'wiper' ? 'wiper' : 'source';
     const meaning = (isContinuous ? words.continuousCurrent : words.maxCurrent)[named];

@@ -21,7 +21,7 @@ import { checkShort, checkStar, findBeyond, findStar, starOf } from './star.js';
  * @param circuit The right hook-up of whole parts without a pull-up; SI units.
  * @param mistake The right connection, exchanged leads, the signal's far end on ground, or supply and ground leads that touch.
  * @param position Where the wiper stands: fraction of the track, 0 to 1.
- * @returns The answer is the heat of the track as if all of it carried the largest current in it, W; of leads that touch the limiter's, W.
+ * @returns The answer is the heat of the track as if all of it carried the largest current in it, W; of leads that touch the limiter's, W, or without a limiter the current, A.
  * @throws InputError as `operatingPoint` does; `no-working` for other mistakes and circuits, and where nothing at all limits the current.
  *
  * @example
@@ -77,11 +77,12 @@ export function explainMistake(circuit: Circuit, mistake: Mistake, position: Pos
     }
     if (limiter !== undefined) findLimiterHeat(sheet, limiter, 'I');
     const inTrack = ['top', 'bottom'].flatMap((terminal) => currents[terminal] ?? []);
+    const same = [...new Set(inTrack)];
     sheet.find({
       symbol: 'I_t',
       meaning: words.trackCurrent,
       unit: 'A',
-      formula: call('max', ...inTrack),
+      formula: same.length > 1 ? call('max', ...same) : sum(...same),
       rule: rules.comparison,
     });
     sheet.find({
@@ -94,7 +95,8 @@ export function explainMistake(circuit: Circuit, mistake: Mistake, position: Pos
     const lead = (['supply', 'ground', 'signal'] as const).find(
       (one) => connection[one] === 'wiper',
     )!;
-    return { conclusion: words.wiperCurrent(lead) };
+    // A signal lead without a load carries nothing.
+    return currents.wiper === undefined ? {} : { conclusion: words.wiperCurrent(lead) };
   });
 }
 

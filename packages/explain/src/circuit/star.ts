@@ -186,11 +186,12 @@ export function findStar(
 function way(sheet: Sheet, symbol: string, meaning: string, pieces: readonly Operand[]): string {
   const [only] = pieces;
   if (pieces.length === 1 && typeof only === 'string') return only;
+  if (pieces.length === 0) return sheet.give({ symbol, meaning, value: 0, unit: 'Ω' });
   sheet.find({
     symbol,
     meaning,
     unit: 'Ω',
-    formula: pieces.length > 0 ? sum(...pieces) : product(0, 'R_t'),
+    formula: sum(...pieces),
     rule: rules.series,
   });
   return symbol;
@@ -199,6 +200,8 @@ function way(sheet: Sheet, symbol: string, meaning: string, pieces: readonly Ope
 /** Works out what the source sees beyond the wiper's place; says its symbol. */
 export function findBeyond(sheet: Sheet, { ground, signal }: Star): string {
   if (signal === undefined) return ground;
+  if (sheet.value(ground) === 0 && sheet.value(signal) === 0)
+    refuseWorking('position', 'puts two ways without any resistance side by side');
   sheet.find({
     symbol: 'R_p',
     meaning: words.beyond,

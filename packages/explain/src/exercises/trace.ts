@@ -191,7 +191,7 @@ function faultPart(right: FaultKind): ExercisePart {
     faultKinds.map((id) => ({
       id,
       text: words.faults[id],
-      mistake: words.notThat(words.looks[id], words.seen[right]),
+      mistake: words.notThat(words.looks[id]),
     })),
   );
 }

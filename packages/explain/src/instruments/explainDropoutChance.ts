@@ -62,13 +62,13 @@ export function explainDropoutChance(
     on.give('U', dropout.from, 'V');
     on.give('U_d', dropout.to, 'V');
     on.find('d', words.depth, 'V', call('abs', difference('U_d', 'U')));
-    const isShown =
+    const conclusion =
       instrument.kind === 'digital-meter'
         ? findMeter(on, instrument, dropout)
         : findInstants(on, instrument, dropout);
     on.give('n', passes, '1');
     on.find('P', words.passes, '%', difference(1, power(difference(1, 'p'), 'n')), 'independent');
-    return isShown ? {} : { conclusion: words.never };
+    return conclusion === undefined ? {} : { conclusion };
   });
 }
 
@@ -85,12 +85,12 @@ interface Notes {
   ) => void;
 }
 
-/** A mean over an aperture; says whether it can show the dropout at all. */
+/** A mean over an aperture; says why it can't show the dropout, where it can't. */
 function findMeter(
   { sheet, give, find }: Notes,
   meter: DigitalMeter,
   dropout: ModelledDropout,
-): boolean {
+): string | undefined {
   const { aperture, deadTime = 0, counts, ranges, heldRange, displayInterval } = meter;
   give('T_a', aperture, 's');
   if (displayInterval !== undefined) give('T', displayInterval, 's');
@@ -111,12 +111,40 @@ function findMeter(
     give('S', Math.abs(dropout.slope), 'V/s');
     find('d_v', words.noticed, 'V', call('max', stepsOut, product('S', 'T')), 'threeSteps');
   } else find('d_v', words.noticed, 'V', stepsOut, 'threeSteps');
+  const on: Notes = { sheet, give, find };
+  if (isTooShallow(on)) return giveNone(on, words.tooShallow);
   find('θ', words.share, '%', quotient('d_v', 'd'), 'ratio');
-  findArea({ sheet, give, find }, dropout);
-  const isShown = sheet.value('θ') <= 1 && sheet.value('A') >= sheet.value('θ') * aperture;
-  const chance = quotient(difference(sum('T_a', 'A'), product(2, 'θ', 'T_a')), 'T');
-  findChance({ sheet, give, find }, isShown ? chance : undefined);
-  return isShown;
+  findArea(on, dropout);
+  find('T_θ', words.filled, 's', product('θ', 'T_a'), 'overlap');
+  const isLong = sheet.compare({
+    finds: words.isLong,
+    left: 'A',
+    relation: '≥',
+    right: 'T_θ',
+    so: (holds) => (holds ? words.longEnough : words.tooShort),
+    rule: rules.overlap,
+  });
+  if (!isLong) return giveNone(on, words.tooShort);
+  findChance(on, quotient(difference(sum('T_a', 'A'), product(2, 'T_θ')), 'T'));
+  return undefined;
+}
+
+/** Holds the depth against what stands out. */
+function isTooShallow({ sheet }: Notes): boolean {
+  return !sheet.compare({
+    finds: words.isDeep,
+    left: 'd',
+    relation: '≥',
+    right: 'd_v',
+    so: (holds) => (holds ? words.deepEnough : words.tooShallow),
+    rule: rules.threeSteps,
+  });
+}
+
+/** No phase shows it; hands on why. */
+function giveNone({ give }: Notes, why: string): string {
+  give('p', 0, '%');
+  return why;
 }
 
 /** The length of a rectangle with the area of a dropout that capacitance rounds. */
@@ -130,7 +158,7 @@ function findArea(on: Notes, { fall = 0, recovery = 0 }: ModelledDropout): void 
   give('τ_2', recovery, 's');
   const reached = fall > 0 ? findReached(on, 'τ_1') : 1;
   const more = product(difference('τ_2', 'τ_1'), reached);
-  find('A', words.area, 's', call('max', product(0, 'L'), sum('L', more)), 'exponential');
+  find('A', words.area, 's', sum('L', more), 'exponential');
 }
 
 function findReached({ find }: Notes, pole: string): string {
@@ -144,27 +172,35 @@ function findReached({ find }: Notes, pole: string): string {
   return 'g';
 }
 
-/** Readings that take no time; says whether they can show the dropout at all. */
+/** Readings that take no time; says why they can't show the dropout, where they can't. */
 function findInstants(
   on: Notes,
   instrument: Oscilloscope | Logger | ControlUnit,
   dropout: ModelledDropout,
-): boolean {
+): string | undefined {
   const { sheet, find } = on;
   const inARow = instrument.kind === 'control-unit' ? findLimit(on, instrument, dropout) : 1;
   if (instrument.kind !== 'control-unit') findSampler(on, instrument);
-  if (!sheet.has('d_v')) {
-    findChance(on, undefined);
-    return false;
-  }
+  if (!sheet.has('d_v')) return giveNone(on, words.withinLimits);
+  if (isTooShallow(on)) return giveNone(on, words.tooShallow);
   find('θ', words.share, '%', quotient('d_v', 'd'), 'ratio');
-  const isReached = sheet.value('θ') <= 1 && findBeyond(on, instrument, dropout);
-  if (inARow === 1) findChance(on, isReached ? quotient('L_b', 'T') : undefined);
-  else {
-    const left = difference('L_b', product(difference('m', 1), 'T'));
-    findChance(on, isReached ? quotient(left, 'T') : undefined);
+  if (!findBeyond(on, instrument, dropout)) return giveNone(on, words.rounded);
+  if (inARow === 1) {
+    findChance(on, quotient('L_b', 'T'));
+    return undefined;
   }
-  return isReached;
+  find('T_m', words.wanted, 's', product(difference('m', 1), 'T'), 'inARow');
+  const isLong = sheet.compare({
+    finds: words.isLongInARow,
+    left: 'L_b',
+    relation: '>',
+    right: 'T_m',
+    so: (holds) => (holds ? words.longEnough : words.tooShortInARow),
+    rule: rules.inARow,
+  });
+  if (!isLong) return giveNone(on, words.tooShortInARow);
+  findChance(on, quotient(difference('L_b', 'T_m'), 'T'));
+  return undefined;
 }
 
 function findSampler({ give, find }: Notes, instrument: Oscilloscope | Logger): void {
@@ -250,12 +286,6 @@ function givePole(
   return instrument.filter ? give('τ', instrument.filter, 's') : undefined;
 }
 
-function findChance({ find }: Notes, chance: Expression | undefined): void {
-  find(
-    'p',
-    words.chance,
-    '%',
-    chance ? call('min', 1, call('max', 0, chance)) : quotient(product(0, 'L'), 'T'),
-    'overlap',
-  );
+function findChance({ find }: Notes, chance: Expression): void {
+  find('p', words.chance, '%', call('min', 1, chance), 'overlap');
 }

@@ -63,9 +63,9 @@ export function explainCauses(explanations: NonNullable<Score['explanations']>):
         formula: sum(...rows.map(({ weight }) => weight)),
         rule: rules.bayes,
       });
-      const shares = (['interference', 'connection', 'track'] as const).map((cause) =>
-        findShare(cause),
-      );
+      const shares = (['interference', 'connection', 'track'] as const)
+        .filter((cause) => rows.some(({ sources }) => sources.includes(cause)))
+        .map((cause) => findShare(cause));
       return { answer: shares.reduce((a, b) => (sheet.value(b) > sheet.value(a) ? b : a)) };
 
       function findShare(cause: Cause): string {
@@ -79,7 +79,7 @@ export function explainCauses(explanations: NonNullable<Score['explanations']>):
           symbol,
           meaning: words.share(cause),
           unit: '%',
-          formula: parts.length > 0 ? quotient(sum(...parts), 'w') : product(0, 'w'),
+          formula: quotient(sum(...parts), 'w'),
           rule: rules.bayes,
         });
         return symbol;

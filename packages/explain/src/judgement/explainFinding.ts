@@ -1,4 +1,4 @@
-import { type CaptureQuality, type Finding, formatQuantity, type Volts } from '@truesweep/core';
+import { type CaptureQuality, type Finding, formatQuantity } from '@truesweep/core';
 import { workingRules as rules, findingWorkingWords as words } from '@truesweep/wording/working';
 import { call, difference, quotient } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
@@ -6,12 +6,10 @@ import type { Working } from '../working.js';
 import { workOutOf } from './workOutOf.js';
 
 /**
- * Why a finding is one: how it stands to the smallest visible departure, how long it lasts and how many samples that is, how the odds for it are,
- * and where the signal went.
+ * How a finding shows: how it stands to the smallest visible departure, what the odds for it are, how long it lasts and how many samples that is.
  *
  * @param finding One of a score's findings.
  * @param quality The same score's.
- * @param restLevel Where the load pulls a lifted wiper to, V; not looked at when left out.
  * @returns The answer is the number of samples that it lasts.
  * @throws InputError `missing` for a finding or a quality that lacks a part, `not-finite` for numbers that are none.
  *
@@ -22,12 +20,15 @@ import { workOutOf } from './workOutOf.js';
 export function explainFinding(
   finding: Finding,
   quality: Pick<CaptureQuality, 'visible' | 'interval'>,
-  restLevel?: Volts,
 ): Working {
   const title = () =>
-    words.title(words.spoken[finding.kind], formatQuantity(finding.travel, '%', { digits: 3 }));
+    words.title(
+      words.spoken[finding.kind],
+      formatQuantity(finding.travel, '%', { digits: 3 }),
+      formatQuantity(finding.start, 's', { digits: 4 }),
+    );
   return workOutOf({ finding, quality }, 'finding', title, (sheet) => {
-    const { kind, start, end, depth, evidence, went } = finding;
+    const { kind, start, end, depth, evidence } = finding;
     const { visible, interval } = quality;
     const give = (symbol: keyof typeof words.given, value: number, unit: WorkingUnit) =>
       sheet.give({ symbol, meaning: words.given[symbol], value, unit }, 'found');
@@ -51,13 +52,12 @@ export function explainFinding(
         rule: rules.logarithm,
       });
     }
-    if (restLevel !== undefined && went !== 'elsewhere') give('U_rest', restLevel, 'V');
     sheet.give({ symbol: 't_1', meaning: words.given.t_1, value: start, unit: 's' });
     sheet.give({ symbol: 't_2', meaning: words.given.t_2, value: end, unit: 's' });
     give('T', interval, 's');
     sheet.find({
       symbol: 't_d',
-      meaning: words.seconds,
+      meaning: kind === 'step' ? words.leap : words.seconds,
       unit: 's',
       formula: difference('t_2', 't_1'),
       rule: rules.difference,
@@ -66,7 +66,7 @@ export function explainFinding(
       symbol: 'm',
       meaning: words.samples,
       unit: '1',
-      formula: quotient('t_d', 'T'),
+      formula: call('round', quotient('t_d', 'T')),
       rule: rules.samples,
     });
     return { conclusion: words.kinds[kind] };

@@ -5,7 +5,7 @@ import { whole } from '../whole.js';
 import type { Working } from '../working.js';
 import { explainCauses } from './explainCauses.js';
 import { explainFinding } from './explainFinding.js';
-import { explainLimits } from './explainLimits.js';
+import { explainLimits, type Tolerated } from './explainLimits.js';
 import { explainPlace } from './explainPlace.js';
 import { explainVisible } from './explainVisible.js';
 
@@ -41,12 +41,18 @@ export function explainScore(
 
 function workingsOf(score: Score, expected: Expectation, criteria: Criteria): readonly Working[] {
   const { closed, open } = expected.windows;
+  const span = open.nominal - closed.nominal;
+  // What is tolerated at the ends is known; the other checks have rules of their own.
+  const toleratedOf = ({ check }: Check): Tolerated | undefined =>
+    check === 'closed-end' || check === 'open-end'
+      ? { kind: 'end', span, part: criteria.endMarginal }
+      : undefined;
   const { quality, checks, findings, spots, explanations = [] } = score;
   const deepest = findings.toSorted((a, b) => b.depthOfSpan - a.depthOfSpan).slice(0, most);
   return whereWritten(
-    () => explainVisible(quality, open.nominal - closed.nominal, criteria),
-    ...checks.map((check) => () => explainLimits(check, nameOf(check))),
-    ...deepest.map((finding) => () => explainFinding(finding, quality, expected.restLevel)),
+    () => explainVisible(quality, span, criteria),
+    ...checks.map((check) => () => explainLimits(check, nameOf(check), toleratedOf(check))),
+    ...deepest.map((finding) => () => explainFinding(finding, quality)),
     ...spots.slice(0, most).map((spot) => () => explainPlace(spot, findings, criteria)),
     () => explainCauses(explanations),
   );

@@ -27,17 +27,20 @@ function someOhms(value: unknown, path: string): void {
  * What an ohmmeter's three readings of a potentiometer say: what lies in the wiper's way beside the track, and where the wiper stands.
  *
  * @param readings The readings, Ω.
+ * @param at Where the throttle was held, for the title; not told when left out.
  * @returns The answer is the wiper's place, a fraction of the track from the first end.
  * @throws InputError at `readings…`; `no-working` for ends without resistance.
  *
  * @example
  * explainTrack({ ends: 5000, toWiper: 1000, fromWiper: 4600 }).answer.value // => ≈ 0.14
  */
-export function explainTrack(readings: TrackReadings): Working {
+export function explainTrack(readings: TrackReadings, at?: 'closed' | 'open'): Working {
   checkFields(readings, 'readings', readingRules);
   const { ends, toWiper, fromWiper } = readings;
   if (ends === 0) refuseWorking('readings.ends', 'is 0 Ω');
-  return workOut(words.title, (sheet) => {
+  if (at !== undefined && at !== 'closed' && at !== 'open')
+    throw new InputError('not-one-of', 'at', 'at is none; it must be closed or open.');
+  return workOut(at === undefined ? words.title : words.titleAt[at], (sheet) => {
     const given = [
       ['R_ab', ends],
       ['R_aw', toWiper],
@@ -59,6 +62,6 @@ export function explainTrack(readings: TrackReadings): Working {
       formula: quotient(difference('R_aw', 'R_c'), 'R_ab'),
       rule: rules.series,
     });
-    return {};
+    return sheet.value('R_c') < 0 ? { conclusion: words.scatter } : {};
   });
 }

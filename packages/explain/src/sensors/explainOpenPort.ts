@@ -72,9 +72,17 @@ function findAir(sheet: Sheet, air: PressureSource): void {
     ['T_0', 288.15, 'K'],
     ['λ', 0.0065, 'K/m'],
   ]);
-  // Gravity over the gas constant of air times the lapse: 9.80665/(287.05287 · 0.0065).
-  const exponent = 9.80665 / (287.05287 * 0.0065);
-  sheet.give({ symbol: 'n', meaning: words.given.n, value: exponent, unit: '1' }, 'found');
+  giveAll(sheet, [
+    ['g', 9.80665, 'm/s²'],
+    ['R_a', 287.05287, 'J/(kg·K)'],
+  ]);
+  sheet.find({
+    symbol: 'n',
+    meaning: words.exponent,
+    unit: '1',
+    formula: quotient('g', product('R_a', 'λ')),
+    rule: rules.standardAtmosphere,
+  });
   if (air.kind === 'altimeter-setting') giveAll(sheet, [['QNH', air.setting, 'Pa']]);
   const atSea = air.kind === 'altitude' ? 1 : power(quotient('QNH', 'p_0'), quotient(1, 'n'));
   sheet.find({

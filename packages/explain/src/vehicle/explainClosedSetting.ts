@@ -53,7 +53,8 @@ export function explainClosedSetting(
       formula: product('k', difference('U_w', 'U')),
       rule: rules.straightLine,
     });
-    if (uncertainty === 0) return { answer: 'α' };
+    const conclusion = isSecond ? words.second : words.slope;
+    if (uncertainty === 0) return { answer: 'α', conclusion };
     give('u', uncertainty, 'V');
     const spread = product(call('abs', 'k'), 'u');
     if (isSecond)
@@ -73,6 +74,6 @@ export function explainClosedSetting(
         : spread,
       rule: rules.rootSumOfSquares,
     });
-    return { answer: 'α' };
+    return { answer: 'α', conclusion };
   });
 }

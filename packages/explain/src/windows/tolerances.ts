@@ -73,6 +73,9 @@ const parts: readonly TolerantPart[] = [
   },
 ];
 
+const hasLoad = ({ load: { pullDown = Infinity, pullUp } }: Circuit): boolean =>
+  pullDown < Infinity || (pullUp?.ohms ?? Infinity) < Infinity;
+
 /** Refuses a pull-up at the source's plus: the source's tolerance is in its voltage too. */
 export function checkOwnPullUp({ load }: Circuit): void {
   if (load.pullUp && 'from' in load.pullUp)
@@ -87,7 +90,10 @@ export function tolerantParts(
   return parts.flatMap((part) => {
     const tolerance = tolerances[part.name] ?? 0;
     const value = part.value(circuit) ?? 0;
-    return value > 0 && value < Infinity && tolerance > 0 ? [{ ...part, tolerance }] : [];
+    // Without a load nothing flows through the contact.
+    const isIdle = part.name === 'contact' && !hasLoad(circuit);
+    const counts = value > 0 && value < Infinity && tolerance > 0 && !isIdle;
+    return counts ? [{ ...part, tolerance }] : [];
   });
 }
 
