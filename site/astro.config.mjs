@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 
 import { offline } from './integrations/offline.mjs';
 import { securityPolicy } from './integrations/securityPolicy.mjs';
+import { lessonPages } from './src/lessons/lessonPages.ts';
 import { libraries } from './src/reference/tasks.ts';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
@@ -43,9 +44,16 @@ export default defineConfig({
     starlight({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
-      customCss: ['theme', 'forms', 'judging', 'way', 'shelf', 'documentation', 'print'].map(
-        (name) => `./src/styles/${name}.css`,
-      ),
+      customCss: [
+        'theme',
+        'forms',
+        'judging',
+        'way',
+        'shelf',
+        'documentation',
+        'lessons',
+        'print',
+      ].map((name) => `./src/styles/${name}.css`),
       components: {
         Search: './src/search/Search.astro',
         PageTitle: './src/search/PageTitle.astro',
@@ -106,6 +114,14 @@ export default defineConfig({
             { slug: 'concepts/loaded-divider' },
             { slug: 'concepts/what-an-instrument-shows' },
             { slug: 'concepts/evidence-and-verdict' },
+          ],
+        },
+        {
+          label: 'Lessons',
+          items: [
+            { slug: 'lessons', label: 'All lessons' },
+            ...lessonPages.map(({ path }) => ({ slug: path })),
+            { slug: 'lessons/sheet' },
           ],
         },
         {
