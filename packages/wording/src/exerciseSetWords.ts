@@ -13,7 +13,6 @@ export const exerciseSetWords = {
   again: 'Begin again with other numbers',
   fetching: 'Fetching the exercises …',
   notFetched: 'The exercises could not be fetched. Try again with a connection.',
-  needsScript: 'The exercises need a script, which this browser does not run.',
   notKept: 'This browser keeps nothing for this page: your progress is lost when you leave it.',
   numbered: (number: string, count: string): string => say`Exercise ${number} of ${count}`,
   progress: (done: string, count: string): string => say`${done} of ${count} are done.`,

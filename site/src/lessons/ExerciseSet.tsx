@@ -10,6 +10,7 @@ import {
   type Progress,
   readProgress,
 } from './progressStore.js';
+import { useReachable } from './useReachable.js';
 
 /** The exercises of a lesson, one at a time. What makes and checks them is fetched when they are begun; how far one is, the browser keeps. */
 export function ExerciseSet({ set }: { readonly set: ExerciseSetName }) {
@@ -20,6 +21,7 @@ export function ExerciseSet({ set }: { readonly set: ExerciseSetName }) {
   const [Exercise, setExercise] = useState<ComponentType<ExerciseProps>>();
   const [fetched, setFetched] = useState<'not' | 'coming' | 'failed'>('not');
   const place = useRef<HTMLElement>(null);
+  useReachable(place);
   useEffect(() => setProgress(readProgress(set, count)), [set, count]);
   const change = (changed: Progress) => {
     setProgress(changed);
@@ -71,9 +73,6 @@ export function ExerciseSet({ set }: { readonly set: ExerciseSetName }) {
           {words.again}
         </button>
       )}
-      <noscript>
-        <p>{words.needsScript}</p>
-      </noscript>
     </section>
   );
 }

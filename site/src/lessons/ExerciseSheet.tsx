@@ -93,9 +93,6 @@ export function ExerciseSheet() {
           </p>
         ))}
       </div>
-      <noscript>
-        <p>{exerciseSetWords.needsScript}</p>
-      </noscript>
       {isMissing && <p role="alert">{exerciseSetWords.notFetched}</p>}
       {Sheet && <Sheet key={sheetSearch(choice)} {...choice} />}
     </section>

@@ -1,9 +1,10 @@
 import { lessonWords } from '@truesweep/wording/working';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { firstPlaces, type LessonFigure, type LessonSteps, type Places } from './lesson.js';
 import { Slider } from './Slider.js';
 import { Steps } from './Steps.js';
+import { useReachable } from './useReachable.js';
 
 /** A hand that rests so long, ms, has found its place. */
 const rests = 120;
@@ -22,12 +23,14 @@ export function Lesson(props: {
   const [isMoved, setMoved] = useState(false);
   const { values, drawing, says } = useMemo(() => figure.shown(places), [figure, places]);
   const steps = useSteps(figure, places, isMoved);
+  const place = useRef<HTMLElement>(null);
+  useReachable(place);
   const move = (at: number, to: number) => {
     setPlaces(places.map((place, i) => (i === at ? to : place)));
     setMoved(true);
   };
   return (
-    <section class="played lesson not-content" aria-label={lessonWords.figure}>
+    <section class="played lesson not-content" aria-label={lessonWords.figure} ref={place}>
       <div class="played-entries">
         {sliders.map(({ name, label, most }, i) => (
           <Slider
@@ -48,7 +51,7 @@ export function Lesson(props: {
           <p key={sentence}>{sentence}</p>
         ))}
       </div>
-      <h3>{lessonWords.steps}</h3>
+      <h2>{lessonWords.steps}</h2>
       <div aria-busy={steps === 'coming'}>
         {steps === 'none' && <p role="alert">{lessonWords.notFetched}</p>}
         {typeof steps === 'object' && <Steps {...steps} />}

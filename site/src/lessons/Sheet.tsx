@@ -45,9 +45,7 @@ export function Sheet({ seed, level, topics }: SheetChoice) {
           {exercises.map(({ parts, working }, i) => (
             <li key={i}>
               <p>
-                {parts.map((part) => (
-                  <strong key={part.id}>{answerText(part)} </strong>
-                ))}
+                <strong>{parts.map(answerText).join('; ')}</strong>
               </p>
               {/* Written by the package of workings, which escapes every text. Of it the lines are shown. */}
               <div dangerouslySetInnerHTML={{ __html: workingHtml(working) }} />
