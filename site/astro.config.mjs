@@ -5,9 +5,18 @@ import { defineConfig } from 'astro/config';
 
 import { offline } from './integrations/offline.mjs';
 import { securityPolicy } from './integrations/securityPolicy.mjs';
+import { lessonPages } from './src/lessons/lessonPages.ts';
 import { libraries } from './src/reference/tasks.ts';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
+
+/** The package of workings, what it stands on, and its words. */
+const ofWorkings =
+  /packages\/explain\/src|node_modules\/\.pnpm\/(mathjs|complex|decimal|fraction|typed-function|seedrandom|escape-latex|javascript-natural-sort|tiny-emitter)|wording\/src\/\w+WorkingWords|site\/src\/workings\/written/;
+
+/** What every form needs besides. */
+const ofForms =
+  /site\/src\/(forms|offline|workings\/ShowWorking)|wording\/src\/(formWords|workingWords)|core\/src\/quantity/;
 
 export default defineConfig({
   vite: {
@@ -15,10 +24,12 @@ export default defineConfig({
       rolldownOptions: {
         output: {
           codeSplitting: {
-            // What nearly every form needs stands in two files: many small ones compress badly, and each is asked for by itself.
+            // What nearly every form needs stands in few files: many small ones compress badly, and each is asked for by itself.
             groups: [
               { name: 'preact', test: /node_modules\/\.pnpm\/(preact@|@astrojs\+preact)/ },
-              { name: 'base', minShareCount: 19 },
+              // Of workings nothing: many fetch them, and only once they are opened.
+              { name: 'base', test: (id) => !ofWorkings.test(id), minShareCount: 25 },
+              { name: 'forms', test: ofForms, minShareCount: 12 },
               { name: 'circuit', test: /core\/src\/(circuit|expectation)/, minShareCount: 5 },
             ],
           },
@@ -43,9 +54,16 @@ export default defineConfig({
     starlight({
       title: 'truesweep',
       description: 'Bench testing of engine-management position sensors.',
-      customCss: ['theme', 'forms', 'judging', 'way', 'shelf', 'documentation', 'print'].map(
-        (name) => `./src/styles/${name}.css`,
-      ),
+      customCss: [
+        'theme',
+        'forms',
+        'judging',
+        'way',
+        'shelf',
+        'documentation',
+        'lessons',
+        'print',
+      ].map((name) => `./src/styles/${name}.css`),
       components: {
         Search: './src/search/Search.astro',
         PageTitle: './src/search/PageTitle.astro',
@@ -106,6 +124,14 @@ export default defineConfig({
             { slug: 'concepts/loaded-divider' },
             { slug: 'concepts/what-an-instrument-shows' },
             { slug: 'concepts/evidence-and-verdict' },
+          ],
+        },
+        {
+          label: 'Lessons',
+          items: [
+            { slug: 'lessons', label: 'All lessons' },
+            ...lessonPages.map(({ path }) => ({ slug: path })),
+            { slug: 'lessons/sheet' },
           ],
         },
         {

@@ -64,7 +64,7 @@ test('sliding it by the keyboard changes sentences, steps and drawings alike, an
   expect(await load.getAttribute('aria-valuetext')).toMatch(
     /^4\.7\u00a0kΩ: the load takes \d+\u00a0mV$/,
   );
-  expect(await page.locator('.divider-caution').textContent()).toContain(
+  expect(await page.locator('.played-caution').textContent()).toContain(
     'Never feed a sensor without',
   );
   await load.press('End');

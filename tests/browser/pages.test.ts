@@ -96,10 +96,11 @@ test('formulas lead to the calculators and explanations that use them, and those
       .filter((path) => path.startsWith(`${folder}/`) && path !== `${folder}/index.html`)
       .map((path) => path.slice(0, -'index.html'.length));
   const formulas = pathsIn('formulas').flatMap(linksOf);
-  const users = [...pathsIn('calculators'), ...pathsIn('concepts')].flatMap(linksOf);
+  const lessons = pathsIn('lessons').filter((path) => path !== 'lessons/sheet/');
+  const users = [...pathsIn('calculators'), ...pathsIn('concepts'), ...lessons].flatMap(linksOf);
   const oneWay: string[] = [];
   for (const formula of formulas)
-    for (const path of formula.to.filter((to) => /^(calculators|concepts)\/./.test(to)))
+    for (const path of formula.to.filter((to) => /^(calculators|concepts|lessons)\/./.test(to)))
       if (!users.find(({ from }) => from === path)?.to.includes(formula.from))
         oneWay.push(`${path} has no link to ${formula.from}`);
   for (const user of users) {

@@ -14,6 +14,7 @@ export {
   loadingWorkingWords,
   trackWorkingWords,
 } from './circuitWorkingWords.js';
+export { exerciseSetWords, sheetWords } from './exerciseSetWords.js';
 export { chanceWorkingWords } from './instrumentWorkingWords.js';
 export {
   causesWorkingWords,
@@ -22,6 +23,7 @@ export {
   placeWorkingWords,
   visibleWorkingWords,
 } from './judgementWorkingWords.js';
+export { lessonSentences, lessonWords } from './lessonWords.js';
 export { limiterWorkingWords, mistakeWorkingWords } from './mistakeWorkingWords.js';
 export { traceExerciseWords, visibilityExerciseWords } from './recordingExerciseWords.js';
 export {

@@ -111,6 +111,7 @@ export const circuitFormulas: FormulaGroup = {
         'calculators/expected-readings',
         'calculators/plan-the-hook-up',
         'concepts/loaded-divider',
+        'lessons/divider',
       ],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 90 %',
@@ -158,7 +159,7 @@ export const circuitFormulas: FormulaGroup = {
       says: 'For a light load it is largest at two thirds of the travel, about 15 % of m. With a limiting resistor the ends move too: then the whole circuit is computed.',
       source: 'I. E. Irodov, Problems in General Physics, problem 3.180.',
       functions: ['loadingErrors'],
-      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider'],
+      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider', 'lessons/loading'],
       worked: {
         given: 'm = 1, at 68.9 % of the track, where it is largest',
         steps: ['1 · 0.689² · (1 − 0.689) / (1 + 1 · 0.689 · (1 − 0.689))', '0.1476 / 1.214'],
@@ -175,7 +176,12 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'Thévenin’s theorem; T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10.',
       functions: ['sourceResistance'],
-      usedBy: ['calculators/which-instrument', 'concepts/loaded-divider'],
+      usedBy: [
+        'calculators/which-instrument',
+        'concepts/loaded-divider',
+        'lessons/loading',
+        'lessons/meters',
+      ],
       worked: {
         given: '1 kΩ, 5 kΩ, wiper at 50 %',
         steps: ['0.5 · 5 kΩ · ((1 − 0.5) · 5 kΩ + 1 kΩ) / (5 kΩ + 1 kΩ)', '2.5 kΩ · 3.5 kΩ / 6 kΩ'],
@@ -197,7 +203,7 @@ export const circuitFormulas: FormulaGroup = {
       source:
         'Thévenin’s theorem; T. R. Kuphaldt, Lessons in Electric Circuits, volume I (DC), chapter 10.',
       functions: ['operatingPoint', 'sourceResistance'],
-      usedBy: ['calculators/expected-readings', 'concepts/loaded-divider'],
+      usedBy: ['calculators/expected-readings', 'concepts/loaded-divider', 'lessons/loading'],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 50 %, load of 10 kΩ to common: the reading',
         steps: [
@@ -220,7 +226,7 @@ export const circuitFormulas: FormulaGroup = {
       says: 'With an input of 10 MΩ dirt of 10 kΩ moves the reading by a thousandth only: a heavier load makes it show. A wiper that lifts lets the reading go where the load pulls it.',
       source: 'Voltage divider of dirt and load; no further source.',
       functions: ['dirtEffect', 'chooseBenchLoad'],
-      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider'],
+      usedBy: ['calculators/make-dirt-visible', 'concepts/loaded-divider', 'lessons/dropout'],
       worked: {
         given: '5 V, 1 kΩ, 5 kΩ, wiper at 50 %, load of 10 MΩ, dirt of 10 kΩ',
         steps: [
@@ -242,7 +248,7 @@ export const circuitFormulas: FormulaGroup = {
       says: 'The worst mistake feeds the wiper’s terminal while the wiper stands at the grounded end: then nothing but the limiting resistor limits. The library goes through all mistakes, places and ratings.',
       source: 'Ohm’s law; the list of mistakes is common practice, no source.',
       functions: ['chooseLimiter', 'wrongConnections'],
-      usedBy: ['calculators/plan-the-hook-up'],
+      usedBy: ['calculators/plan-the-hook-up', 'lessons/limiter'],
       worked: {
         given: '5 V, 5 mA',
         steps: ['5 V / 5 mA'],
@@ -262,7 +268,7 @@ export const circuitFormulas: FormulaGroup = {
       says: 'Three figures; the standard’s one exception is 920, which the formula makes 919. E3 to E24 are a table of their own.',
       source: 'IEC 60063.',
       functions: ['preferredValues', 'preferredValue'],
-      usedBy: ['calculators/plan-the-hook-up', 'calculators/make-dirt-visible'],
+      usedBy: ['calculators/plan-the-hook-up', 'calculators/make-dirt-visible', 'lessons/limiter'],
       worked: {
         given: 'E96, the value next above 1.01 kΩ (i = 1)',
         steps: ['10 Ω · round(100 · 10^(1 / 96))', '10 Ω · 102'],

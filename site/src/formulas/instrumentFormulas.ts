@@ -33,6 +33,8 @@ export const instrumentFormulas: FormulaGroup = {
         'calculators/check-a-sweep',
         'concepts/what-an-instrument-shows',
         'concepts/evidence-and-verdict',
+        'lessons/meters',
+        'lessons/dropout',
       ],
       worked: {
         given: '2 ms of dropout, a sample every 5 ms',
@@ -61,6 +63,8 @@ export const instrumentFormulas: FormulaGroup = {
         'calculators/check-a-sweep',
         'concepts/what-an-instrument-shows',
         'concepts/evidence-and-verdict',
+        'lessons/meters',
+        'lessons/dropout',
       ],
       worked: {
         given: '40 % in each of 3 passes',
@@ -80,7 +84,7 @@ export const instrumentFormulas: FormulaGroup = {
       says: 'From a uniform prior for the chance of a pass; for one pass more it is Laplace’s rule of succession. It says whether a spot that vanished after cleaning may only have been missed.',
       source: 'P.-S. Laplace, 1774 (from memory).',
       functions: ['chanceAllMissed', 'compareSweeps'],
-      usedBy: ['concepts/evidence-and-verdict'],
+      usedBy: ['concepts/evidence-and-verdict', 'lessons/verdict'],
       worked: {
         given: 'seen on 6 of 6 passes, 6 passes more',
         steps: ['1 / 8 · 2 / 9 · 3 / 10 · 4 / 11 · 5 / 12 · 6 / 13', '720 / 1235520'],

@@ -36,6 +36,7 @@ export const otherSensorFormulas: FormulaGroup = {
         'calculators/temperature-now',
         'calculators/ice-and-boiling',
         'calculators/cold-soak',
+        'lessons/temperature',
       ],
       worked: {
         given: '10 kΩ at 25 °C, B of 3435 K, at 85 °C',
@@ -112,6 +113,7 @@ export const otherSensorFormulas: FormulaGroup = {
         'calculators/temperature-now',
         'calculators/fit-a-curve',
         'calculators/trouble-code',
+        'lessons/temperature',
       ],
       worked: {
         given: '2502 Ω on 1 kΩ from 5 V',

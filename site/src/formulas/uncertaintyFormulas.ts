@@ -23,6 +23,7 @@ export const uncertaintyFormulas: FormulaGroup = {
         'calculators/expected-readings',
         'calculators/check-a-sweep',
         'concepts/evidence-and-verdict',
+        'lessons/verdict',
       ],
       worked: {
         given: '5 V ± 2 %, nothing else in doubt: highest open reading',

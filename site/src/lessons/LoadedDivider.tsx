@@ -4,6 +4,7 @@ import { CircuitDrawing, CurveDrawing } from '@truesweep/drawings';
 import { dividerSentences, dividerWords, readingsWords } from '@truesweep/wording';
 import { useMemo, useState } from 'preact/hooks';
 import { type DividerEntries, firstEntries, loadedDivider, loads } from './loadedDivider.js';
+import { Slider } from './Slider.js';
 
 const formulas = `${import.meta.env.BASE_URL.replace(/\/$/, '')}/formulas/circuit/#`;
 const limiters = [1000, 0];
@@ -16,10 +17,10 @@ export function LoadedDivider() {
   const said = dividerSentences(facts);
   const set = (changed: Partial<DividerEntries>) => setEntries({ ...entries, ...changed });
   return (
-    <section class="divider not-content" aria-label={dividerWords.title}>
-      <div class="divider-entries">
+    <section class="played divider not-content" aria-label={dividerWords.title}>
+      <div class="played-entries">
         <Slider
-          name="load"
+          id="divider-load"
           label={dividerWords.load}
           shown={facts.load}
           said={dividerWords.off(facts.load, facts.off)}
@@ -28,7 +29,7 @@ export function LoadedDivider() {
           onValue={(at) => set({ load: loads[at] ?? entries.load })}
         />
         <Slider
-          name="position"
+          id="divider-position"
           label={dividerWords.position}
           shown={facts.position}
           said={dividerWords.off(facts.position, facts.off)}
@@ -51,8 +52,8 @@ export function LoadedDivider() {
           ))}
         </fieldset>
       </div>
-      {entries.limiter === 0 && <p class="divider-caution">{readingsWords.noLimiter}</p>}
-      <div class="divider-drawings">
+      {entries.limiter === 0 && <p class="played-caution">{readingsWords.noLimiter}</p>}
+      <div class="played-drawings">
         <CurveDrawing
           id="divider-curve"
           curve={loaded}
@@ -61,13 +62,13 @@ export function LoadedDivider() {
         />
         <CircuitDrawing id="divider-circuit" circuit={circuit} closed={closed} open={open} />
       </div>
-      <div class="divider-answer">
+      <div class="played-answer">
         {said.answer.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
       </div>
       <h3>{dividerWords.steps}</h3>
-      <ol class="divider-steps">
+      <ol class="played-steps">
         {said.steps.map(({ what, formula, line }) => (
           <li key={what}>
             <a href={formulas + formula}>{what}</a>
@@ -76,38 +77,5 @@ export function LoadedDivider() {
         ))}
       </ol>
     </section>
-  );
-}
-
-/** A slider with its name above it and its value, with the unit, beside that. */
-function Slider(props: {
-  readonly name: string;
-  readonly label: string;
-  readonly shown: string;
-  /** What a screen reader says: the value and what it does. */
-  readonly said: string;
-  readonly most: number;
-  readonly value: number;
-  readonly onValue: (value: number) => void;
-}) {
-  const { name, label, shown, said, most, value, onValue } = props;
-  return (
-    <div class="divider-slider">
-      <label for={`divider-${name}`}>{label}</label>
-      <output for={`divider-${name}`} aria-live="off">
-        {shown}
-      </output>
-      <input
-        id={`divider-${name}`}
-        type="range"
-        min={0}
-        max={most}
-        step={1}
-        value={value}
-        aria-valuetext={said}
-        autocomplete="off"
-        onInput={(event) => onValue(event.currentTarget.valueAsNumber)}
-      />
-    </div>
   );
 }

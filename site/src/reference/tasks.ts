@@ -818,6 +818,10 @@ export const libraries: readonly Library[] = [
         what: 'Words of workings and exercises.',
         tasks: [
           {
+            title: 'Words of lessons',
+            sources: ['lessonWords', 'exerciseSetWords'],
+          },
+          {
             title: 'Words of workings',
             sources: [
               'workingWords',
