@@ -2,7 +2,6 @@ import { workingLabels } from '@truesweep/wording/working';
 import { checkWorking } from './checkWorking.js';
 import { escaped, mathmlNotation, mathmlQuantity, mathmlSymbol } from './mathmlNotation.js';
 import type { Quantity } from './quantity.js';
-import { textNotation } from './textNotation.js';
 import { rulesOf, type Step, type Working } from './working.js';
 import { writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
@@ -54,23 +53,12 @@ function bodyHtml(step: Step): string {
     return `<div class="working-table"><table><thead>${head}</thead><tbody>${rows.join('')}</tbody></table></div>`;
   }
   const { symbol, formula, numbers, result } = writtenLines(step, mathmlNotation, mathmlQuantity);
-  const onLine = writtenLines(step, textNotation, (text) => text);
   const equals = '<mo>=</mo>';
   const shown = [`${symbol}${equals}${formula}`];
   if (numbers !== undefined) shown.push(`${equals}${numbers}`);
   shown.push(`${equals}${result}`);
-  const lengths = [onLine.formula, onLine.numbers ?? '', onLine.result].map(({ length }) => length);
-  return shown
-    .map((line, i) => {
-      // What may be wider than a phone is scrolled, by keys too.
-      const reached = lengths[i]! > wideLine ? ' tabindex="0"' : '';
-      return `<div class="working-line"${reached}>${math(line)}</div>`;
-    })
-    .join('');
+  return shown.map((line) => `<div class="working-line">${math(line)}</div>`).join('');
 }
-
-/** Characters that a line holds on a phone, about. */
-const wideLine = 28;
 
 /** With fractions in full size, as in a displayed equation. */
 const math = (inside: string): string => `<math displaystyle="true">${inside}</math>`;

@@ -167,8 +167,8 @@ export const recorderHints: Readonly<Record<RecorderEntry, string>> = {
  * traceWords.whole // => 'Whole sweep'
  */
 export const traceWords = {
-  trace:
-    'Trace: arrow keys move it, plus and minus zoom time, star and slash zoom voltage, Home shows it whole, n and p go to the next and previous finding',
+  trace: (name: string): string =>
+    say`Trace of ${name}: arrow keys move it, plus and minus zoom time, star and slash zoom voltage, Home shows it whole, n and p go to the next and previous finding`,
   how: 'Drag to move, pinch or turn the wheel to zoom (with Shift: voltage), tap twice to see all.',
   time: 'time',
   volts: 'volts',

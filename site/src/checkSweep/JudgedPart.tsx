@@ -1,5 +1,6 @@
 import { checkPageWords, judgeWords, reportWords, workingWords } from '@truesweep/wording';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { useReachable } from '../lessons/useReachable.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { KeepReport } from './KeepReport.js';
 import type { Judged, JudgedRecording } from './protocol.js';
@@ -50,6 +51,8 @@ function RecordingPart(props: {
     if (evidence === undefined) void worker.writeEvidence(index, width).then(setEvidence);
   };
   const [working, setWorking] = useState<string>();
+  const place = useRef<HTMLDetailsElement>(null);
+  useReachable(place);
   const unfoldWorking = () => {
     if (working === undefined) void worker.writeWorking(index).then(setWorking);
   };
@@ -66,6 +69,7 @@ function RecordingPart(props: {
       <h2>{shortName(name)}</h2>
       <h3>{reportWords.trace}</h3>
       <TraceView
+        name={name}
         bounds={bounds}
         findings={findings}
         draw={draw}
@@ -79,7 +83,7 @@ function RecordingPart(props: {
           <div dangerouslySetInnerHTML={{ __html: evidence }} />
         )}
       </details>
-      <details class="workings" onToggle={unfoldWorking}>
+      <details ref={place} class="workings" onToggle={unfoldWorking}>
         <summary>{workingWords.show}</summary>
         {working === undefined ? (
           <p role="status">{workingWords.fetching}</p>

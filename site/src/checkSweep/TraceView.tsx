@@ -17,6 +17,8 @@ const around = 6;
 /** A trace that is zoomed and moved in time and voltage by fingers, wheel, keys and buttons; or all its passes laid over one another. */
 export function TraceView(props: {
   readonly bounds: ViewBounds;
+  /** The recording's, for those who don't see it. */
+  readonly name: string;
   readonly findings: readonly TimeStretch[];
   readonly draw: (window: TraceWindow) => Promise<string>;
   /** Draws the passes laid over one another; left out where there are none. */
@@ -84,7 +86,7 @@ export function TraceView(props: {
       <section
         ref={place}
         class={view.volts ? 'trace-place zoomed' : 'trace-place'}
-        aria-label={traceWords.trace}
+        aria-label={traceWords.trace(props.name)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys work where the focus is
         tabIndex={0}
         onKeyDown={(event) => {

@@ -1,5 +1,6 @@
 import { workingWords } from '@truesweep/wording';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useReachable } from '../lessons/useReachable.js';
 import type { Written } from './written.js';
 
 /** Code that writes workings of some values: fetched when they are opened. */
@@ -16,6 +17,7 @@ export function ShowWorking<Given>(props: {
 }) {
   const { of, values, label = workingWords.show } = props;
   const [isOpen, setOpen] = useState(false);
+  const place = useRef<HTMLDetailsElement>(null);
   const [written, setWritten] = useState<readonly Written[] | 'failed'>();
   useEffect(() => {
     if (!isOpen || values === undefined) return;
@@ -30,8 +32,10 @@ export function ShowWorking<Given>(props: {
       isWanted = false;
     };
   }, [isOpen, of, values]);
+  useReachable(place);
   return (
     <details
+      ref={place}
       class="workings"
       data-pagefind-ignore
       onToggle={(event) => setOpen(event.currentTarget.open)}

@@ -31,11 +31,20 @@ export function stepsOf(places: Places): LessonSteps {
       ...again,
     ],
     workings: written(
-      ...(finding ? [() => explainFinding(finding, quality, expected.restLevel)] : []),
+      ...(finding ? [() => explainFinding(finding, quality)] : []),
       ...(spot ? [() => explainPlace(spot, score.findings, defaultCriteria)] : []),
       ...(explanations ? [() => explainCauses(explanations)] : []),
       ...(finding ? [] : [() => explainVisible(quality, span, defaultCriteria)]),
-      ...(open ? [() => explainLimits(open, checkLabels['open-end'])] : []),
+      ...(open
+        ? [
+            () =>
+              explainLimits(open, checkLabels['open-end'], {
+                kind: 'end',
+                span,
+                part: defaultCriteria.endMarginal,
+              }),
+          ]
+        : []),
     ),
   };
 }

@@ -383,6 +383,7 @@ export const wordingRecipes: Recipes = {
   tooLargeSentence: ofTexts('1 GB', '2 GB'),
   'wayWords.stepOf': of(2, 8),
   'traceWords.findingOf': of(3, 5),
+  'traceWords.trace': of('worn.csv'),
   columnChoice: of(2, 'Signal (V)'),
   extentSentence: of({
     samples: '12001',
