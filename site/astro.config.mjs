@@ -10,13 +10,9 @@ import { libraries } from './src/reference/tasks.ts';
 
 const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
-/** The package of workings, what it stands on, and its words. */
-const ofWorkings =
-  /packages\/explain\/src|node_modules\/\.pnpm\/(mathjs|complex|decimal|fraction|typed-function|seedrandom|escape-latex|javascript-natural-sort|tiny-emitter)|wording\/src\/\w+WorkingWords|site\/src\/workings\/written/;
-
-/** What every form needs besides. */
+/** What nearly every form needs. */
 const ofForms =
-  /site\/src\/(forms|offline|workings\/ShowWorking)|wording\/src\/(formWords|workingWords)|core\/src\/quantity/;
+  /core\/src\/(errors|fields|noMoreThan|nearest|inputErrorCode|quantity)|wording\/src\/(say|whole|formWords)|site\/src\/forms/;
 
 export default defineConfig({
   vite: {
@@ -27,10 +23,8 @@ export default defineConfig({
             // What nearly every form needs stands in few files: many small ones compress badly, and each is asked for by itself.
             groups: [
               { name: 'preact', test: /node_modules\/\.pnpm\/(preact@|@astrojs\+preact)/ },
-              // Of workings nothing: many fetch them, and only once they are opened.
-              { name: 'base', test: (id) => !ofWorkings.test(id), minShareCount: 25 },
-              { name: 'forms', test: ofForms, minShareCount: 12 },
-              { name: 'circuit', test: /core\/src\/(circuit|expectation)/, minShareCount: 5 },
+              { name: 'base', test: ofForms, minShareCount: 12 },
+              { name: 'circuit', test: /core\/src\/(circuit|expectation)/, minShareCount: 14 },
             ],
           },
         },

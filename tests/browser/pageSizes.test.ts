@@ -15,10 +15,10 @@ const sizeOf = (path: string) => statSync(join(built, path)).size / 1024;
 /** What a page's HTML may weigh, KB, by its kind: the first whose pattern it meets. */
 const bounds: readonly (readonly [kind: string, pattern: RegExp, most: number, goal: number])[] = [
   ['the start page', /^index\.html$/, 30, 30],
-  ['the page with the demo judged in it', /^calculators\/check-a-sweep\//, 71, 60],
+  ['the page with the demo judged in it', /^calculators\/check-a-sweep\//, 72, 60],
   ['the gallery', /^gallery\//, 229, 100],
   ['a form', /^(calculators\/.|guided-way)/, 50, 50],
-  ['the reference', /^reference\//, 108, 100],
+  ['the reference', /^reference\//, 109, 100],
   ['a lesson', /^lessons\//, 62, 50],
   ['documentation', /./, 56, 50],
 ];
@@ -44,9 +44,9 @@ test.each(bounds)(
 test('the whole site is no larger than it holds', () => {
   const megabytes = files.reduce((sum, path) => sum + sizeOf(path), 0) / 1024;
   console.log(
-    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 6, goal: at most 25)`,
+    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 7, goal: at most 25)`,
   );
-  expect(megabytes).toBeLessThanOrEqual(6);
+  expect(megabytes).toBeLessThanOrEqual(7);
 });
 
 test('a page lists the pages of its own group of the sidebar, and of the others the front only', () => {

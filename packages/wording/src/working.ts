@@ -35,8 +35,5 @@ export {
 export { thermistorExerciseWords } from './thermistorExerciseWords.js';
 export { carryWorkingWords, dropWorkingWords, settingWorkingWords } from './vehicleWorkingWords.js';
 export { budgetWorkingWords, windowWorkingWords } from './windowWorkingWords.js';
-export {
-  workingLabels,
-  workingRules,
-  workingWords,
-} from './workingWords.js';
+export { workingRules } from './workingRules.js';
+export { workingLabels, workingWords } from './workingWords.js';

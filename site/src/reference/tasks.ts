@@ -825,6 +825,7 @@ export const libraries: readonly Library[] = [
             title: 'Words of workings',
             sources: [
               'workingWords',
+              'workingRules',
               'circuitWorkingWords',
               'windowWorkingWords',
               'mistakeWorkingWords',
