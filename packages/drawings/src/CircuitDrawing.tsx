@@ -2,9 +2,10 @@ import { type Circuit, checkText, type OperatingPoint, positionAt } from '@trues
 import { circuitSentence, drawingWords, nodeLabels } from '@truesweep/wording';
 import { CircuitLegend, legendHeight } from './CircuitLegend.js';
 import { CurrentArrow } from './CurrentArrow.js';
-import { circuit as aCircuit, checkProps, point } from './checkProps.js';
+import { checkProps } from './checkProps.js';
 import type { CircuitDrawingProps } from './circuitDrawingProps.js';
 import { circuitLayout } from './circuitLayout.js';
+import { circuit as aCircuit, point } from './circuitRules.js';
 import { Figure } from './Figure.js';
 import { InstrumentSymbol } from './InstrumentSymbol.js';
 import { polyline } from './polyline.js';

@@ -1,9 +1,10 @@
 import { type Curve, checkText, InputError, listOf } from '@truesweep/core';
 import { curveSentence, drawingWords } from '@truesweep/wording';
 import { Axes } from './Axes.js';
-import { curve as aCurve, checkProps, number, windows as someWindows } from './checkProps.js';
+import { checkProps, number } from './checkProps.js';
 import type { CurveDrawingProps } from './curveDrawingProps.js';
 import { curveLayout } from './curveLayout.js';
+import { curve as aCurve, windows as someWindows } from './expectationRules.js';
 import { Figure } from './Figure.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';

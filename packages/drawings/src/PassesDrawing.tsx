@@ -3,14 +3,10 @@ import { drawingWords, passesSentence } from '@truesweep/wording';
 import { ticks } from 'd3-array';
 import { Axes } from './Axes.js';
 import { axisUnit } from './axisUnit.js';
-import {
-  curve as aCurve,
-  checkProps,
-  drawingWidth,
-  numbers,
-  findings as someFindings,
-} from './checkProps.js';
+import { checkProps, drawingWidth, numbers } from './checkProps.js';
+import { curve as aCurve } from './expectationRules.js';
 import { Figure } from './Figure.js';
+import { findings as someFindings } from './findingsRule.js';
 import { linearScale } from './linearScale.js';
 import type { DrawnPass, PassesDrawingProps } from './passesDrawingProps.js';
 import { plainNumber } from './plainNumber.js';

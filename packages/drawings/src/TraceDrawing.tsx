@@ -6,11 +6,11 @@ import {
   drawingWidth,
   number,
   columns as someColumns,
-  findings as someFindings,
-  windows as someWindows,
   voltRange,
 } from './checkProps.js';
+import { windows as someWindows } from './expectationRules.js';
 import { Figure } from './Figure.js';
+import { findings as someFindings } from './findingsRule.js';
 import { polyline } from './polyline.js';
 import { quantityText } from './quantityText.js';
 import type { TraceDrawingProps } from './traceDrawingProps.js';

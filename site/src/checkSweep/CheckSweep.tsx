@@ -23,7 +23,6 @@ import { chosenFiles, isJobFile } from './chosenFiles.js';
 import { demoFiles } from './demoFiles.js';
 import { JudgedPart } from './JudgedPart.js';
 import { jobForm } from './jobForm.js';
-import { Looked } from './Looked.js';
 import type { ReadBy } from './protocol.js';
 import { RestsOn } from './RestsOn.js';
 import { shortName } from './shortName.js';
@@ -79,7 +78,7 @@ export function CheckSweep(
   const grounds = groundsOf(chosen?.kind, job, texts, isMine, read);
   const form = readForm(jobForm, texts);
   const refusals = 'refusals' in form ? form.refusals : {};
-  const looks = useLooked(chosen, read);
+  const { looks, Looked } = useLooked(chosen, read) ?? {};
   const isReadable = looks?.every((look) => !('refusal' in look.read)) ?? false;
   // What can't be read is mended first: a verdict would only say so once more.
   const isLooking = chosen?.kind === 'recordings' && !isReadable;
@@ -178,7 +177,7 @@ export function CheckSweep(
           </button>
         </p>
       )}
-      {looks && <Looked looks={looks} read={read} onRead={(by) => hold({ read: by })} />}
+      {looks && Looked && <Looked looks={looks} read={read} onRead={(by) => hold({ read: by })} />}
       {isAsked && (
         <WhichSensor
           texts={texts}

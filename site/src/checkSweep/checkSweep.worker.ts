@@ -2,7 +2,7 @@ import { InputError } from '@truesweep/core';
 import { checkSweepWords, refusalSentence } from '@truesweep/wording';
 import { type JudgedFiles, judgeFiles } from './judgeFiles.js';
 import type { Answered, Asked } from './protocol.js';
-import { drawPasses, drawTrace } from './trace.js';
+import { drawTrace } from './trace.js';
 
 // Reads, judges and draws away from the page, so that a long recording doesn't hold it up; its samples stay here.
 let judged: Extract<JudgedFiles, { kind: 'judged' }> | undefined;
@@ -79,7 +79,7 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
     const text =
       data.kind === 'trace'
         ? drawTrace(trace, name, data.window)
-        : drawPasses(trace, name, data.width);
+        : (await import('./drawPasses.js')).drawPasses(trace, name, data.width);
     answer({ kind: 'made', id: data.id, text });
   } catch (error) {
     if (!(error instanceof InputError)) {

@@ -6,17 +6,10 @@ import {
   type Score,
   type Seconds,
 } from '@truesweep/core';
-import {
-  type DrawnPass,
-  PassesDrawing,
-  TraceDrawing,
-  traceColumns,
-  type WholeSweep,
-} from '@truesweep/drawings';
+import { type DrawnPass, TraceDrawing, traceColumns, type WholeSweep } from '@truesweep/drawings';
 import type { ReportRecording } from '@truesweep/report';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { passesByTravel } from './passesByTravel.js';
 import type { TimeStretch, TraceWindow } from './protocol.js';
 
 /** What any part of a recording's trace is drawn from. */
@@ -68,14 +61,4 @@ export function drawTrace(
   return renderToString(
     h(TraceDrawing, { id, columns, findings, whole, width, ...windows, ...(volts && { volts }) }),
   );
-}
-
-/** All passes of a recording laid over one another by travel, as SVG. */
-export function drawPasses(trace: Trace, id: string, width: number): string {
-  const { envelope, score, expected } = trace;
-  const { time, values } = envelope;
-  trace.passes ??= passesByTravel(time, values, score, expected);
-  const { curve } = expected;
-  const { findings } = score;
-  return renderToString(h(PassesDrawing, { id, curve, passes: trace.passes, findings, width }));
 }
