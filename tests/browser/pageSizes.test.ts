@@ -19,7 +19,7 @@ const bounds: readonly (readonly [kind: string, pattern: RegExp, most: number, g
   ['the gallery', /^gallery\//, 229, 100],
   ['a form', /^(calculators\/.|guided-way)/, 50, 50],
   ['the reference', /^reference\//, 109, 100],
-  ['a lesson', /^lessons\//, 62, 50],
+  ['a lesson', /^lessons\//, 67, 50],
   ['documentation', /./, 56, 50],
 ];
 

@@ -27,8 +27,8 @@ describe.each(libraries)('%s without a bundler', (name) => {
 });
 
 test('each does its work, and an error of one is an error of all', async () => {
-  const [core, recordings, jobs, wording, drawings, report] = await Promise.all(
-    ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report'].map((name) =>
+  const [core, recordings, jobs, wording, drawings, report, explain] = await Promise.all(
+    ['core', 'recordings', 'jobs', 'wording', 'drawings', 'report', 'explain'].map((name) =>
       load(`@truesweep/${name}`),
     ),
   );
@@ -37,6 +37,8 @@ test('each does its work, and an error of one is an error of all', async () => {
   const { verdict } = core.scoreSweep(sweep, core.expectation(circuit, {}));
   expect(wording.verdictLabels[verdict]).toBeTypeOf('string');
   expect(drawings.curveSvg({ id: 'c', curve: core.expectedCurve(circuit) })).toMatch(/^<svg /);
+  const working = explain.explainOperatingPoint(circuit, 0.5, 'thevenin');
+  expect(explain.workingText(working).join('\n')).toContain('2.083');
   const job = jobs.readJob(
     JSON.stringify({
       version: 3,

@@ -112,15 +112,15 @@ describe('size of core, minified and gzipped', () => {
 });
 
 describe('size of explain in a page', () => {
-  test('the package with what it takes of mathjs: at most 44 KB', () => {
+  test('the package with what it takes of mathjs: at most 45 KB', () => {
     const file = readFileSync(join(root, 'packages', 'explain', 'dist', 'browser.min.js'));
     const size = gzipSync(file, { level: 9 }).length / 1024;
-    console.log(`explain: ${size.toFixed(2)} KB gzipped (holds: at most 44, goal: at most 70)`);
-    expect(size).toBeLessThanOrEqual(44);
+    console.log(`explain: ${size.toFixed(2)} KB gzipped (holds: at most 45, goal: at most 70)`);
+    expect(size).toBeLessThanOrEqual(45);
   });
 
-  test('with all that it takes of core and words as well: at most 80 KB; no page needs all of it', async () => {
-    keepsWithin('explain with core and words', await bundle('index', undefined, 'explain'), 80, 70);
+  test('with all that it takes of core and words as well: at most 81 KB; no page needs all of it', async () => {
+    keepsWithin('explain with core and words', await bundle('index', undefined, 'explain'), 81, 70);
   });
 
   test('a single working with all it needs: at most 27 KB', async () => {
