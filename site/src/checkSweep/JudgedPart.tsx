@@ -1,6 +1,6 @@
 import { checkPageWords, judgeWords, reportWords, workingWords } from '@truesweep/wording';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { useReachable } from '../lessons/useReachable.js';
+import { useReachable } from '../forms/useReachable.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { KeepReport } from './KeepReport.js';
 import type { Judged, JudgedRecording } from './protocol.js';

@@ -1,6 +1,7 @@
 import { exerciseSetWords as words } from '@truesweep/wording/working';
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useReachable } from '../forms/useReachable.js';
 import type { ExerciseProps } from './Exercise.js';
 import { type ExerciseSetName, exerciseSets, seedOf } from './exerciseSets.js';
 import {
@@ -10,7 +11,6 @@ import {
   type Progress,
   readProgress,
 } from './progressStore.js';
-import { useReachable } from './useReachable.js';
 
 /** The exercises of a lesson, one at a time. What makes and checks them is fetched when they are begun; how far one is, the browser keeps. */
 export function ExerciseSet({ set }: { readonly set: ExerciseSetName }) {

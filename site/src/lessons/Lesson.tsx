@@ -1,10 +1,10 @@
 import { lessonWords } from '@truesweep/wording/working';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useReachable } from '../forms/useReachable.js';
 import { firstPlaces, type LessonFigure, type LessonSteps, type Places } from './lesson.js';
 import { Slider } from './Slider.js';
 import { Steps } from './Steps.js';
-import { useReachable } from './useReachable.js';
 
 /** A hand that rests so long, ms, has found its place. */
 const rests = 120;

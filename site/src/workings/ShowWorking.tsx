@@ -1,6 +1,6 @@
 import { workingWords } from '@truesweep/wording';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useReachable } from '../lessons/useReachable.js';
+import { useReachable } from '../forms/useReachable.js';
 import type { Written } from './written.js';
 
 /** Code that writes workings of some values: fetched when they are opened. */
