@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { run } from './run.js';
 
@@ -65,6 +68,28 @@ test.each([
   // What a sentence says is broken between words; a line of a formula never.
   const wide = more.split('\n').filter((line) => line.length > 80);
   expect(wide.filter((line) => !line.includes(' = '))).toEqual([]);
+});
+
+test.each([
+  ['a sweep', [...job('outboard-sensor'), 'examples/recordings/worn.csv'], 'track, connection'],
+  ['single readings', job('crank-sensor'), 'beside its limits'],
+] as const)('a report of %s takes them as an appendix when asked to', async (_, args, part) => {
+  const folder = mkdtempSync(join(tmpdir(), 'truesweep-'));
+  const written = async (...more: readonly string[]) => {
+    const out = join(folder, `${more.join('')}.report`);
+    const { code, err } = await truesweep('report', ...args, '--out', out, ...more);
+    expect(code, err).toBe(0);
+    return readFileSync(out, 'utf8');
+  };
+  const heading = 'Appendix: how the numbers come about';
+  const html = await written('--working');
+  const [, appendix = ''] = html.split(`<h2>${heading}</h2>`);
+  expect(appendix).toContain(part);
+  expect(appendix).toContain('<math');
+  const markdown = await written('--working', '--markdown');
+  expect(markdown.split(`## ${heading}`)[1]).toContain(part);
+  expect(await written()).not.toContain(heading);
+  rmSync(folder, { recursive: true });
 });
 
 test('workings are no data', async () => {

@@ -19,11 +19,12 @@ export async function writeReadingsReport(
     readonly out: string;
     readonly markdown?: true;
     readonly overwrite?: true;
+    readonly working?: true;
     readonly json?: true;
   },
   output: Output,
 ): Promise<string> {
-  const { out, markdown, overwrite, json } = options;
+  const { out, markdown, overwrite, working, json } = options;
   if (files.length > 0) {
     throw new InputError('unexpected', files[0]!, readingsInJobSentence(job.sensor.kind));
   }
@@ -34,7 +35,14 @@ export async function writeReadingsReport(
   ]);
   const { judged, recorded } = await judgedJob(job, options.job, jobBounds(output));
   const pumpDowns = recorded.map(({ file, sweep, steps }) => ({ name: file, sweep, steps }));
-  const report = { job, writtenAt: new Date().toISOString(), judged, pumpDowns };
+  const explain = working && (await import('./readingsWorkings.js'));
+  const report = {
+    job,
+    writtenAt: new Date().toISOString(),
+    judged,
+    pumpDowns,
+    ...(explain && { workings: explain.readingsWorkings(judged) }),
+  };
   const text = markdown ? readingsReportMarkdown(report) : readingsReportHtml(report);
   await writeFileAtomically(out, text, { overwrite: overwrite ?? false });
   const { verdict } = judged.judgement;

@@ -24,9 +24,11 @@ import {
 import { ReportFrame } from './ReportFrame.js';
 import type { ReadingsReport, ReportedPumpDown } from './readingsReport.js';
 import { Table } from './Table.js';
+import { WorkingsPart } from './WorkingsPart.js';
 
 /** The report of single readings as it is read: verdict and reasons, readings beside their limits, the drawing, cautions, room for a signature. */
-export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }: ReadingsReport) {
+export function ReadingsPage(report: ReadingsReport) {
+  const { job, writtenAt, record, judged, pumpDowns = [], workings = [] } = report;
   const { verdict } = judged.judgement;
   const [head = [], ...rows] = readingCheckRows(judged);
   return (
@@ -63,6 +65,7 @@ export function ReadingsPage({ job, writtenAt, record, judged, pumpDowns = [] }:
           </p>
         )}
       </section>
+      <WorkingsPart of={[{ name: job.sensor.name, workings }]} />
     </ReportFrame>
   );
 }

@@ -58,7 +58,7 @@ export function ReportPage({ job, writtenAt, record, recordings }: Report) {
           <CurveDrawing id="curve" curve={expected.curve} windows={expected.windows} />
         </div>
       </section>
-      <WorkingsPart recordings={recordings} />
+      <WorkingsPart of={recordings} />
     </ReportFrame>
   );
 }

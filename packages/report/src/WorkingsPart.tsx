@@ -1,10 +1,16 @@
-import { workingHtml } from '@truesweep/explain/written';
+import { type Working, workingHtml } from '@truesweep/explain/written';
 import { reportWords } from '@truesweep/wording';
-import type { Report } from './report.js';
 
-/** The appendix: how the numbers of each recording come about, each working folded away. */
-export function WorkingsPart({ recordings }: Pick<Report, 'recordings'>) {
-  const worked = recordings.filter(({ workings = [] }) => workings.length > 0);
+/** What an appendix tells of one recording, or of a job's single readings. */
+export interface Worked {
+  readonly name: string;
+  /** None when left out. */
+  readonly workings?: readonly Working[];
+}
+
+/** The appendix: how the numbers of each come about, each working folded away. */
+export function WorkingsPart({ of }: { readonly of: readonly Worked[] }) {
+  const worked = of.filter(({ workings = [] }) => workings.length > 0);
   if (worked.length === 0) return null;
   return (
     <section class="appendix">

@@ -15,6 +15,7 @@ const rules: FieldRules = {
     'station?': any,
   },
   'pumpDowns?': listOf({ name: checkText, sweep: any, steps: any }),
+  'workings?': listOf(any),
 };
 
 /**

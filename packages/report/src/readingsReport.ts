@@ -1,4 +1,5 @@
 import type { HeldStep, Sweep } from '@truesweep/core';
+import type { Working } from '@truesweep/explain/written';
 import type { JudgedReadings, ReadingsJob } from '@truesweep/jobs';
 import type { FilingRecord } from './report.js';
 
@@ -24,4 +25,6 @@ export interface ReadingsReport {
   readonly judged: JudgedReadings;
   /** Recorded pump-downs that readings were taken from; none when left out. */
   readonly pumpDowns?: readonly ReportedPumpDown[];
+  /** How the numbers come about, for an appendix, as `explainLimits` writes it; it is not stored. None when left out. */
+  readonly workings?: readonly Working[];
 }

@@ -18,6 +18,7 @@ import { checkedReadings } from './checkedReadings.js';
 import { filingRows } from './filingRows.js';
 import { list, plain, table } from './markdown.js';
 import type { ReadingsReport } from './readingsReport.js';
+import { workingParts } from './workingParts.js';
 
 /**
  * A report of single readings as Markdown (CommonMark with tables), to be pasted into a work order.
@@ -30,7 +31,7 @@ import type { ReadingsReport } from './readingsReport.js';
  * readingsReportMarkdown({ job, writtenAt: '2026-05-04', judged: judgeReadings(job) }).split('\n')[0] // => '# Coil'
  */
 export function readingsReportMarkdown(report: ReadingsReport): string {
-  const { job, writtenAt, record, judged } = checkedReadings(report);
+  const { job, writtenAt, record, judged, workings = [] } = checkedReadings(report);
   const filed = filingRows(record);
   const { verdict } = judged.judgement;
   const section = (title: string, sentences: readonly string[]) =>
@@ -51,6 +52,7 @@ export function readingsReportMarkdown(report: ReadingsReport): string {
     ...(job.notes ? [`${reportWords.notes}: ${plain(job.notes)}`] : []),
     `## ${scoreLabels.cautions}`,
     list(readingCautions(judged.kind).map((one) => cautions[one])),
+    ...workingParts([{ name: job.sensor.name, workings }]),
   ];
   return `${visibleText(parts.join('\n\n'), '\n')}\n`;
 }

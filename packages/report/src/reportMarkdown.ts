@@ -1,4 +1,3 @@
-import { workingText } from '@truesweep/explain/written';
 import { jobCriteria, jobExpectation } from '@truesweep/jobs';
 import {
   cautions,
@@ -15,8 +14,9 @@ import {
 import { checkedReport } from './checkedReport.js';
 import { conditionRows } from './conditionRows.js';
 import { filingRows } from './filingRows.js';
-import { block, list, plain, table } from './markdown.js';
+import { list, plain, table } from './markdown.js';
 import type { Report, ReportRecording } from './report.js';
+import { workingParts } from './workingParts.js';
 
 /**
  * A report of judged sweeps as Markdown (CommonMark with tables), to be pasted into a work order: verdict, reasons, findings, checks,
@@ -45,19 +45,6 @@ export function reportMarkdown(report: Report): string {
     ...workingParts(recordings),
   ];
   return `${visibleText(parts.join('\n\n'), '\n')}\n`;
-}
-
-/** How the numbers come about, as text that Markdown leaves as it is. */
-function workingParts(recordings: readonly ReportRecording[]): readonly string[] {
-  const worked = recordings.filter(({ workings = [] }) => workings.length > 0);
-  if (worked.length === 0) return [];
-  return [
-    `## ${reportWords.workings}`,
-    ...worked.flatMap(({ name, workings = [] }) => [
-      `### ${plain(name)}`,
-      ...workings.map((working) => block(workingText(working))),
-    ]),
-  ];
 }
 
 function recordingParts(

@@ -40,7 +40,7 @@ export const loadingExerciseWords = {
       return say`${hookedUp(facts)} A load of ${load} lies from the signal to common.${up}`;
     }),
   asks: 'What does the signal read, in volts?',
-  hint: 'Put the load side by side with the part of the track below the wiper first. Then it is a plain voltage divider.',
+  hint: 'Find the reading without the load first, and what the parts on both sides of the wiper come to side by side. That resistance and the load divide the reading once more.',
   hintWithPullUp:
     'Take the sensor as one source behind one resistance, and load and pull-up together as another. The reading lies between the two.',
   mistakes: {
