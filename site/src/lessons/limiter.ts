@@ -20,7 +20,7 @@ export const limiterSliders: readonly LessonSlider[] = [
 export const wrongConnection: Connection = { supply: 'top', ground: 'wiper', signal: 'bottom' };
 
 /** What the wiper of the lesson's sensor bears; invented. */
-export const limiterRatings: Ratings = { wiper: { amps: 0.001, shortTerm: 0.01 } };
+export const limiterRatings: Ratings = { wiper: { amps: 0.001, shortTerm: 0.005 } };
 
 /** The bench with its limiting resistor, and where the wiper stands while a lead sits wrongly. */
 export function limiterAt([limiter, position = 0]: Places): {

@@ -24,6 +24,17 @@ describe('chooseLimiter', () => {
     expect(choice.notProtected).toEqual([{ kind: 'shorted-signal', to: 'source' }]);
   });
 
+  test('where the track itself just keeps the ratings, no limiter is asked for', () => {
+    // 5 V over the 500 Ω between fed end and stop: 10 mA, but for how numbers are rounded.
+    const sensor = { track: 5000, closedPosition: 0.1, openPosition: 0.9 };
+    const choice = chooseLimiter(
+      { ...bench, sensor, load: {} },
+      { wiper: { amps: 0.001, shortTerm: 0.01 } },
+    );
+    expect(choice).toMatchObject({ kind: 'chosen', smallest: 0 });
+    expect(choice).not.toHaveProperty('binding');
+  });
+
   test('the price: with a fifth of the track in series a sixth of the span is lost', () => {
     const choice = chooseLimiter(bench, { wiper: { amps: 0.001, shortTerm: 0.005 } });
     if (choice.kind === 'impossible') throw new Error('must be possible');

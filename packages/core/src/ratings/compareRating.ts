@@ -43,6 +43,11 @@ export function compareRating(
   return { value, position, outcome: outcomeOf(value, continuous, shortTerm), ...given };
 }
 
+/** A value that is its rating but for this part of it, which computing rounds away, keeps it. */
+const rounding = 1e-12;
+
+const keeps = (size: number, rating: number): boolean => size <= rating * (1 + rounding);
+
 function outcomeOf(
   value: Determined<number>,
   continuous: number | undefined,
@@ -51,7 +56,7 @@ function outcomeOf(
   if (continuous === undefined) return 'not-given';
   if (!isDetermined(value) && value.kind !== 'unbounded') return 'undetermined';
   const size = isDetermined(value) ? value : Infinity;
-  if (size <= continuous) return 'within';
+  if (keeps(size, continuous)) return 'within';
   if (shortTerm === undefined) return 'over-continuous';
-  return size <= shortTerm ? 'within-short-term' : 'over';
+  return keeps(size, shortTerm) ? 'within-short-term' : 'over';
 }
