@@ -111,7 +111,7 @@ export const placeWorkingWords = {
   first: 'From the first of them to the last',
   most: 'How far they may reach in all: twice as far as what counts as one place',
   isSpot: 'Whether they reach no farther',
-  reaches: 'They don’t.',
+  reaches: 'They reach no farther.',
   placed: 'where the judge puts it: the mean of all departures there',
   apart: 'Largest gap between one departure and the next along the travel',
   near: 'Whether all of them are one place',
