@@ -76,10 +76,10 @@ test.each(calculators)(
     await opened(page);
     const added = scriptSize(asked) - before;
     console.log(
-      `${path}: its working brings ${added.toFixed(1)} KB of script (holds: at most 45, goal: at most 70)`,
+      `${path}: its working brings ${added.toFixed(1)} KB of script (holds: at most 28, goal: at most 70)`,
     );
     expect(added).toBeGreaterThan(5);
-    expect(added).toBeLessThanOrEqual(45);
+    expect(added).toBeLessThanOrEqual(28);
     expect(await page.locator('.workings .working').count()).toBe(count);
     await unfoldAll(page);
     expect(await violationsOf(page)).toEqual([]);
