@@ -5,7 +5,7 @@ import { paragraph, type TextPart } from './textPart.js';
 /** Workings as text, each under its title: sentences are broken between words, lines of a formula stay whole. */
 export function printWorkings(workings: readonly Working[]): readonly TextPart[] {
   if (workings.length === 0) return ['', paragraph(workingWords.none)];
-  return workings.flatMap((working) => [
+  const written = workings.flatMap((working) => [
     '',
     ...workingText(working).map((line): TextPart => {
       const [first = ''] = /^(\d+\. |\s*)/.exec(line) ?? [];
@@ -14,4 +14,5 @@ export function printWorkings(workings: readonly Working[]): readonly TextPart[]
         : paragraph(line.slice(first.length), first);
     }),
   ]);
+  return [...written, '', paragraph(workingWords.part)];
 }

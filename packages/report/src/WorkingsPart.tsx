@@ -1,5 +1,5 @@
 import { type Working, workingHtml } from '@truesweep/explain/written';
-import { reportWords } from '@truesweep/wording';
+import { reportWords, workingWords } from '@truesweep/wording';
 
 /** What an appendix tells of one recording, or of a job's single readings. */
 export interface Worked {
@@ -15,6 +15,7 @@ export function WorkingsPart({ of }: { readonly of: readonly Worked[] }) {
   return (
     <section class="appendix">
       <h2>{reportWords.workings}</h2>
+      <p>{workingWords.part}</p>
       {worked.map(({ name, workings = [] }) => (
         <section key={name}>
           <h3>{name}</h3>

@@ -60,6 +60,7 @@ th, td { text-align: left; padding: 0.2rem 0.9rem 0.2rem 0; border-bottom: 1px s
   h2 { font-size: 10.5pt; margin: 6pt 0 2pt; }
   h3 { font-size: 8.5pt; margin: 5pt 0 2pt; }
   .recording + .recording { break-before: page; }
+  .appendix details::details-content { content-visibility: visible; block-size: auto; }
   .verdict, .drawing, .conditions .pairs, .signature { break-inside: avoid; }
   tr { break-inside: avoid; }
   .table { overflow: visible; margin-top: 4pt; }

@@ -1,5 +1,5 @@
 import { workingText } from '@truesweep/explain/written';
-import { reportWords } from '@truesweep/wording';
+import { reportWords, workingWords } from '@truesweep/wording';
 import { block, plain } from './markdown.js';
 import type { Worked } from './WorkingsPart.js';
 
@@ -9,6 +9,7 @@ export function workingParts(of: readonly Worked[]): readonly string[] {
   if (worked.length === 0) return [];
   return [
     `## ${reportWords.workings}`,
+    workingWords.part,
     ...worked.flatMap(({ name, workings = [] }) => [
       `### ${plain(name)}`,
       ...workings.map((working) => block(workingText(working))),

@@ -13,7 +13,7 @@ export const chanceWorkingWords = {
     T_d: 'time between two conversions',
     N: 'highest number that the display shows',
     U_r: 'highest reading of the range',
-    S: 'how fast the sound signal moves, without sign',
+    S: 'how fast a good sensor’s signal moves, without sign',
     U_lo: 'lowest reading of the range',
     U_hi: 'highest reading of the range',
     b: 'bits of the converter',

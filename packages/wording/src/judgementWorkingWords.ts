@@ -88,7 +88,7 @@ export const endWorkingWords = {
   conformance: 'Probability that the true value lies within the limits, its error being normal',
   margin: 'Distance to the nearer limit, negative outside',
   inside: 'Whether it lies inside',
-  nothing: 'a value on the limit',
+  nothing: 'the margin of a value that lies on a limit',
   isInside: 'It does.',
   isOutside: 'It doesn’t.',
   outcomes: {

@@ -39,6 +39,7 @@ function saidOf(choice: LimiterChoice | NoLimiter, own: Ohms | undefined): reado
       : smallest === 0
         ? limiterSentences.noneNeeded
         : limiterSentences[choice.kind](given),
+    ...(smallest > 0 ? [limiterSentences.asNamed] : []),
     ...(notGiven.length > 0 ? [limiterSentences.notGiven(notGiven)] : []),
   ];
 }

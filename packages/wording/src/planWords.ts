@@ -129,6 +129,8 @@ export const limiterSentences = {
     }),
   enough: (own: string, smallest: string): string =>
     say`Your ${own} is enough: at least ${smallest} is needed.`,
+  asNamed:
+    'That holds for the values as named, with the wiper between its stops; parts that may be off by a tolerance need a larger one.',
   noneNeeded:
     'No rating that was given asks for a limiting resistor. That is no reason to leave it out: give the ratings of the wiper and the track, or keep the resistor that you planned.',
   'span-too-small': (facts: LimiterFacts): string =>

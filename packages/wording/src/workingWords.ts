@@ -10,5 +10,6 @@ export const workingWords = {
   fetching: 'Writing it out …',
   mend: 'Mend the entries above first.',
   failed: 'The working could not be fetched or written; the result above stands.',
+  part: 'Of many findings the three deepest are written; none is written where only a search or a simulation leads to the number.',
   none: 'No working is written for these entries; the result above stands.',
 } as const;
