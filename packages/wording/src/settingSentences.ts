@@ -22,7 +22,7 @@ export const settingSentences = {
     });
   },
   noChange:
-    'The two readings differ by no more than their uncertainty: turn farther and read again.',
+    'The two readings were taken at one angle, or differ by no more than their uncertainty: turn farther and read again.',
   again:
     'Then read again and repeat until it fits; the service manual says the reading that the machine wants.',
 } as const;

@@ -53,8 +53,9 @@ export const settingWorkingWords = {
   turn: 'How far to turn',
   share: 'Wanted change as a part of the change between the two readings',
   uncertainty: 'Standard uncertainty of the turn',
+  expanded: 'How far the turn may be off, for about 95 %',
   second:
-    'Turn so far from where the first reading was taken: positive the way of the turn between the readings that is counted positive.',
+    'Turn so far from where the first reading was taken: the way that was counted positive between the two readings where it is above 0, the other way where it is below.',
   slope:
     'Turn so far from here: positive the way that moves the reading as opening the throttle does.',
   notDetermined: 'tell no slope: the readings do not differ by more than their uncertainty',

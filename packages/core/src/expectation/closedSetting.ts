@@ -40,7 +40,7 @@ export type ClosedSetting =
       /** Degrees of turning for each volt of the reading, any but 0; its sign is that of the curve. */
       readonly degreesPerVolt: number;
     }
-  /** The two readings differ by no more than their uncertainty, or the curve is flat. */
+  /** The two readings were taken at one angle or differ by no more than their uncertainty, or the curve is flat. */
   | { readonly kind: 'not-determined'; readonly reason: 'no-change' };
 
 /**

@@ -74,6 +74,13 @@ export function explainClosedSetting(
         : spread,
       rule: rules.rootSumOfSquares,
     });
+    sheet.find({
+      symbol: 'U_α',
+      meaning: words.expanded,
+      unit: '°',
+      formula: product(2, 'u_α'),
+      rule: rules.coverageFactor,
+    });
     return { answer: 'α', conclusion };
   });
 }
