@@ -6,8 +6,9 @@ import {
   InputError,
   listOf,
 } from '@truesweep/core';
-import { type Expression, symbolsOf } from './expression.js';
+import { type Expression, functionNames, symbolsOf } from './expression.js';
 import { unitNames } from './quantity.js';
+import { someNumber } from './someNumber.js';
 import type { Working } from './working.js';
 import { mostDigits } from './writeQuantity.js';
 
@@ -72,12 +73,6 @@ function someStep(value: unknown, path: string): void {
   checkSymbols(formula, known, `${path}.formula`);
 }
 
-function someNumber(value: unknown, path: string): void {
-  if (Number.isFinite(value)) return;
-  const code = value === undefined ? 'missing' : 'not-finite';
-  throw new InputError(code, path, `${path} is none; it must be a finite number.`);
-}
-
 function someSize(value: unknown, path: string): void {
   someNumber(value, path);
   if ((value as number) > 0) return;
@@ -103,7 +98,7 @@ const expressions: Readonly<Record<string, FieldRules>> = {
   power: { power: pair },
   root: { root: someExpression },
   call: {
-    call: ['ln', 'exp', 'Φ', 'round', 'ceil', 'abs', 'min', 'max'],
+    call: functionNames,
     of: several,
   },
 };

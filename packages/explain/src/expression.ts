@@ -40,7 +40,9 @@ export type Expression =
     };
 
 /** Natural logarithm and exponential, a normal variable's probability to lie below, rounding, size, least and largest. */
-export type FunctionName = 'ln' | 'exp' | 'Φ' | 'round' | 'ceil' | 'abs' | 'min' | 'max';
+export type FunctionName = (typeof functionNames)[number];
+
+export const functionNames = ['ln', 'exp', 'Φ', 'round', 'ceil', 'abs', 'min', 'max'] as const;
 
 /** A part of a formula as one writes it: a symbol's name, a number or a formula. */
 export type Operand = Expression | string | number;

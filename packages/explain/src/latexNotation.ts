@@ -1,4 +1,4 @@
-import type { Notation } from './notation.js';
+import { type Notation, sumOnLine } from './notation.js';
 import { writeConstant } from './writeQuantity.js';
 
 const functions: Readonly<Record<string, string>> = {
@@ -38,12 +38,7 @@ export function latexSymbol(name: string): string {
 export const latexNotation: Notation = {
   number: (value) => writeConstant(value).replace('π', '\\pi ').replaceAll('−', '-'),
   symbol: latexSymbol,
-  sum: (parts) =>
-    parts
-      .map(({ text, isNegative }, i) =>
-        i === 0 ? (isNegative ? `-${text}` : text) : ` ${isNegative ? '-' : '+'} ${text}`,
-      )
-      .join(''),
+  sum: sumOnLine('-'),
   product: (parts) => parts.join(' \\cdot '),
   quotient: (above, below) => `\\frac{${above}}{${below}}`,
   drawsFractions: true,

@@ -1,5 +1,5 @@
 import type { Notation } from './notation.js';
-import { writeConstant } from './writeQuantity.js';
+import { numberAndUnit, writeConstant } from './writeQuantity.js';
 
 const escapes: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -23,7 +23,7 @@ export function mathmlSymbol(name: string): string {
 
 /** A number with its unit, as one row. */
 export function mathmlQuantity(text: string): string {
-  const [number = '', unit] = text.split(/(?<=\d)(?=°$)|\u00a0/);
+  const [number = '', unit] = numberAndUnit(text);
   const [figures = '', place] = number.split('e');
   const shown = signed(figures) + (place === undefined ? '' : timesTen(place));
   if (unit === undefined) return row(shown);

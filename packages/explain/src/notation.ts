@@ -18,6 +18,16 @@ export interface Notation {
   readonly parentheses: (text: string) => string;
 }
 
+/** Writes a sum on a line, with a minus sign of the notation's. */
+export const sumOnLine =
+  (minus: string): Notation['sum'] =>
+  (parts) =>
+    parts
+      .map(({ text, isNegative }, i) =>
+        i === 0 ? (isNegative ? minus : '') + text : ` ${isNegative ? minus : '+'} ${text}`,
+      )
+      .join('');
+
 /** How strongly an expression holds together: what is weaker than its place asks stands in parentheses. */
 const ranks = { sum: 1, product: 2, power: 3, atom: 4 } as const;
 

@@ -1,4 +1,4 @@
-import type { Notation } from './notation.js';
+import { type Notation, sumOnLine } from './notation.js';
 import { writeConstant } from './writeQuantity.js';
 
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
@@ -7,12 +7,7 @@ const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 export const textNotation: Notation = {
   number: writeConstant,
   symbol: (name) => name,
-  sum: (parts) =>
-    parts
-      .map(({ text, isNegative }, i) =>
-        i === 0 ? (isNegative ? `−${text}` : text) : ` ${isNegative ? '−' : '+'} ${text}`,
-      )
-      .join(''),
+  sum: sumOnLine('−'),
   product: (parts) => parts.join(' · '),
   quotient: (above, below) => `${above} / ${below}`,
   drawsFractions: false,

@@ -72,6 +72,7 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
   const known = new Map<string, Quantity>();
   const values = new Map<string, Value>();
   const given: StepInput[] = [];
+  const asGiven = new Set<string>();
   const steps: Step[] = [];
   const keep = (quantity: Quantity): void => {
     if (known.has(quantity.symbol)) throw new Error(`${quantity.symbol} is named twice.`);
@@ -88,6 +89,7 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
       const { value, meaning } = quantity;
       if (!Number.isFinite(value)) throw noNumber(value, meaning);
       keep(quantity);
+      if (from !== 'found') asGiven.add(quantity.symbol);
       given.push({ ...quantity, digits: from === 'found' ? digitsOf(quantity) : givenDigits });
       return quantity.symbol;
     },
@@ -95,9 +97,6 @@ export function workOut(title: string, write: (sheet: Sheet) => Outcome): Workin
       const found = evaluate(formula, values);
       const result: Quantity = { ...what, value: numberIn(found, what.unit) };
       if (!Number.isFinite(result.value)) throw noNumber(result.value, what.meaning);
-      const asGiven = new Set(
-        given.filter(({ digits }) => digits === givenDigits).map(({ symbol }) => symbol),
-      );
       const inputs = numericLine(formula, symbolsOf(formula).map(knownBy), asGiven, result);
       keep(result);
       values.set(result.symbol, found);

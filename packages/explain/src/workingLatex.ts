@@ -1,7 +1,7 @@
 import { checkWorking } from './checkWorking.js';
 import { latexNotation, latexSymbol } from './latexNotation.js';
 import { rulesOf, type Step, type Working } from './working.js';
-import { writeQuantity } from './writeQuantity.js';
+import { numberAndUnit, writeQuantity } from './writeQuantity.js';
 import { comparedTexts, writeResult, writtenLines } from './writtenStep.js';
 
 /**
@@ -63,7 +63,7 @@ const units: Readonly<Record<string, string>> = {
 };
 
 function latexQuantity(text: string): string {
-  const [number = '', unit] = text.split(/(?<=\d)(?=°$)|\u00a0/);
+  const [number = '', unit] = numberAndUnit(text);
   const shown = number
     .replace('−', '-')
     .replace(/e(.+)$/, (_, place: string) => `\\cdot 10^{${place.replace('−', '-')}}`);

@@ -48,6 +48,10 @@ export function writeQuantity(
   return `${writeNumber(value, digits, trim)}${unit === '1' ? '' : `\u00a0${unit}`}`;
 }
 
+/** A written quantity's number and, where it has one, its unit. */
+export const numberAndUnit = (text: string): readonly string[] =>
+  text.split(/(?<=\d)(?=°$)|\u00a0/);
+
 /** Writes a plain number with a true minus sign; far from one with an exponent. */
 export function writeNumber(value: number, digits: number, trim = false): string {
   const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');

@@ -7,11 +7,11 @@ import {
   type Travel,
 } from '@truesweep/core';
 import { workingRules as rules, dirtWorkingWords as words } from '@truesweep/wording/working';
-import { difference, negative, product, quotient, sum } from '../expression.js';
+import { product, quotient, sum } from '../expression.js';
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { workOut } from '../workOut.js';
-import { checkLegs, findLegs, giveParts, unmarked } from './legs.js';
+import { checkLegs, findLegs, giveParts, pulledFrom, unmarked } from './legs.js';
 import { findOutput } from './output.js';
 
 /**
@@ -40,12 +40,11 @@ export function explainDirt(circuit: Circuit, travel: Travel, ohms: Ohms): Worki
     const legs = findLegs(sheet, parts, x, unmarked);
     const load = legs.load ?? refuseWorking('circuit.load', 'is none');
     findOutput(sheet, legs, 'thevenin', unmarked);
-    const lost = load.volts === undefined ? negative('V') : difference(load.volts, 'V');
     sheet.find({
       symbol: 'ΔV',
       meaning: words.change,
       unit: 'V',
-      formula: quotient(product(lost, 'R_D'), sum('R_w', 'R_D', load.ohms)),
+      formula: quotient(product(pulledFrom('V', load), 'R_D'), sum('R_w', 'R_D', load.ohms)),
       rule: rules.divider,
     });
     return {};

@@ -1,10 +1,10 @@
 import { type Circuit, formatQuantity, loadingErrors, positionAt } from '@truesweep/core';
 import { workingRules as rules, loadingWorkingWords as words } from '@truesweep/wording/working';
-import { difference, negative, product, quotient, sum } from '../expression.js';
+import { difference, product, quotient, sum } from '../expression.js';
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { workOut } from '../workOut.js';
-import { checkLegs, findLegs, giveParts, unmarked } from './legs.js';
+import { checkLegs, findLegs, giveParts, pulledFrom, unmarked } from './legs.js';
 import { findOutput } from './output.js';
 
 /**
@@ -47,13 +47,12 @@ export function explainLoadingError(circuit: Circuit): Working {
         formula: quotient(product(track, difference(up, down)), both),
         rule: rules.derivative,
       });
-      const pulled = load.volts === undefined ? negative('V') : difference(load.volts, 'V');
       sheet.find({
         symbol: 'S',
         meaning: words.slopeWith,
         unit: 'V',
         formula: quotient(
-          sum(product('S_0', load.ohms), product(pulled, 'S_w')),
+          sum(product('S_0', load.ohms), product(pulledFrom('V', load), 'S_w')),
           sum('R_w', load.ohms),
         ),
         rule: rules.derivative,

@@ -1,6 +1,6 @@
 import type { Circuit } from '@truesweep/core';
 import { workingRules as rules, circuitWorkingWords as words } from '@truesweep/wording/working';
-import { difference, product, quotient, sum } from '../expression.js';
+import { difference, type Expression, negative, product, quotient, sum } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
 import { refuseWorking } from '../refuseWorking.js';
 import type { Sheet } from '../workOut.js';
@@ -186,6 +186,10 @@ export function findSignal(
   });
   return symbol;
 }
+
+/** The voltage that pulls a current through the load out of a place at this symbol's, taken the other way. */
+export const pulledFrom = (place: string, load: NonNullable<LegSymbols['load']>): Expression =>
+  load.volts === undefined ? negative(place) : difference(load.volts, place);
 
 /** The load as one source behind one resistance. */
 export function findLoad(

@@ -28,15 +28,6 @@ export function drawnBench(draw: Draws, withLimiter: boolean): DrawnBench {
   };
 }
 
-/** The reading of a hook-up whose ways all meet at the wiper, V: Millman's theorem, as one works it out by hand. */
-export function readingOf(circuit: Circuit, position: Position): Volts {
-  const { up, down } = sidesOf(circuit, position);
-  const { pullDown = Infinity, pullUp } = circuit.load;
-  const lifted = pullUp && 'volts' in pullUp ? pullUp : { ohms: Infinity, volts: 0 };
-  const fed = circuit.source.volts / up + lifted.volts / lifted.ohms;
-  return fed / (1 / up + 1 / down + 1 / pullDown + 1 / lifted.ohms);
-}
-
 /** Resistances on both sides of the wiper, Ω. */
 export function sidesOf({ limiter, sensor }: Circuit, position: Position) {
   return { up: limiter + (1 - position) * sensor.track, down: position * sensor.track };

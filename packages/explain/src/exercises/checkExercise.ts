@@ -1,11 +1,5 @@
-import {
-  checkFields,
-  checkReadable,
-  checkText,
-  type FieldRules,
-  InputError,
-  listOf,
-} from '@truesweep/core';
+import { checkFields, checkReadable, checkText, type FieldRules, listOf } from '@truesweep/core';
+import { someNumber } from '../someNumber.js';
 import type { Exercise, ExercisePart } from './exercise.js';
 
 // One table each: tables are taken apart once. The marks let go of them in a page that asks nothing.
@@ -48,12 +42,6 @@ export function partsOf(exercise: Exercise): readonly ExercisePart[] {
 
 /** What is shown and not looked at here. */
 function shown(): void {}
-
-function someNumber(value: unknown, path: string): void {
-  if (Number.isFinite(value)) return;
-  const code = value === undefined ? 'missing' : 'not-finite';
-  throw new InputError(code, path, `${path} is none; it must be a finite number.`);
-}
 
 function somePart(part: unknown, path: string): void {
   checkReadable(part, path);

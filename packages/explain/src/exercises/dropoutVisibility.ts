@@ -114,7 +114,7 @@ interface Limits {
   readonly span: Volts;
 }
 
-function smallestVisible(draw: Draws): Draft {
+function smallestVisible(draw: Draws): Draft | undefined {
   const deviations = draw.one([4.5, 5, 5.5]);
   const noise = draw.stepped(0.001, 0.02, 0.001);
   const resolution = draw.one([0.001, 0.002, 0.005, 0.01, 0.02, 0.025]);
@@ -128,6 +128,8 @@ function smallestVisible(draw: Draws): Draft {
   };
   const sizes = Object.values(limits) as Volts[];
   const visible = Math.max(...sizes);
+  const [, second = 0] = sizes.toSorted((a, b) => b - a);
+  if (second >= 0.97 * visible) return undefined;
   const setBy = (Object.keys(limits) as (keyof Limits)[]).find((one) => limits[one] === visible)!;
   return {
     question: words.limits({
@@ -141,24 +143,20 @@ function smallestVisible(draw: Draws): Draft {
     }),
     hint: words.hintLimits,
     parts: [
-      ...([...sizes].sort((a, b) => b - a)[1]! < 0.97 * visible
-        ? [
-            quantityPart({ id: 'visible', asks: words.asksVisible, unit: 'V', value: visible }, [
-              [Math.min(...sizes), words.mistakes.smallest],
-              [sizes.reduce((a, b) => a + b), words.mistakes.addedLimits],
-              [Math.hypot(...sizes), words.mistakes.rootOfSquares],
-              [{ noise, resolution, span: visibleSpan * source }[setBy], words.mistakes[setBy]],
-            ]),
-            choicePart(
-              { id: 'set-by', asks: words.asksSetBy, right: setBy },
-              (['noise', 'resolution', 'span'] as const).map((id) => ({
-                id,
-                text: words.limitNames[id],
-                mistake: words.notLargest(given(limits[id], 'V'), given(visible, 'V')),
-              })),
-            ),
-          ]
-        : [undefined]),
+      quantityPart({ id: 'visible', asks: words.asksVisible, unit: 'V', value: visible }, [
+        [Math.min(...sizes), words.mistakes.smallest],
+        [sizes.reduce((a, b) => a + b), words.mistakes.addedLimits],
+        [Math.hypot(...sizes), words.mistakes.rootOfSquares],
+        [{ noise, resolution, span: visibleSpan * source }[setBy], words.mistakes[setBy]],
+      ]),
+      choicePart(
+        { id: 'set-by', asks: words.asksSetBy, right: setBy },
+        (['noise', 'resolution', 'span'] as const).map((id) => ({
+          id,
+          text: words.limitNames[id],
+          mistake: words.notLargest(given(limits[id], 'V'), given(visible, 'V')),
+        })),
+      ),
     ],
     working: () =>
       workOut(words.titleVisible, ({ give, find }) => {

@@ -1,7 +1,8 @@
 import { type Circuit, operatingPoint, type Volts } from '@truesweep/core';
 import { loadingExerciseWords as words } from '@truesweep/wording/working';
 import { explainOperatingPoint } from '../circuit/explainOperatingPoint.js';
-import { drawnBench, given, givenBench, readingOf, sidesOf } from './benchParts.js';
+import { outputAt } from '../circuit/outputAt.js';
+import { drawnBench, given, givenBench, sidesOf } from './benchParts.js';
 import type { Draws } from './draws.js';
 import type { Draft, ExerciseLevel } from './exercise.js';
 import { quantityPart } from './parts.js';
@@ -17,7 +18,7 @@ export function loading(draw: Draws, level: ExerciseLevel): Draft {
       ? { ohms: draw.ohms('E12', 2200, 22_000), volts: draw.one([5, volts]) }
       : undefined;
   const circuit: Circuit = { ...bench.circuit, load: { pullDown, ...(pullUp && { pullUp }) } };
-  const at = (changed: Partial<Circuit>) => readingOf({ ...circuit, ...changed }, position);
+  const at = (changed: Partial<Circuit>) => outputAt({ ...circuit, ...changed }, position);
   const value = operatingPoint(circuit, position).output as Volts;
   const { up, down } = sidesOf(circuit, position);
   return {

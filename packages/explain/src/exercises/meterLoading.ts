@@ -6,17 +6,11 @@ import {
 } from '@truesweep/wording/working';
 import { findLegs, giveParts, unmarked } from '../circuit/legs.js';
 import { findOutput } from '../circuit/output.js';
+import { outputAt } from '../circuit/outputAt.js';
 import { difference, product, quotient, sum } from '../expression.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
-import {
-  type DrawnBench,
-  drawnBench,
-  given,
-  givenBench,
-  readingOf,
-  sidesOf,
-} from './benchParts.js';
+import { type DrawnBench, drawnBench, given, givenBench, sidesOf } from './benchParts.js';
 import type { Draws } from './draws.js';
 import type { Draft, ExerciseLevel } from './exercise.js';
 import { quantityPart } from './parts.js';
@@ -30,8 +24,8 @@ export function meterLoading(draw: Draws, level: ExerciseLevel): Draft | undefin
 
 /** What the reading is without a meter, and with one of an input resistance. */
 function readings({ circuit, position }: DrawnBench, input: Ohms) {
-  const bare = readingOf(circuit, position);
-  return { bare, shown: readingOf({ ...circuit, load: { pullDown: input } }, position) };
+  const bare = outputAt(circuit, position);
+  return { bare, shown: outputAt({ ...circuit, load: { pullDown: input } }, position) };
 }
 
 /** What the meter sees: both sides of the wiper side by side, and what is taken for it by mistake; Ω. */
@@ -97,7 +91,7 @@ function partTaken(bench: DrawnBench, draw: Draws): Draft | undefined {
   const current: Amps = draw.one([250e-6, 500e-6, 1e-3]);
   const input = range / current;
   const { bare, shown } = readings(bench, input);
-  const { mistaken } = seenBy(bench);
+  const { seen, mistaken } = seenBy(bench);
   const { volts } = bench.circuit.source;
   const partOf = (ohms: Ohms, of: Ohms) => ohms / (ohms + of);
   const part = 1 - shown / bare;
@@ -113,7 +107,7 @@ function partTaken(bench: DrawnBench, draw: Draws): Draft | undefined {
         { id: 'part', asks: words.asksPart, unit: '%', value: part },
         [
           [(bare - shown) / volts, words.mistakes.ofSource],
-          [partOf(seenBy(bench).seen, bare / current), words.mistakes.readingForRange],
+          [partOf(seen, bare / current), words.mistakes.readingForRange],
           [bare / shown - 1, words.mistakes.ofShown],
           ...mistaken.map(([ohms, mistake]) => [partOf(ohms, input), mistake] as const),
         ],

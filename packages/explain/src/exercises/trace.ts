@@ -10,10 +10,11 @@ import {
   type Volts,
 } from '@truesweep/core';
 import { workingRules as rules, traceExerciseWords as words } from '@truesweep/wording/working';
+import { outputAt } from '../circuit/outputAt.js';
 import { difference, quotient } from '../expression.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
-import { given, readingOf } from './benchParts.js';
+import { given } from './benchParts.js';
 import type { Draws } from './draws.js';
 import type { Draft, DrawnSweep, ExerciseLevel, ExercisePart } from './exercise.js';
 import { choicePart, quantityPart } from './parts.js';
@@ -166,7 +167,7 @@ function passesWith(events: readonly SimulatedEvent[], passes: readonly Passage[
 const isWithin = ({ start, end }: Passage, time: number): boolean => time >= start && time < end;
 
 const readingAt = (circuit: Circuit, travel: Travel): Volts =>
-  readingOf(circuit, positionAt(circuit.sensor, travel));
+  outputAt(circuit, positionAt(circuit.sensor, travel));
 
 /** Whether nobody could take the places of departures for one place. */
 function areScattered(events: readonly SimulatedEvent[]): boolean {

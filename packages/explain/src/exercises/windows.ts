@@ -3,11 +3,12 @@ import { expectedWindows } from '@truesweep/core';
 import { circuitWorkingWords, windowExerciseWords as words } from '@truesweep/wording/working';
 import { findLegs, unmarked } from '../circuit/legs.js';
 import { findOutput } from '../circuit/output.js';
+import { outputAt } from '../circuit/outputAt.js';
 import { difference, product, sum } from '../expression.js';
 import type { WorkingUnit } from '../quantity.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
-import { given, readingOf, sourceVolts } from './benchParts.js';
+import { given, sourceVolts } from './benchParts.js';
 import type { Draws } from './draws.js';
 import type { Draft, ExerciseLevel } from './exercise.js';
 import { quantityPart } from './parts.js';
@@ -132,7 +133,7 @@ function readingAt(
     sensor: { track: sensor.track * off('track', tolerances.track) },
     load: pullDown ? { pullDown } : {},
   };
-  return readingOf(at, position);
+  return outputAt(at, position);
 }
 
 /** Each part at the end of its tolerance, and the reading there. */

@@ -1,6 +1,6 @@
 import type { CauseFactors, Score } from '@truesweep/core';
 import { workingRules as rules, causesWorkingWords as words } from '@truesweep/wording/working';
-import { call, product, quotient, sum } from '../expression.js';
+import { call, negative, product, quotient, sum } from '../expression.js';
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { workOutOf } from './workOutOf.js';
@@ -45,7 +45,7 @@ export function explainCauses(explanations: NonNullable<Score['explanations']>):
           symbol: weight,
           meaning: words.weight(sources),
           unit: '1',
-          formula: product(b, call('exp', sum(f, r, { negative: { symbol: 'l' } }))),
+          formula: product(b, call('exp', sum(f, r, negative('l')))),
           rule: rules.bayes,
         });
         return { sources, weight, row: { name: words.name(sources), symbols: [b, f, r, weight] } };

@@ -12,6 +12,7 @@ import { refuseWorking } from '../refuseWorking.js';
 import { whole } from '../whole.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
+import { rowsAround } from './rowsAround.js';
 
 /**
  * What a pressure sensor's output must be with its port open to the air: by what is known of the air's pressure, the sensor's line and the
@@ -71,8 +72,6 @@ function findAir(sheet: Sheet, air: PressureSource): void {
     ['p_0', 101_325, 'Pa'],
     ['T_0', 288.15, 'K'],
     ['λ', 0.0065, 'K/m'],
-  ]);
-  giveAll(sheet, [
     ['g', 9.80665, 'm/s²'],
     ['R_a', 287.05287, 'J/(kg·K)'],
   ]);
@@ -112,12 +111,7 @@ function findRatio(sheet: Sheet, { response }: PressureSensor, pressure: number)
     find(sum(product('K_1', 'p'), 'K_2'));
     return;
   }
-  const { rows } = response;
-  const next = Math.max(
-    1,
-    rows.findIndex((row) => row.pressure >= pressure),
-  );
-  const [one, two] = [rows[next - 1]!, rows[next]!];
+  const [one, two] = rowsAround(response.rows, (row) => row.pressure >= pressure);
   giveAll(sheet, [
     ['p_1', one.pressure, 'Pa'],
     ['r_1', one.ratio, '%'],

@@ -11,6 +11,7 @@ import { call, difference, power, product, quotient, sum } from '../expression.j
 import type { WorkingUnit } from '../quantity.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
+import { rowsAround } from './rowsAround.js';
 
 /**
  * The voltage across a thermistor on its pull-up: from the temperature by the law to the resistance, from there by the divider.
@@ -84,11 +85,7 @@ function findByB(
     give('R_1', law.ohms, 'Ω');
     give('t_1', law.from, '°C');
   } else {
-    const next = Math.max(
-      1,
-      law.rows.findIndex((row) => row.temperature >= temperature),
-    );
-    const [one, two] = [law.rows[next - 1]!, law.rows[next]!];
+    const [one, two] = rowsAround(law.rows, (row) => row.temperature >= temperature);
     give('t_1', one.temperature, '°C');
     give('R_1', one.ohms, 'Ω');
     give('t_2', two.temperature, '°C');

@@ -7,7 +7,14 @@ import {
   type Travel,
 } from '@truesweep/core';
 import { workingRules as rules, budgetWorkingWords as words } from '@truesweep/wording/working';
-import { checkLegs, findLegs, giveParts, type LegSymbols, unmarked } from '../circuit/legs.js';
+import {
+  checkLegs,
+  findLegs,
+  giveParts,
+  type LegSymbols,
+  pulledFrom,
+  unmarked,
+} from '../circuit/legs.js';
 import { findOutput } from '../circuit/output.js';
 import {
   call,
@@ -23,7 +30,7 @@ import {
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
-import { checkOwnPullUp, toleranceOf, tolerantParts } from './tolerances.js';
+import { addedBy, checkOwnPullUp, shareOf, toleranceOf, tolerantParts } from './tolerances.js';
 
 /**
  * How uncertain the expected reading is for the parts' tolerances: how the reading answers to each part, what each adds, and all of it together.
@@ -77,7 +84,7 @@ export function explainUncertainty(
         unit: '%',
       });
       sheet.give({
-        symbol: `s_${symbol.replace('_', '')}`,
+        symbol: shareOf(symbol),
         meaning: words.shareOf(name),
         value: share,
         unit: '%',
@@ -86,34 +93,25 @@ export function explainUncertainty(
     const legs = findLegs(sheet, parts, x, unmarked);
     findOutput(sheet, legs, 'thevenin', unmarked);
     const answers = findAnswers(sheet, legs, parts, x);
-    const rows: { name: string; symbols: string[] }[] = tolerant.map(({ name, symbol }) => {
-      const added = `u_${symbol.replace('_', '')}`;
+    const add = (name: keyof typeof words.parts, symbol: string, reach: Expression) => {
+      const added = addedBy(symbol);
       sheet.find({
         symbol: added,
         meaning: words.adds(name),
         unit: 'V',
-        formula: quotient(
-          call('abs', product(answers(symbol), toleranceOf(symbol), symbol)),
-          root(3),
-        ),
+        formula: quotient(call('abs', reach), root(3)),
         rule: rules.rectangular,
       });
       return { name: words.parts[name], symbols: [added] };
-    });
-    for (const [name, symbol] of stops) {
-      const added = `u_${symbol.replace('_', '')}`;
-      sheet.find({
-        symbol: added,
-        meaning: words.adds(name),
-        unit: 'V',
-        formula: quotient(
-          call('abs', product(answers('x'), toleranceOf(symbol), `s_${symbol.replace('_', '')}`)),
-          root(3),
-        ),
-        rule: rules.rectangular,
-      });
-      rows.push({ name: words.parts[name], symbols: [added] });
-    }
+    };
+    const rows = [
+      ...tolerant.map(({ name, symbol }) =>
+        add(name, symbol, product(answers(symbol), toleranceOf(symbol), symbol)),
+      ),
+      ...stops.map(([name, symbol]) =>
+        add(name, symbol, product(answers('x'), toleranceOf(symbol), shareOf(symbol))),
+      ),
+    ];
     sheet.table({ finds: words.budget, columns: words.columns, rows, rule: rules.rectangular });
     sheet.find({
       symbol: 'u',
@@ -140,8 +138,7 @@ function findAnswers(
   };
   if (load) {
     find('k', words.share, '1', quotient(load.ohms, sum('R_w', load.ohms)));
-    const pulled = load.volts === undefined ? negative('V') : difference(load.volts, 'V');
-    find('k_w', words.answersSignal, 'V/Ω', quotient(pulled, sum('R_w', load.ohms)));
+    find('k_w', words.answersSignal, 'V/Ω', quotient(pulledFrom('V', load), sum('R_w', load.ohms)));
   }
   const [up2, down2] = [quotient(negative(bare), both), quotient(difference(source, bare), both)];
   const through = (direct: Expression, other: string): Expression =>

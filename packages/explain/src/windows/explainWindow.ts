@@ -2,12 +2,12 @@ import { type Circuit, expectedWindows, positionAt, type Tolerances } from '@tru
 import { workingRules as rules, windowWorkingWords as words } from '@truesweep/wording/working';
 import { checkLegs, findLegs, giveParts, marked, unmarked } from '../circuit/legs.js';
 import { findOutput } from '../circuit/output.js';
+import { outputAt } from '../circuit/outputAt.js';
 import { call, difference, type Expression, type Operand, product, sum } from '../expression.js';
 import { refuseWorking } from '../refuseWorking.js';
 import type { Working } from '../working.js';
 import { type Sheet, workOut } from '../workOut.js';
 import { usualDigits, writeQuantity } from '../writeQuantity.js';
-import { outputAt } from './outputAt.js';
 import { checkOwnPullUp, type TolerantPart, toleranceOf, tolerantParts } from './tolerances.js';
 
 /** A combination of ends of tolerances: for each part with one, and for the wiper's place, −1 or 1. */

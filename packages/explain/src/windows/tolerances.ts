@@ -97,5 +97,13 @@ export function tolerantParts(
   });
 }
 
+const ofPart = (letter: string, symbol: string): string => `${letter}_${symbol.replace('_', '')}`;
+
 /** The symbol of a part's tolerance. */
-export const toleranceOf = (symbol: string): string => `t_${symbol.replace('_', '')}`;
+export const toleranceOf = (symbol: string): string => ofPart('t', symbol);
+
+/** The symbol of what a part's tolerance adds to the uncertainty. */
+export const addedBy = (symbol: string): string => ofPart('u', symbol);
+
+/** The symbol of a stop's share in the wiper's place. */
+export const shareOf = (symbol: string): string => ofPart('s', symbol);

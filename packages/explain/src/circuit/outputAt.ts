@@ -1,7 +1,7 @@
 import type { Circuit, Position, Volts } from '@truesweep/core';
-import { partsOf } from '../circuit/legs.js';
+import { partsOf } from './legs.js';
 
-/** The reading of a circuit whose ways all meet at the wiper, in plain numbers: to choose among many of them. */
+/** The reading of a circuit whose ways all meet at the wiper, V: in plain numbers, to choose among many of them. */
 export function outputAt(circuit: Circuit, position: Position): Volts {
   const { source, sensor, load } = circuit;
   const { above, below, signal } = partsOf(circuit);
