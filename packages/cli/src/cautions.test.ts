@@ -3,18 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { cautions } from '@truesweep/wording';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
 async function truesweep(...args: string[]): Promise<string> {
-  let out = '';
-  await run(args, {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: () => {},
-  });
+  const { out } = await runTruesweep(args);
   return out.replaceAll(/\s+/g, ' ');
 }
 

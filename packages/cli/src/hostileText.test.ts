@@ -2,7 +2,7 @@ import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
 /** A write to the clipboard, the same by a control of one character, a direction mark, a step back, half a character. */
 const evil = '\u001b]52;c;aGk=\u0007 \u009d52;c;aGk=\u009c \u202egnp\u2066 \b \u007f \ud83d';
@@ -41,20 +41,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
-async function said(...args: string[]): Promise<{ out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const terminal = { width: 80, colour: false };
-  await run(args, {
-    ...terminal,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-  });
-  return { out, err };
-}
+const said = (...args: string[]) => runTruesweep(args);
 
 const hostile = (): readonly (readonly string[])[] => [
   ['score', ...job()],

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv, type AnySchemaObject } from 'ajv';
 import { afterAll, describe, expect, test } from 'vitest';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 import { outputJsonSchema } from './outputJsonSchema.js';
-import { run } from './run.js';
 
 const job = ['--job', 'examples/outboard-sensor.job.json'];
 const recording = 'examples/recordings/worn.csv';
@@ -16,15 +16,7 @@ const schema = new Ajv({ strict: true, allowUnionTypes: true });
 schema.addSchema(outputJsonSchema() as AnySchemaObject, 'output');
 
 async function printed(args: readonly string[], wanted: number): Promise<unknown> {
-  let out = '';
-  const code = await run([...args, '--json'], {
-    print: (text) => {
-      out += text;
-    },
-    printError: () => {},
-    width: 80,
-    colour: false,
-  });
+  const { code, out } = await runTruesweep([...args, '--json']);
   expect(code).toBe(wanted);
   return JSON.parse(out);
 }
@@ -64,15 +56,7 @@ describe('what the commands print is what the published definition says', () => 
 test('a line of --json-lines is a scored file of that definition', async () => {
   const isRight = schema.compile({ $ref: 'output#/definitions/ScoredFile' });
   for (const file of [recording, 'examples/recordings/none.csv']) {
-    let out = '';
-    await run(['score', file, ...job, '--json-lines'], {
-      print: (text) => {
-        out += text;
-      },
-      printError: () => {},
-      width: 80,
-      colour: false,
-    });
+    const { out } = await runTruesweep(['score', file, ...job, '--json-lines']);
     expect(isRight(JSON.parse(out)), JSON.stringify(isRight.errors)).toBe(true);
   }
 });

@@ -2,22 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
-async function truesweep(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const code = await run(args, {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
+const truesweep = (...args: string[]) => runTruesweep(args);
 
 const job = (name: string) => ['--job', `examples/${name}.job.json`];
 

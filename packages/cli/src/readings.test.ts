@@ -2,26 +2,13 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'truesweep-readings-'));
 const at = (name: string) => join(folder, name);
 afterAll(() => rmSync(folder, { recursive: true }));
 
-async function truesweep(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const code = await run(args, {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
+const truesweep = (...args: string[]) => runTruesweep(args);
 
 const job = (name: string) => ['--job', `examples/${name}.job.json`];
 const flat = (text: string) => text.replaceAll(/\s+/g, ' ');

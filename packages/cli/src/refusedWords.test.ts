@@ -1,20 +1,7 @@
 import { expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
-async function said(...args: string[]) {
-  let [out, err] = ['', ''];
-  const code = await run(args, {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
+const said = (...args: string[]) => runTruesweep(args);
 
 test.each<[words: string[], path: string, said: RegExp, code: string]>([
   [

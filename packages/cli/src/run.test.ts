@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { type Score, simulateSweep } from '@truesweep/core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 import { run } from './run.js';
 
 let folder: string;
@@ -111,21 +112,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
-async function truesweep(...args: string[]) {
-  let out = '';
-  let err = '';
-  const code = await run(args, {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
+const truesweep = (...args: string[]) => runTruesweep(args);
 
 const score = (...args: string[]) => truesweep('score', '--job', at('job.json'), ...args);
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { loadJob } from '@truesweep/jobs/node';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from './run.js';
+import { runTruesweep } from '../../../tests/runTruesweep.js';
 
 let folder: string;
 const at = (name: string) => join(folder, name);
@@ -15,19 +15,11 @@ afterAll(() => rm(folder, { recursive: true }));
 
 /** Runs the command; on a terminal it is answered line by line, and then the input ends. */
 async function writeJob(words: readonly string[], answers?: readonly string[]) {
-  let [out, err] = ['', ''];
   const asked: string[] = [];
   const left = [...(answers ?? [])];
-  const code = await run(['write-job', ...words], {
-    width: 80,
-    colour: false,
-    print: (text) => {
-      out += text;
-    },
-    printError: (text) => {
-      err += text;
-    },
-    ...(answers && {
+  const ran = await runTruesweep(
+    ['write-job', ...words],
+    answers && {
       questions: () => ({
         ask: async (question: string) => {
           asked.push(question);
@@ -35,9 +27,9 @@ async function writeJob(words: readonly string[], answers?: readonly string[]) {
         },
         end: () => {},
       }),
-    }),
-  });
-  return { code, out, err, asked, left };
+    },
+  );
+  return { ...ran, asked, left };
 }
 
 const all = [
