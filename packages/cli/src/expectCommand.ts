@@ -1,9 +1,10 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Output } from './terminal.js';
+import { workingOption } from './workingOption.js';
 
 interface ExpectOptions {
   readonly job: string;
@@ -17,7 +18,7 @@ export function expectCommand(output: Output): Command {
     .description(commandHelp.expect)
     .requiredOption('--job <file>', commandHelp.job)
     .option('--json', commandHelp.json)
-    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
+    .addOption(workingOption())
     .addHelpText('after', commandHelp.expectMore)
     .action(async ({ job, json, working }: ExpectOptions) => {
       const { expectReadings, isSweepJob } = await import('@truesweep/jobs');

@@ -1,9 +1,10 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Output } from './terminal.js';
+import { workingOption } from './workingOption.js';
 
 interface InstrumentsOptions {
   readonly job: string;
@@ -27,7 +28,7 @@ export function instrumentsCommand(output: Output): Command {
     .option('--passes <number>', commandHelp.passes, '3')
     .option('--every <time>', commandHelp.every)
     .option('--json', commandHelp.json)
-    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
+    .addOption(workingOption())
     .addHelpText('after', commandHelp.instrumentsMore)
     .action(async ({ job, json, working, ...entries }: InstrumentsOptions) => {
       const { adviseOnJob } = await import('./adviseOnJob.js');

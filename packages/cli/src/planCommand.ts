@@ -1,9 +1,10 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Output } from './terminal.js';
+import { workingOption } from './workingOption.js';
 
 interface PlanOptions {
   readonly job: string;
@@ -27,7 +28,7 @@ export function planCommand(output: Output): Command {
     .option('--span <fraction>', commandHelp.span)
     .option('--other-source <voltage>', commandHelp.otherSource)
     .option('--json', commandHelp.json)
-    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
+    .addOption(workingOption())
     .addHelpText('after', commandHelp.planMore)
     .action(async ({ job, json, working, ...wishes }: PlanOptions) => {
       const { planHookUp } = await import('./planHookUp.js');

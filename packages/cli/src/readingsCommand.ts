@@ -1,11 +1,12 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { exitCodeOf } from './exitCodes.js';
 import { jobBounds } from './inputBounds.js';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Output } from './terminal.js';
 import type { TypedUncertainties } from './typedReadings.js';
+import { workingOption } from './workingOption.js';
 
 interface ReadingsOptions extends TypedUncertainties {
   readonly job: string;
@@ -26,7 +27,7 @@ export function readingsCommand(output: Output, leaveWith: (code: number) => voi
     .option('--supply <voltage>', commandHelp.supplyRead)
     .option('--leads <resistance>', commandHelp.leadsRead)
     .option('--json', commandHelp.json)
-    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
+    .addOption(workingOption())
     .option('--exit-by-verdict', commandHelp.exitByVerdict)
     .addHelpText('after', commandHelp.readingsMore)
     .action(

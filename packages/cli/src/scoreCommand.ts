@@ -10,6 +10,7 @@ import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { UnjudgedFile } from './printedData.js';
 import type { Output, Terminal } from './terminal.js';
+import { workingOption } from './workingOption.js';
 
 interface ScoreOptions {
   readonly job: string;
@@ -31,9 +32,7 @@ export function scoreCommand(output: Output, leaveWith: (code: number) => void):
     .option('--largest <size>', commandHelp.largest, '1 GB')
     .option('--short', commandHelp.short)
     .option('--plot', commandHelp.plot)
-    .addOption(
-      new Option('--working', commandHelp.working).conflicts(['json', 'jsonLines', 'short']),
-    )
+    .addOption(workingOption('jsonLines', 'short'))
     .option('--json', commandHelp.json)
     .addOption(new Option('--json-lines', commandHelp.jsonLines).conflicts('json'))
     .option('--exit-by-verdict', commandHelp.exitByVerdict)

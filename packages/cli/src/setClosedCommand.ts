@@ -1,8 +1,9 @@
 import { commandHelp } from '@truesweep/wording';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { jsonText } from './jsonText.js';
 import { layOut } from './layOut.js';
 import type { Terminal } from './terminal.js';
+import { workingOption } from './workingOption.js';
 
 interface SetClosedOptions {
   readonly reading: string;
@@ -24,7 +25,7 @@ export function setClosedCommand(terminal: Terminal): Command {
     .requiredOption('--then <voltage>', commandHelp.secondReading)
     .option('--uncertainty <voltage>', commandHelp.uncertainty)
     .option('--json', commandHelp.json)
-    .addOption(new Option('--working', commandHelp.working).conflicts('json'))
+    .addOption(workingOption())
     .addHelpText('after', commandHelp.setClosedMore)
     .action(async ({ json, working, ...entries }: SetClosedOptions) => {
       const { printSetting } = await import('./printSetting.js');

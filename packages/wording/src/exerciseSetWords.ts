@@ -18,7 +18,6 @@ export const exerciseSetWords = {
   progress: (done: string, count: string): string => say`${done} of ${count} are done.`,
   finished: (right: string, count: string): string =>
     say`All are done: ${right} of ${count} without the worked answer.`,
-  answer: 'Your answer',
   check: 'Check',
   hint: 'Hint',
   showAnswer: 'Show the worked answer',

@@ -45,17 +45,6 @@ function RecordingPart(props: {
 }) {
   const { recording, index, worker } = props;
   const { name, bounds, findings, hasPasses } = recording;
-  const [evidence, setEvidence] = useState<string>();
-  const unfold = (event: { readonly currentTarget: HTMLElement }) => {
-    const width = widthWithin(event.currentTarget.clientWidth - besideEvidence);
-    if (evidence === undefined) void worker.writeEvidence(index, width).then(setEvidence);
-  };
-  const [working, setWorking] = useState<string>();
-  const place = useRef<HTMLDetailsElement>(null);
-  useReachable(place);
-  const unfoldWorking = () => {
-    if (working === undefined) void worker.writeWorking(index).then(setWorking);
-  };
   const [draw, drawPasses] = useMemo(
     () =>
       [
@@ -75,22 +64,44 @@ function RecordingPart(props: {
         draw={draw}
         drawPasses={hasPasses ? drawPasses : undefined}
       />
-      <details class="evidence" onToggle={unfold}>
-        <summary>{judgeWords.evidence}</summary>
-        {evidence === undefined ? (
-          <p role="status">{checkPageWords.looks}</p>
-        ) : (
-          <div dangerouslySetInnerHTML={{ __html: evidence }} />
-        )}
-      </details>
-      <details ref={place} class="workings" onToggle={unfoldWorking}>
-        <summary>{workingWords.show}</summary>
-        {working === undefined ? (
-          <p role="status">{workingWords.fetching}</p>
-        ) : (
-          <div dangerouslySetInnerHTML={{ __html: working }} />
-        )}
-      </details>
+      <Unfolded
+        kind="evidence"
+        summary={judgeWords.evidence}
+        waiting={checkPageWords.looks}
+        write={(width) => worker.writeEvidence(index, widthWithin(width - besideEvidence))}
+      />
+      <Unfolded
+        kind="workings"
+        summary={workingWords.show}
+        waiting={workingWords.fetching}
+        write={() => worker.writeWorking(index)}
+      />
     </section>
+  );
+}
+
+/** What is written, as HTML, once it is unfolded, for the width that it has. */
+function Unfolded(props: {
+  readonly kind: string;
+  readonly summary: string;
+  readonly waiting: string;
+  readonly write: (width: number) => Promise<string>;
+}) {
+  const { kind, summary, waiting, write } = props;
+  const [text, setText] = useState<string>();
+  const place = useRef<HTMLDetailsElement>(null);
+  useReachable(place);
+  const unfold = (event: { readonly currentTarget: HTMLElement }) => {
+    if (text === undefined) void write(event.currentTarget.clientWidth).then(setText);
+  };
+  return (
+    <details ref={place} class={kind} onToggle={unfold}>
+      <summary>{summary}</summary>
+      {text === undefined ? (
+        <p role="status">{waiting}</p>
+      ) : (
+        <div dangerouslySetInnerHTML={{ __html: text }} />
+      )}
+    </details>
   );
 }

@@ -67,13 +67,12 @@ export async function judgeFiles(
     traces: read.map(({ trace }) => trace),
     report: async (record, working) => {
       const { writtenReport } = await import('./writtenReport.js');
-      if (!working) return writtenReport(job, writtenAt, record, recorded);
-      const { withWorkings } = await import('./sweepWorkings.js');
-      const worked = recorded.map((one) => withWorkings(one, job));
-      return writtenReport(job, writtenAt, record, worked);
+      const code = working ? await import('./sweepWorkings.js') : undefined;
+      const shown = code ? recorded.map((one) => code.withWorkings(one, job)) : recorded;
+      return writtenReport(job, writtenAt, record, shown);
     },
-    working: async (index) => await workingOf(recorded, job, index),
-    evidence: async (index, width) => await evidenceOf(recorded, job, index, width),
+    working: (index) => workingOf(recorded, job, index),
+    evidence: (index, width) => evidenceOf(recorded, job, index, width),
   };
 }
 

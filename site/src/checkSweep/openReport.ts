@@ -43,6 +43,7 @@ export function openReport(files: readonly NamedFile[]): Opened {
     const recheck = recheckSentence(verdictLabels[stored.score.verdict], again);
     return { trace, recording, shown: { ...shownRecording(recording, trace, job), recheck } };
   });
+  const kept = opened.map(({ recording }) => recording);
   return {
     kind: 'judged',
     judged: {
@@ -57,19 +58,8 @@ export function openReport(files: readonly NamedFile[]): Opened {
     traces: opened.map(({ trace }) => trace),
     // As it was written: it is not this page's to change.
     report: async () => html,
-    working: async (index) =>
-      await workingOf(
-        opened.map(({ recording }) => recording),
-        job,
-        index,
-      ),
-    evidence: async (index, width) =>
-      await evidenceOf(
-        opened.map(({ recording }) => recording),
-        job,
-        index,
-        width,
-      ),
+    working: (index) => workingOf(kept, job, index),
+    evidence: (index, width) => evidenceOf(kept, job, index, width),
   };
 }
 

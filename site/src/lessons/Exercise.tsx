@@ -1,4 +1,10 @@
-import { type AnswerChecked, checkAnswer, makeExercise, workingHtml } from '@truesweep/explain';
+import {
+  type AnswerChecked,
+  checkAnswer,
+  type ExercisePart,
+  makeExercise,
+  workingHtml,
+} from '@truesweep/explain';
 import { exerciseSetWords as words } from '@truesweep/wording/working';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Asked } from './Asked.js';
@@ -29,14 +35,11 @@ export function Exercise({ topic, level, seed, heading, width, onDone }: Exercis
   useEffect(() => title.current?.focus(), []);
   const isRight = parts.every(({ id }) => checked[id]?.result === 'right');
   const check = () =>
-    setChecked(
-      Object.fromEntries(parts.map((part) => [part.id, sayOf(part.id, answers[part.id])])),
-    );
-  const sayOf = (id: string, answer = ''): AnswerChecked => {
-    if (answer.trim() !== '') return checkAnswer(exercise, answer, id);
-    const part = parts.find((one) => one.id === id);
+    setChecked(Object.fromEntries(parts.map((part) => [part.id, sayOf(part, answers[part.id])])));
+  const sayOf = (part: ExercisePart, answer = ''): AnswerChecked => {
+    if (answer.trim() !== '') return checkAnswer(exercise, answer, part.id);
     const sentence =
-      part?.kind === 'quantity' ? words.empty(words.examples[part.unit]) : words.unchosen;
+      part.kind === 'quantity' ? words.empty(words.examples[part.unit]) : words.unchosen;
     return { result: 'unreadable', sentence };
   };
   return (

@@ -2,6 +2,7 @@ import { expectedCurve, type Ohms, operatingPoint } from '@truesweep/core';
 import { CircuitDrawing, CurveDrawing } from '@truesweep/drawings';
 import { lessonSentences } from '@truesweep/wording/working';
 import type { ComponentChildren } from 'preact';
+import { closedStop, openStop } from './bench.js';
 import { Lesson } from './Lesson.js';
 import type { LessonFigure, LessonShown, Places } from './lesson.js';
 import { limiterAt, limiterSliders, wrongConnection } from './limiter.js';
@@ -22,7 +23,7 @@ export function LimiterLesson({ children }: { readonly children?: ComponentChild
 function shown(places: Places): LessonShown {
   const { circuit, position } = limiterAt(places);
   const without = { ...circuit, limiter: 0 };
-  const open = operatingPoint(circuit, 0.9);
+  const open = operatingPoint(circuit, openStop);
   const mistaken = (ohms: Ohms) =>
     operatingPoint({ ...circuit, limiter: ohms, connection: wrongConnection }, position).parts
       .source?.amps;
@@ -41,13 +42,17 @@ function shown(places: Places): LessonShown {
         <CircuitDrawing
           id="limiter-circuit"
           circuit={circuit}
-          closed={operatingPoint(circuit, 0.1)}
+          closed={operatingPoint(circuit, closedStop)}
           open={open}
         />
       </>
     ),
     says: [
-      lessonSentences.costs(limiter, reading, textOf(operatingPoint(without, 0.9).output, 'V')),
+      lessonSentences.costs(
+        limiter,
+        reading,
+        textOf(operatingPoint(without, openStop).output, 'V'),
+      ),
       lessonSentences.protects(
         at,
         textOf(mistaken(circuit.limiter), 'A'),

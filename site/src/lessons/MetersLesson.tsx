@@ -2,6 +2,7 @@ import { operatingPoint, sightOf, sweepColumns } from '@truesweep/core';
 import { TraceDrawing, traceColumns } from '@truesweep/drawings';
 import { lessonSentences } from '@truesweep/wording/working';
 import type { ComponentChildren } from 'preact';
+import { openStop } from './bench.js';
 import { Lesson } from './Lesson.js';
 import type { LessonFigure, LessonShown, Places } from './lesson.js';
 import { meterDisplay } from './meterDisplay.js';
@@ -26,7 +27,7 @@ function shown(places: Places): LessonShown {
   const { sweep, display } = meterDisplay(circuit, meter, dropout.seconds);
   const [input, length] = [textOf(meter.inputOhms, 'Ω'), textOf(dropout.seconds, 's')];
   const openWith = (load: typeof circuit.load) =>
-    textOf(operatingPoint({ ...circuit, load }, 0.9).output, 'V');
+    textOf(operatingPoint({ ...circuit, load }, openStop).output, 'V');
   const columns = traceColumns(traceWidth);
   return {
     values: [input, length],

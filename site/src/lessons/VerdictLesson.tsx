@@ -14,7 +14,7 @@ const figure: LessonFigure = {
   shown,
   steps: () => import('../workings/verdictLesson.js'),
 };
-const { windows } = verdictExpected();
+const { windows } = verdictExpected;
 
 /** Six passes with dropouts; what is judged of them stands with the steps, whose code knows how. */
 export function VerdictLesson({ children }: { readonly children?: ComponentChildren }) {

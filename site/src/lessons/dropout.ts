@@ -6,6 +6,7 @@ import {
   type Ohms,
 } from '@truesweep/core';
 import { lessonWords } from '@truesweep/wording/working';
+import { bench } from './bench.js';
 import type { LessonSlider, Places } from './lesson.js';
 import { pick } from './pick.js';
 
@@ -29,12 +30,6 @@ export function dropoutAt([dirt, load]: Places): {
   readonly logger: Logger;
   readonly dropout: ModelledDropout;
 } {
-  const bench: Circuit = {
-    source: { volts: 5 },
-    limiter: 1000,
-    sensor: { track: 5000, closedPosition: 0.1, openPosition: 0.9 },
-    load: {},
-  };
   const pullDown = pick(loads, load);
   const logger: Logger = {
     kind: 'logger',

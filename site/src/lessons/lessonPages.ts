@@ -1,7 +1,6 @@
 /** A lesson's page with the calculators and explanations that it leads to, which lead back to it; addresses without slashes around them. */
 export interface LessonPage {
   readonly path: string;
-  readonly title: string;
   readonly uses: readonly string[];
 }
 
@@ -9,37 +8,30 @@ export interface LessonPage {
 export const lessonPages: readonly LessonPage[] = [
   {
     path: 'lessons/divider',
-    title: 'A divider',
     uses: ['calculators/expected-readings', 'calculators/bench-to-vehicle'],
   },
   {
     path: 'lessons/loading',
-    title: 'Loading',
     uses: ['concepts/loaded-divider', 'calculators/expected-readings'],
   },
   {
     path: 'lessons/limiter',
-    title: 'The limiting resistor',
     uses: ['calculators/plan-the-hook-up', 'calculators/find-the-terminals'],
   },
   {
     path: 'lessons/meters',
-    title: 'Meters that lie',
     uses: ['calculators/which-instrument', 'concepts/what-an-instrument-shows'],
   },
   {
     path: 'lessons/dropout',
-    title: 'What a dropout is made of',
     uses: ['calculators/make-dirt-visible', 'calculators/which-instrument'],
   },
   {
     path: 'lessons/verdict',
-    title: 'From readings to a verdict',
     uses: ['calculators/check-a-sweep', 'concepts/evidence-and-verdict'],
   },
   {
     path: 'lessons/temperature',
-    title: 'Temperature as a divider',
     uses: ['calculators/temperature-now', 'calculators/ice-and-boiling'],
   },
 ];

@@ -1,5 +1,6 @@
 import type { Circuit, Connection, Position, Ratings } from '@truesweep/core';
 import { lessonWords } from '@truesweep/wording/working';
+import { bench } from './bench.js';
 import type { LessonSlider, Places } from './lesson.js';
 import { ohmsBetween } from './ohmsBetween.js';
 import { pick } from './pick.js';
@@ -28,12 +29,7 @@ export function limiterAt([limiter, position = 0]: Places): {
   readonly position: Position;
 } {
   return {
-    circuit: {
-      source: { volts: 5 },
-      limiter: pick(limiters, limiter),
-      sensor: { track: 5000, closedPosition: 0.1, openPosition: 0.9 },
-      load: {},
-    },
+    circuit: { ...bench, limiter: pick(limiters, limiter) },
     position: position / 100,
   };
 }

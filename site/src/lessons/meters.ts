@@ -7,6 +7,7 @@ import {
   type Seconds,
 } from '@truesweep/core';
 import { lessonWords } from '@truesweep/wording/working';
+import { bench } from './bench.js';
 import type { LessonSlider, Places } from './lesson.js';
 import { pick } from './pick.js';
 
@@ -27,12 +28,6 @@ export function metersAt([input, length]: Places): {
   readonly meter: DigitalMeter;
   readonly dropout: ModelledDropout;
 } {
-  const circuit: Circuit = {
-    source: { volts: 5 },
-    limiter: 1000,
-    sensor: { track: 5000, closedPosition: 0.1, openPosition: 0.9 },
-    load: {},
-  };
   const meter: DigitalMeter = {
     kind: 'digital-meter',
     name: 'meter',
@@ -43,5 +38,5 @@ export function metersAt([input, length]: Places): {
     deadTime: 0.02,
     displayInterval: 0.4,
   };
-  return { circuit, meter, dropout: dropoutOf(circuit, meter, travel, pick(lengths, length)) };
+  return { circuit: bench, meter, dropout: dropoutOf(bench, meter, travel, pick(lengths, length)) };
 }

@@ -10,6 +10,7 @@ import {
   type Travel,
 } from '@truesweep/core';
 import { lessonWords } from '@truesweep/wording/working';
+import { bench } from './bench.js';
 import type { LessonSlider, Places } from './lesson.js';
 
 /** Each place of the second slider is so much of the travel. */
@@ -20,17 +21,14 @@ export const verdictSliders: readonly LessonSlider[] = [
   { name: 'spread', label: lessonWords.spread, most: 12, first: 0 },
 ];
 
-const circuit: Circuit = {
-  source: { volts: 5 },
-  limiter: 1000,
-  sensor: { track: 5000, closedPosition: 0.1, openPosition: 0.9 },
-  load: { pullDown: 10e6 },
-};
+const circuit: Circuit = { ...bench, load: { pullDown: 10e6 } };
 
 /** What a sound sensor reads on that bench. */
-export function verdictExpected(): Expectation {
-  return expectation(circuit, { source: 0.02, closedPosition: 0.02, openPosition: 0.02 });
-}
+export const verdictExpected: Expectation = expectation(circuit, {
+  source: 0.02,
+  closedPosition: 0.02,
+  openPosition: 0.02,
+});
 
 const [stroke, rest] = [1, 0.4] as const;
 const round: readonly SimulatedMovement[] = [
@@ -45,6 +43,8 @@ const plan: SweepPlan = {
   recorder: { interval: 0.002, noise: 0.002, resolution: 0.001 },
   seed: 11,
 };
+/** The same passes without a fault: they tell when each is where. */
+const sound = simulateSweep(plan);
 const middle: Travel = 0.4;
 const dropoutSeconds: Seconds = 0.02;
 
@@ -57,23 +57,23 @@ export const verdictFacts = ([seen = 0, spread = 0]: Places) => ({
 /** Six passes, some of which show a dropout, all at one travel or spread over some of it. */
 export function verdictAt(places: Places): { readonly sweep: Sweep } {
   const { seen, spread } = verdictFacts(places);
-  const { sweep, travel } = simulateSweep(plan);
   const at = Array.from({ length: seen }, (_, pass) => {
     // Spread in no order: the first low, the second high, and so on inward.
     const part =
       seen > 1 ? (pass % 2 === 0 ? pass / 2 : seen - 1 - (pass - 1) / 2) / (seen - 1) : 0.5;
     const wanted = middle + spread * (part - 0.5);
-    return { time: timeAt(sweep.time, travel, pass, wanted), seconds: dropoutSeconds };
+    return { time: timeAt(pass, wanted), seconds: dropoutSeconds };
   });
   return simulateSweep({ ...plan, faults: [{ kind: 'loose-connection', at }] });
 }
 
 /** When a pass is at a travel, s. */
-function timeAt(time: Float64Array, travel: Float64Array, pass: number, wanted: Travel): Seconds {
+function timeAt(pass: number, wanted: Travel): Seconds {
+  const { sweep, travel } = sound;
   const begins = rest + pass * (stroke + rest);
   let [found, least]: [Seconds, Travel] = [begins, 1];
   for (const [i, at] of travel.entries()) {
-    const now = time[i] ?? 0;
+    const now = sweep.time[i] ?? 0;
     const off = Math.abs(at - wanted);
     if (now >= begins && now <= begins + stroke && off < least) [found, least] = [now, off];
   }

@@ -13,9 +13,8 @@ export function ShowWorking<Given>(props: {
   readonly of: () => Promise<WorkingsOf<Given>>;
   /** What it is worked out from; nothing while that can't be read. */
   readonly values: Given | undefined;
-  readonly label?: string;
 }) {
-  const { of, values, label = workingWords.show } = props;
+  const { of, values } = props;
   const [isOpen, setOpen] = useState(false);
   const place = useRef<HTMLDetailsElement>(null);
   const [written, setWritten] = useState<readonly Written[] | 'failed'>();
@@ -40,7 +39,7 @@ export function ShowWorking<Given>(props: {
       data-pagefind-ignore
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
-      <summary>{label}</summary>
+      <summary>{workingWords.show}</summary>
       {isOpen && values === undefined && <p>{workingWords.mend}</p>}
       {isOpen && values !== undefined && !written && (
         <p aria-live="polite">{workingWords.fetching}</p>

@@ -1,4 +1,5 @@
 import { explainLimiter, explainMistake, explainOperatingPoint } from '@truesweep/explain';
+import { openStop } from '../lessons/bench.js';
 import type { LessonSteps, Places } from '../lessons/lesson.js';
 import { limiterAt, limiterRatings, wrongConnection } from '../lessons/limiter.js';
 import { written } from './written.js';
@@ -10,7 +11,7 @@ export function stepsOf(places: Places): LessonSteps {
   return {
     workings: written(
       () => explainMistake(circuit, mistake, position),
-      () => explainOperatingPoint(circuit, 0.9),
+      () => explainOperatingPoint(circuit, openStop),
       () => explainLimiter(circuit, limiterRatings),
     ),
   };

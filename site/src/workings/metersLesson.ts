@@ -1,4 +1,5 @@
 import { explainDropoutChance, explainOperatingPoint } from '@truesweep/explain';
+import { openStop } from '../lessons/bench.js';
 import type { LessonSteps, Places } from '../lessons/lesson.js';
 import { metersAt } from '../lessons/meters.js';
 import { written } from './written.js';
@@ -8,7 +9,7 @@ export function stepsOf(places: Places): LessonSteps {
   const { circuit, meter, dropout } = metersAt(places);
   return {
     workings: written(
-      () => explainOperatingPoint({ ...circuit, load: { pullDown: meter.inputOhms } }, 0.9),
+      () => explainOperatingPoint({ ...circuit, load: { pullDown: meter.inputOhms } }, openStop),
       () => explainDropoutChance(meter, dropout, 3),
     ),
   };

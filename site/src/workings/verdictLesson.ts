@@ -14,14 +14,13 @@ import { written } from './written.js';
 
 /** The verdict on the six passes, and from what it follows: the first departure (or how small a one would show), its place, the causes, and the open reading. */
 export function stepsOf(places: Places): LessonSteps {
-  const expected = verdictExpected();
-  const score = scoreSweep(verdictAt(places).sweep, expected);
+  const score = scoreSweep(verdictAt(places).sweep, verdictExpected);
   const { verdict, sure, cause, places: again } = scoreSentences(score, {});
   const [finding] = score.findings;
   const [spot] = score.spots;
   const { explanations, quality } = score;
   const open = score.checks.find(({ check }) => check === 'open-end');
-  const [closed = 0, ...others] = expected.curve.volts;
+  const [closed = 0, ...others] = verdictExpected.curve.volts;
   const span = (others.at(-1) ?? closed) - closed;
   return {
     says: [
