@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { fileURLToPath } from 'node:url';
@@ -38,20 +38,20 @@ const calculators: readonly (readonly [
   text: string,
   line: string,
 ])[] = [
-  ['find-the-terminals', 2, '', '', ''],
+  ['find-the-terminals', 2, 'ABclosed', '5.01 kΩ', '5.01 kΩ'],
   ['plan-the-hook-up', 9, 'wiperCurrent', '1 mA', '1 mA'],
   ['expected-readings', 6, 'limiter', '2 kΩ', '2 kΩ'],
-  ['which-instrument', 6, 'stroke', '1 s', '10 ms'],
+  ['which-instrument', 6, 'stroke', '0.7 s', '7 ms'],
   ['make-dirt-visible', 2, 'dirt', '22 kΩ', '22 kΩ'],
-  ['set-the-closed-position', 1, 'turned', '3°', '3°'],
+  ['set-the-closed-position', 1, 'turned', '3.1°', '3.1°'],
   ['supply-and-ground-drop', 1, 'sensorGround', '50 mV', '50 mV'],
-  ['bench-to-vehicle', 2, 'benchReading', '500 mV', '500 mV'],
+  ['bench-to-vehicle', 2, 'benchReading', '510 mV', '510 mV'],
   ['temperature-now', 1, 'now', '30 °C', '30 °C'],
   ['ice-and-boiling', 3, 'iceOhms', '6.1 kΩ', '6.1'],
-  ['cold-soak', 1, '', '', ''],
+  ['cold-soak', 1, 'oneOhms', '2.75 kΩ', '4.4 K'],
   ['pressure-sensor', 9, 'supply', '5.1 V', '5.1 V'],
   ['coil', 2, 'feed', '10 V', '10 V'],
-  ['two-states', 6, '', '', ''],
+  ['two-states', 6, 'atRest', '1.1 V', '1.1 V'],
 ];
 
 const opened = async (page: Page): Promise<void> => {
@@ -84,18 +84,38 @@ test.each(calculators)(
     await unfoldAll(page);
     expect(await violationsOf(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
-    if (entry !== '') {
-      await page.locator(`[name="${entry}"]`).fill(text);
-      const all = page.locator('.workings');
-      await expect
-        .poll(async () => (await all.textContent())?.replaceAll(/\s+/g, ' '))
-        .toContain(line);
-      await page.locator(`[name="${entry}"]`).fill('much');
-      await page.locator('.workings').getByText('Mend the entries above first.').waitFor();
-    }
+    const all = page.locator('.workings');
+    const shown = async () => (await all.textContent())?.replaceAll(/\s+/g, ' ');
+    expect(await shown()).not.toContain(line);
+    await page.locator(`[name="${entry}"]`).fill(text);
+    await expect.poll(shown).toContain(line);
+    await page.locator(`[name="${entry}"]`).fill('much');
+    await page.locator('.workings').getByText('Mend the entries above first.').waitFor();
     expect(complaints).toEqual([]);
   },
 );
+
+/** Nothing is computed there, or it has a test of its own. */
+const others = ['check-a-sweep', 'fit-a-curve', 'potentiometer-or-not', 'trouble-code'];
+
+test('no calculator is left out', () => {
+  const pages = readdirSync(join(built, 'calculators'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
+  expect([...calculators.map(([path]) => path), ...others].sort()).toEqual(pages.sort());
+});
+
+test('fit-a-curve shows its working of three points, and says that none is written of more', async () => {
+  const { page, complaints } = await openPage(browser, 'calculators/fit-a-curve/');
+  await page.locator('details.workings > summary').click();
+  await page.locator('.workings').getByText('No working is written').waitFor();
+  for (const name of ['temperature4', 'ohms4', 'temperature5', 'ohms5'])
+    await page.locator(`[name="${name}"]`).fill('');
+  await page.locator('.workings .working math').first().waitFor();
+  await unfoldAll(page);
+  expect(await violationsOf(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+});
 
 test('a judged sweep shows how it came about, and its report has that as an appendix', async () => {
   const { page, complaints } = await openPage(browser, 'calculators/check-a-sweep/', {

@@ -68,12 +68,22 @@ export function evaluated(line: string): number | Unit {
   return math.evaluate(forMathjs(line), { normal });
 }
 
+/** Whether two values are of the same dimension. */
+export function areAlike(one: number | Unit, other: number | Unit): boolean {
+  if (typeof one === 'number' || typeof other === 'number') return typeof one === typeof other;
+  return one.equalBase(other);
+}
+
 /** The number of a value in SI units. */
 export const inSi = (value: number | Unit): number =>
   typeof value === 'number' ? value : (value.toSI() as unknown as { value: number }).value;
 
-/** Half a unit of the last digit that a printed value shows, in SI units. */
+/** What is left of nothing by rounding, in SI units. */
+const nothing = 1e-9;
+
+/** Half a unit of the last digit that a printed value shows, in SI units; a printed zero is one. */
 export function halfDigit(printed: string): number {
+  if (inSi(evaluated(printed)) === 0) return nothing;
   const [, decimals = '', power = '0'] = /\d+(?:\.(\d+))?(?:e(−?\d+))?/.exec(printed) ?? [];
   const one = printed.replace(new RegExp(number), '1').replace('−', '');
   return (

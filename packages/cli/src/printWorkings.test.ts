@@ -45,6 +45,7 @@ test.each([
   ['expect', job('coolant-sensor'), ['No working is written for these entries']],
 ] as const)('%s with --working shows how its numbers come about', async (name, args, lines) => {
   const bare = await truesweep(name, ...args);
+  expect(bare.code).toBe(0);
   const { code, out } = await truesweep(name, ...args, '--working');
   expect(code).toBe(0);
   const more = out.replace(bare.out, '');

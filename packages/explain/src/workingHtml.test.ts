@@ -32,7 +32,8 @@ test('the formula reads as text in the order in which one says it', () => {
 });
 
 test('no text of a working becomes a command of LaTeX', () => {
-  expect(workingLatex(working)).toContain('\\& ');
+  const prose = (text: string) => workingLatex({ ...working, conclusion: text });
+  expect(prose('A & {}$ % # _ ~ ^ \\x.')).toContain('A \\& \\$ \\% \\# \\_ \\~{} \\^{} x.');
   expect(workingLatex(working)).not.toContain('{}');
 });
 

@@ -12,6 +12,7 @@ describe.each(topics)('%s', (_, words) => {
 
   test('a mistake is told in sentences, each its own', () => {
     const mistakes = Object.values(said.mistakes as Readonly<Record<string, string>>);
+    expect(mistakes.length).toBeGreaterThan(0);
     for (const mistake of mistakes) expect(mistake).toMatch(/^[A-Z][^|]{20,}\.$/);
     expect(new Set(mistakes).size).toBe(mistakes.length);
   });

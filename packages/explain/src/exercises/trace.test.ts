@@ -11,7 +11,7 @@ import { faultKinds } from './traceFault.js';
 /** The recording behind an exercise, with its truth: that of its draws which has its readings. */
 function truthOf({ level, seed, sweep }: Exercise): DrawnRecording {
   const draw = drawsOf('trace', level, seed);
-  for (;;) {
+  for (let draws = 0; draws < 1000; draws++) {
     const drawn = drawnRecording(draw, level);
     const { signal } = drawn.simulated.sweep;
     if (
@@ -20,6 +20,7 @@ function truthOf({ level, seed, sweep }: Exercise): DrawnRecording {
     )
       return drawn;
   }
+  throw new Error(`No draw by the seed ${seed} is the exercise’s.`);
 }
 
 /** How often the throttle had come from one stop to the other before each sample. */
