@@ -19,3 +19,16 @@ test('a view taken before stays as it was', () => {
   column.append(new Float64Array(70_000).fill(3));
   expect(Array.from(before)).toEqual([1, 2]);
 });
+
+test('lets go of the oldest numbers and takes no more room than before', () => {
+  const column = growingColumn();
+  column.append(Float64Array.of(1, 2, 3, 4));
+  const before = column.values();
+  column.drop(3);
+  expect(Array.from(column.values())).toEqual([4]);
+  column.append(Float64Array.of(5));
+  expect(Array.from(column.values())).toEqual([4, 5]);
+  expect(Array.from(before)).toEqual([1, 2, 3, 4]);
+  column.drop(9);
+  expect(column.values()).toHaveLength(0);
+});

@@ -1,8 +1,10 @@
 /** A column of numbers that grows at its end. */
 export interface GrowingColumn {
   append(values: Float64Array): void;
-  /** All numbers so far; a view that later appending leaves as it is. */
+  /** All numbers so far that were not dropped; a view that later appending leaves as it is. */
   values(): Float64Array;
+  /** Lets go of the oldest numbers: so many. */
+  drop(oldest: number): void;
 }
 
 /** Up to here, 128 MB, room is reserved generously; beyond, by doubling. */
@@ -28,5 +30,12 @@ export function growingColumn(): GrowingColumn {
       count = wanted;
     },
     values: () => kept.subarray(0, count),
+    drop(oldest) {
+      // Anew, so that views taken before stay as they were.
+      const rest = kept.subarray(Math.min(oldest, count), count);
+      kept = new Float64Array(kept.length);
+      kept.set(rest);
+      count = rest.length;
+    },
   };
 }

@@ -82,6 +82,7 @@ describe('liveSweep', () => {
       snaps: [],
       findings: [],
       found: 0,
+      hints: [],
     });
     live.feed(Float64Array.of(1), Float64Array.of(2));
     expect(live.provisional()).toMatchObject({ samples: 1, found: 0 });
@@ -97,6 +98,33 @@ describe('liveSweep', () => {
     live.feed(time, signal, supply);
     expect(live.end(stretches)).toEqual(
       scoreSweep({ time, signal, supply, stretches }, expected, { uncertainty: 0.01 }),
+    );
+  });
+
+  test('judges what is there so far and goes on', () => {
+    const live = liveSweep(expected);
+    const half = time.length >> 1;
+    live.feed(time.subarray(0, half), signal.subarray(0, half));
+    const before = { time: time.subarray(0, half), signal: signal.subarray(0, half) };
+    expect(live.soFar()).toEqual(scoreSweep(before, expected));
+    live.feed(time.subarray(half), signal.subarray(half));
+    expect(live.soFar()).toEqual(live.end());
+  });
+
+  test('keeps the latest samples only where that is asked for', () => {
+    const kept = 2 ** 19;
+    const live = liveSweep(expected, {}, {}, kept);
+    const count = 2 ** 16;
+    const rests = new Float64Array(count).fill(signal[0]!);
+    const row = { reading: 'none', rows: 1, after: 5, start: 0, end: 0 } as const;
+    for (let chunk = 0; chunk < 16; chunk++) {
+      const times = rests.map((_, i) => (chunk * count + i) / 1e4);
+      live.feed(times, rests, undefined, [{ ...row, start: times[5]!, end: times[5]! }]);
+    }
+    expect(live.provisional()).toMatchObject({ samples: 16 * count, judged: { end: 104.8575 } });
+    expect(live.end().quality.samples).toBe(kept);
+    expect(() => liveSweep(expected, {}, {}, kept - 1)).toThrow(
+      expect.objectContaining({ code: 'not-a-count', path: 'mostKept' }),
     );
   });
 

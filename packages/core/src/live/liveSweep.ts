@@ -11,7 +11,8 @@ import type { Seconds } from '../units.js';
 import { checkChunk } from './checkChunk.js';
 import { findingsSoFar } from './findingsSoFar.js';
 import { growingColumn } from './growingColumn.js';
-import { recentStretch } from './recentStretch.js';
+import { type Hint, hintsOf } from './hintsOf.js';
+import { mostSamples, recentStretch } from './recentStretch.js';
 
 /** What a recording seems to show while it runs; the end may overthrow it. */
 export interface ProvisionalScore {
@@ -30,6 +31,8 @@ export interface ProvisionalScore {
   readonly findings: readonly Finding[];
   /** How many findings there were so far, those no longer kept included. */
   readonly found: number;
+  /** What to do better, as the recent stretch shows; empty where nothing is. */
+  readonly hints: readonly Hint[];
 }
 
 /** A sweep that is being recorded. */
@@ -58,7 +61,15 @@ export interface LiveSweep {
    */
   provisional(): ProvisionalScore;
   /**
-   * Judges the whole recording; nothing can be fed after it.
+   * Judges all that is kept of the recording and goes on: what is still missing stands in `restsOn`, `coverage` and `testsNotDone`. What a
+   * call costs grows with the recording.
+   *
+   * @param stretches What was done when, where it was noted.
+   * @throws InputError as {@link scoreSweep} does.
+   */
+  soFar(stretches?: readonly Stretch[]): Score;
+  /**
+   * Judges the whole recording, or what is kept of it; nothing can be fed after it.
    *
    * @param stretches What was done when, where it was noted.
    * @returns Exactly what {@link scoreSweep} gives for all that was fed, however it was cut into chunks.
@@ -73,6 +84,8 @@ export interface LiveSweep {
  * @param expected From {@link expectation}: curve, windows and the load's rest level.
  * @param recorder What is known of the recorder.
  * @param criteria The limits; {@link defaultCriteria} when left out.
+ * @param mostKept So many of the latest samples are kept at least, and up to twice as many: for a recording without end, which is written elsewhere.
+ * A whole number, 2¹⁹ or more; all are kept when left out.
  *
  * @example
  * const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: { pullDown: 10e6 } };
@@ -88,15 +101,18 @@ export function liveSweep(
   expected: Expectation,
   recorder: Recorder = {},
   limits: Partial<Criteria> = {},
+  mostKept?: number,
 ): LiveSweep {
   checkExpectation(expected);
   checkRecorder(recorder);
+  if (mostKept !== undefined) checkKept(mostKept);
   const criteria = wholeCriteria(limits);
   const times = growingColumn();
   const signals = growingColumn();
   const supplies = growingColumn();
-  const soFar = findingsSoFar();
-  const unreadRows: UnreadRows[] = [];
+  const together = findingsSoFar();
+  let unreadRows: UnreadRows[] = [];
+  let dropped = 0;
   let withSupply: boolean | undefined;
   let ended = false;
 
@@ -110,6 +126,26 @@ export function liveSweep(
         .map((rows) => ({ ...rows, after: rows.after - start })),
     }),
   });
+
+  const scored = (from: number, stretches?: readonly Stretch[]): Score =>
+    scoreSweep(
+      { ...sweepFrom(from), ...(stretches !== undefined && { stretches }) },
+      expected,
+      recorder,
+      criteria,
+    );
+
+  /** Lets go of the oldest samples where twice as many are kept as must be. */
+  const dropOldest = (most: number): void => {
+    const count = times.values().length;
+    if (count < 2 * most) return;
+    const oldest = count - most;
+    for (const column of [times, signals, ...(withSupply ? [supplies] : [])]) column.drop(oldest);
+    unreadRows = unreadRows
+      .filter(({ after }) => after >= oldest)
+      .map((rows) => ({ ...rows, after: rows.after - oldest }));
+    dropped += oldest;
+  };
 
   return {
     feed(time, signal, supply, unread = []) {
@@ -136,13 +172,14 @@ export function liveSweep(
       times.append(chunk.time);
       signals.append(chunk.signal);
       if (chunk.supply) supplies.append(chunk.supply);
+      if (mostKept !== undefined) dropOldest(mostKept);
     },
 
     provisional() {
       const from = recentStretch(times.values());
       const sweep = sweepFrom(from);
       const { time } = sweep;
-      const samples = from + time.length;
+      const samples = dropped + from + time.length;
       if (time.every((at) => at === time[0])) {
         return {
           provisional: true,
@@ -152,9 +189,11 @@ export function liveSweep(
           snaps: [],
           findings: [],
           found: 0,
+          hints: [],
         };
       }
-      const { strokes, rests, snaps, findings } = scoreSweep(sweep, expected, recorder, criteria);
+      const score = scored(from);
+      const { strokes, rests, snaps, findings } = score;
       const judged = { start: time[0]!, end: time[time.length - 1]! };
       return {
         provisional: true,
@@ -163,19 +202,26 @@ export function liveSweep(
         strokes,
         rests,
         snaps,
-        ...soFar({ ...judged, first: from === 0, findings }),
+        ...together({ ...judged, first: dropped + from === 0, findings }),
+        hints: hintsOf(score, criteria, judged.end),
       };
     },
 
+    soFar: (stretches) => scored(0, stretches),
+
     end(stretches) {
-      const score = scoreSweep(
-        { ...sweepFrom(0), ...(stretches !== undefined && { stretches }) },
-        expected,
-        recorder,
-        criteria,
-      );
+      const score = scored(0, stretches);
       ended = true;
       return score;
     },
   };
+}
+
+function checkKept(mostKept: number): void {
+  if (Number.isSafeInteger(mostKept) && mostKept >= mostSamples) return;
+  throw new InputError(
+    'not-a-count',
+    'mostKept',
+    `mostKept is ${String(mostKept)}; it must be a whole number, ${mostSamples} or more.`,
+  );
 }

@@ -3,7 +3,8 @@ import type { Seconds } from '../units.js';
 
 /** Long enough for a stroke both ways. */
 const longest: Seconds = 4;
-const mostSamples = 2 ** 19;
+/** A stretch holds no more samples than this. */
+export const mostSamples = 2 ** 19;
 
 /** Where the recent stretch begins that a provisional judgement looks at: the last 4 s, at most 524,288 samples. */
 export function recentStretch(time: Float64Array): number {

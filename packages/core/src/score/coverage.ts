@@ -20,7 +20,7 @@ export const tenths = 10;
 const slack: Travel = 0.02;
 
 /** No hand turns a throttle over a tenth of its travel sooner: what does was thrown both ways, or is no throttle. */
-const shortestTenth: Seconds = 8e-3;
+export const shortestTenth: Seconds = 8e-3;
 
 /** Sums of rounded times may miss a limit that they reach. */
 const rounding = 1 + 1e-9;
