@@ -1,21 +1,18 @@
 import { InputError, type Sweep } from '@truesweep/core';
-import { chooseColumns, type ReadColumns } from './chooseColumns.js';
+import { carryChecks, checkedLines } from './checkedLines.js';
+import type { ReadColumns } from './chooseColumns.js';
 import {
   checkOptions,
   type DecimalSign,
   type DelimitedOptions,
   type Delimiter,
 } from './delimitedOptions.js';
-import { findDialect } from './findDialect.js';
 import { findEncoding, markLength, type TextEncoding } from './findEncoding.js';
-import { preambleRate } from './preambleRate.js';
-import { readTable } from './readTable.js';
+import { dialectOf, layoutOf, type ToldRate } from './findLayout.js';
 import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
-import { refusePoints } from './refusePoints.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
 import { checkBytes, shown } from './shown.js';
-import type { TakenFrom } from './takenFrom.js';
 
 /** How a text file was read, so that a person can check it. */
 export interface DelimitedReading extends RowCounts {
@@ -30,10 +27,12 @@ export interface DelimitedReading extends RowCounts {
   /** Which columns were read, and why. */
   readonly columns: ReadColumns;
   /** Samples per second, above 0, and who told them; only where there was no column of times. */
-  readonly sampleRate?: {
-    readonly hertz: number;
-    readonly from: Extract<TakenFrom, 'option' | 'preamble'>;
-  };
+  readonly sampleRate?: ToldRate;
+  /**
+   * Lines that were passed over because their check, an asterisk and the CRC-16 of the line in four hexadecimal digits, did not fit: 0 or more;
+   * only where the lines carry checks.
+   */
+  readonly damagedLines?: number;
 }
 
 /** A sweep read from delimited text, and how it was read. */
@@ -82,16 +81,16 @@ export function delimitedReader(options: DelimitedOptions = {}, size?: number): 
   let open: Opened | undefined;
 
   const begin = (isWhole: boolean): Opened => {
-    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces, held);
+    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces);
     pieces.length = 0;
     open = opened(bytes.subarray(0, headSize), isWhole, { ...options, name: path }, size);
-    open.scanner.scan(open.recode(bytes.subarray(headSize)));
+    open.scanner.scan(open.plain(bytes.subarray(headSize)));
     return open;
   };
   return {
     feed(bytes) {
       checkBytes(bytes, 'bytes');
-      if (open) return open.scanner.scan(open.recode(bytes));
+      if (open) return open.scanner.scan(open.plain(bytes));
       held += bytes.length;
       const isHead = held >= headSize;
       pieces.push(isHead ? bytes : Uint8Array.from(bytes));
@@ -101,9 +100,9 @@ export function delimitedReader(options: DelimitedOptions = {}, size?: number): 
       return open ? open.scanner.take() : { time: new Float64Array(), signal: new Float64Array() };
     },
     end() {
-      const { scanner, recode, reading } = open ?? begin(true);
-      scanner.scan(recode());
-      const counts = scanner.end();
+      const { scanner, plain, damaged, reading } = open ?? begin(true);
+      scanner.scan(plain());
+      const counts = { ...scanner.end(), ...(damaged && { damagedLines: damaged() }) };
       if (counts.rows < 2) refuseOne(reading.headerLines, path);
       const { second, position, ...sweep } = scanner.take();
       return {
@@ -119,9 +118,11 @@ export function delimitedReader(options: DelimitedOptions = {}, size?: number): 
 /** A file whose head told how it is written. */
 interface Opened {
   readonly scanner: RowScanner;
-  /** Further bytes as UTF-8; what is left where there are none. */
-  readonly recode: (bytes?: Uint8Array) => Uint8Array;
-  readonly reading: Omit<DelimitedReading, keyof RowCounts>;
+  /** Further bytes as UTF-8 without checks; what is left where there are none. */
+  readonly plain: (bytes?: Uint8Array) => Uint8Array;
+  /** How many lines were damaged so far, where they carry checks. */
+  readonly damaged?: () => number;
+  readonly reading: Omit<DelimitedReading, keyof RowCounts | 'damagedLines'>;
 }
 
 function opened(
@@ -133,28 +134,21 @@ function opened(
   const path = options.name;
   const encoding = findEncoding(head, isWhole, path);
   const recode = recoder(encoding);
-  const bytes = recode(head);
+  const recoded = recode(head);
+  const checks = carryChecks(recoded) ? checkedLines(() => refuseLong(path)) : undefined;
+  const bytes = checks
+    ? isWhole
+      ? joined([checks.next(recoded), checks.rest()])
+      : checks.next(recoded)
+    : recoded;
   const start = markLength(bytes);
   const { lines, starts } = headLines(bytes, start, isWhole, path);
-  const rate = sampleRateOf(lines, options);
-  const dialect =
-    (rate?.from === 'option' ? undefined : findDialect(lines, options, 2)) ??
-    (rate && findDialect(lines, options, 1)) ??
-    refuseNoRows(lines, options, path);
-  const table = readTable(lines, dialect, options, path);
-  const columns = chooseColumns(table, options, rate?.from, path);
-  refusePoints(lines, dialect, columns, options, path);
-  const sampleRate = columns.time ? undefined : rate;
-  const { delimiter, decimal, firstRow } = dialect;
-  const { fields, headingLines } = table;
+  const dialect = dialectOf(lines, options) ?? refuseNoRows(lines, options, path);
+  const layout = layoutOf(lines, dialect, options, path);
+  const { columns, delimiter, decimal, firstRow } = layout;
+  const sampleRate = columns.time ? undefined : dialect.rate;
   const scanner = rowScanner(
-    {
-      ...dialect,
-      fields,
-      headingLines,
-      columns,
-      ...(sampleRate && { sampleRate: sampleRate.hertz }),
-    },
+    layout,
     firstRow + 1,
     path,
     size === undefined ? undefined : size / (encoding.startsWith('utf-16') ? 2 : 1),
@@ -162,7 +156,11 @@ function opened(
   scanner.scan(bytes.subarray(starts[firstRow]));
   return {
     scanner,
-    recode,
+    plain: checks
+      ? (more) =>
+          more ? checks.next(recode(more)) : joined([checks.next(recode()), checks.rest()])
+      : recode,
+    ...(checks && { damaged: checks.damaged }),
     reading: {
       encoding,
       delimiter,
@@ -172,19 +170,6 @@ function opened(
       ...(sampleRate && { sampleRate }),
     },
   };
-}
-
-/** A preamble is no longer than this, lines. */
-const longestPreamble = 100;
-
-/** The sample rate that the options tell, or else the lines before the table. */
-function sampleRateOf(
-  lines: readonly string[],
-  { sampleRate }: DelimitedOptions,
-): DelimitedReading['sampleRate'] {
-  if (sampleRate !== undefined) return { hertz: sampleRate, from: 'option' };
-  const hertz = preambleRate(lines.slice(0, longestPreamble));
-  return hertz === undefined ? undefined : { hertz, from: 'preamble' };
 }
 
 function checkSize(size: number): void {
@@ -203,8 +188,8 @@ function recoder(encoding: TextEncoding): (bytes?: Uint8Array) => Uint8Array {
   return (bytes) => encoder.encode(decoder.decode(bytes, { stream: bytes !== undefined }));
 }
 
-function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
-  const all = new Uint8Array(size);
+function joined(pieces: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const piece of pieces) {
     all.set(piece, at);
@@ -231,6 +216,14 @@ function headLines(bytes: Uint8Array, start: number, isWhole: boolean, path: str
   const lines = new TextDecoder().decode(bytes.subarray(start)).split(/\r\n|\n|\r/);
   const isCut = !isWhole && lines.length > 1;
   return { lines: isCut ? lines.slice(0, -1) : lines, starts };
+}
+
+function refuseLong(path: string): never {
+  throw new InputError(
+    'endless-line',
+    path,
+    'A line is longer than 64 KB; every sample must stand in a line of its own.',
+  );
 }
 
 function refuseOne(firstRow: number, path: string): never {

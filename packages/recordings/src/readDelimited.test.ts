@@ -2,7 +2,9 @@ import { InputError } from '@truesweep/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { soak } from '../../../tests/counts.js';
+import { crc16 } from './crc16.js';
 import { type DelimitedOptions, type Delimiter, delimiters } from './delimitedOptions.js';
+import { delimitedReader } from './delimitedReader.js';
 import { readDelimited } from './readDelimited.js';
 import { samplesOf } from './samplesOf.js';
 
@@ -727,5 +729,40 @@ describe('further columns', () => {
     expect(recording.second).toEqual(Float64Array.of(4.5, 4.4));
     expect(recording.position).toEqual(Float64Array.of(0, 2.5));
     expect(Object.keys(recording.sweep)).toEqual(['time', 'signal']);
+  });
+});
+
+describe('lines that carry checks', () => {
+  const encoder = new TextEncoder();
+  const checked = (line: string): string => {
+    const bytes = encoder.encode(line);
+    return `${line}*${crc16(bytes, 0, bytes.length).toString(16).toUpperCase().padStart(4, '0')}\n`;
+  };
+  const rows = Array.from({ length: 4000 }, (_, i) => `${1000 * i},${500 + (i % 7)},1023`);
+  const heading = 'time (us),signal (counts),supply (counts)';
+  const options: DelimitedOptions = { voltsPerUnit: 5 / 1024, supplyColumn: 'supply' };
+  const text = [heading, ...rows.slice(0, 1000), heading, ...rows.slice(1000)]
+    .map(checked)
+    .join('');
+
+  it('are read as the same lines without, headings between them included', () => {
+    const { sweep, reading } = readDelimited(text, options);
+    expect(sweep).toEqual(readDelimited([heading, ...rows].join('\n'), options).sweep);
+    expect(reading).toMatchObject({ rows: 4000, damagedLines: 0, repeatedHeadings: 1 });
+    expect(readDelimited('0;1\n1;2\n').reading).not.toHaveProperty('damagedLines');
+  });
+
+  it('are passed over where the check does not fit, wherever pieces are cut', () => {
+    const lines = text.split('\n');
+    lines[5] = lines[5]!.replace('1023', '102');
+    lines[3000] = lines[3000]!.slice(3);
+    lines.splice(3500, 2, lines.slice(3500, 3502).join(''));
+    const bytes = encoder.encode(lines.join('\n').trimEnd());
+    const reader = delimitedReader(options);
+    for (let at = 0; at < bytes.length; at += 997) reader.feed(bytes.subarray(at, at + 997));
+    const { sweep, reading } = reader.end();
+    expect(reading).toMatchObject({ rows: 4000 - 4, damagedLines: 3 });
+    const sent = new Set(rows.map((row) => Number(row.split(',')[0]) / 1e6));
+    expect(Array.from(sweep.time).every((time) => sent.has(time))).toBe(true);
   });
 });

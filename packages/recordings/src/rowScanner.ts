@@ -1,12 +1,11 @@
-import { InputError, type NoReading, type UnreadRows } from '@truesweep/core';
+import { InputError, type UnreadRows } from '@truesweep/core';
 import { type ClockTime, clockTime, nextTime, type RunningClock, secondsOf } from './clockTime.js';
-import { columnRoles } from './columnRoles.js';
 import { type ColumnRole, unitPowers } from './delimitedOptions.js';
 import { fieldError } from './fieldError.js';
-import { isNoReading, noReadingOf } from './lineKind.js';
+import { isNoReading } from './lineKind.js';
 import { placeInLine } from './placeInLine.js';
-import { readValue } from './readValue.js';
 import { refuseControls } from './refuseControls.js';
+import { fieldBounds, isHeading, noReadingIn, readRow, rolesOf, scaleOf } from './rowFields.js';
 import type { RowLayout } from './rowLayout.js';
 import { type FieldBounds, fieldText, scanFields } from './scanFields.js';
 import { type PlainRow, type SampleColumns, scanPlainRows } from './scanPlainRow.js';
@@ -66,13 +65,13 @@ export function rowScanner(
   path: string,
   size?: number,
 ): RowScanner {
-  const roles = columnRoles.filter((role) => role === 'time' || layout.columns[role] !== undefined);
+  const roles = rolesOf(layout);
   const row = plainRow(layout, roles);
   const { values } = row;
   const scales = roles.map((role) => scaleOf(layout, role));
   const rate = layout.sampleRate ?? 0;
   const isOnClock = layout.columns.time?.unit === 'clock';
-  const bounds = fieldBounds(layout.fields + 1);
+  const bounds = fieldBounds(layout.fields);
   const samples: SampleColumns = {
     columns: roles.map(() => new Float64Array(0)),
     kept: 0,
@@ -101,18 +100,7 @@ export function rowScanner(
       footerLines = 0;
       return false;
     }
-    let isWhole = bounds.count >= layout.fields && bounds.used <= layout.fields;
-    for (const [place, role] of roles.entries()) {
-      const column = layout.columns[role];
-      if (!column) continue;
-      values[place] = readValue(bytes, bounds, layout, role);
-      isWhole &&=
-        Number.isFinite(values[place]) ||
-        (place > 0 &&
-          column.index < bounds.count &&
-          isNoReading(fieldText(bytes, bounds, column.index)));
-    }
-    if (!isWhole) {
+    if (!readRow(bytes, bounds, layout, roles, values)) {
       const error = fieldError(bytes, { line, start }, bounds, layout, path);
       if (!isText(bytes, bounds, layout, values)) throw footer ?? error;
       footer ??= error;
@@ -247,21 +235,6 @@ export function rowScanner(
   };
 }
 
-/** What a row says instead of its signal's reading; where another column lacks one nothing is known. */
-function noReadingIn(
-  bytes: Uint8Array,
-  bounds: FieldBounds,
-  layout: RowLayout,
-  values: Float64Array,
-  roles: readonly ColumnRole[],
-): NoReading {
-  const isSignals = roles.every(
-    (role, place) => role === 'signal' || Number.isFinite(values[place]),
-  );
-  const { index } = layout.columns.signal;
-  return isSignals ? noReadingOf(fieldText(bytes, bounds, index)) : 'none';
-}
-
 /** Room for more rows than this is made as they come: a size that was told wrong must not take the memory of all programs. */
 const mostRoom = 2 ** 29;
 
@@ -300,25 +273,8 @@ function plainRow(
   };
 }
 
-function scaleOf({ columns }: RowLayout, role: ColumnRole): number {
-  const column = columns[role];
-  return (column && 'voltsPerUnit' in column && column.voltsPerUnit) || 1;
-}
-
 function clockAt(bytes: Uint8Array, bounds: FieldBounds, { columns }: RowLayout): ClockTime {
   return clockTime(fieldText(bytes, bounds, columns.time!.index))!;
-}
-
-const decoder = new TextDecoder();
-
-function isHeading(
-  bytes: Uint8Array,
-  start: number,
-  end: number,
-  { headingLines }: RowLayout,
-): boolean {
-  const text = decoder.decode(bytes.subarray(start, end)).trim();
-  return headingLines.some((heading) => heading.trim() === text);
 }
 
 /**
@@ -336,17 +292,6 @@ function isText(
   const first = fieldText(bytes, bounds, index);
   if (isNoReading(first) || (columns.time && Number.isFinite(values[0]))) return false;
   return /^\p{L}{3}/u.test(first) || !Number.isFinite(values[1]);
-}
-
-function fieldBounds(size: number): FieldBounds {
-  return {
-    starts: new Float64Array(size),
-    ends: new Float64Array(size),
-    count: 0,
-    used: 0,
-    end: 0,
-    next: 0,
-  };
 }
 
 /** The columns with more room: as much as is wanted where the system gives it, else the least. Rooms that no row is written to take no memory. */

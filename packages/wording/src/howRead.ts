@@ -65,6 +65,7 @@ function textRead(reading: DelimitedReading): string {
     withoutReading: reading.withoutReading,
     repeatedHeadings: reading.repeatedHeadings,
     footerLines: reading.footerLines,
+    ...(reading.damagedLines !== undefined && { damagedLines: reading.damagedLines }),
     delimiter: delimiterLabels[reading.delimiter],
     encoding: encodingLabels[reading.encoding],
   });

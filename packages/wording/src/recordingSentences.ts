@@ -111,9 +111,10 @@ export function readingSentence(reading: {
   readonly withoutReading: number;
   readonly repeatedHeadings: number;
   readonly footerLines: number;
+  readonly damagedLines?: number;
 }): string {
   return whole(reading, 'reading', () => {
-    const { withoutReading, repeatedHeadings, footerLines } = reading;
+    const { withoutReading, repeatedHeadings, footerLines, damagedLines } = reading;
     const sources = [
       say`Time from ${reading.time}`,
       say`signal from ${reading.signal}`,
@@ -126,6 +127,10 @@ export function readingSentence(reading: {
       repeatedHeadings > 0 &&
         say` Headings that stood again passed over (${count(repeatedHeadings, 'line')}).`,
       footerLines > 0 && say` Text below the table passed over (${count(footerLines, 'line')}).`,
+      damagedLines === 0 && ' The check of every line fits.',
+      damagedLines !== undefined &&
+        damagedLines > 0 &&
+        say` ${count(damagedLines, 'line')} whose check does not fit passed over: damaged on the way.`,
     ];
     return say`${sources.join(', ')}; ${reading.rows} rows, fields parted by ${reading.delimiter}, text in ${reading.encoding}.${left.filter(Boolean).join('')}`;
   });
