@@ -14,6 +14,13 @@ export {
   delimitedReader,
 } from './delimitedReader.js';
 export type { TextEncoding } from './findEncoding.js';
+export {
+  type LiveReader,
+  type LiveReading,
+  type LiveSamples,
+  liveReader,
+} from './live/liveReader.js';
+export type { Gap } from './live/stampClock.js';
 export type { RecordingSource } from './piecesOf.js';
 export { readDelimited } from './readDelimited.js';
 export { readRecording } from './readRecording.js';

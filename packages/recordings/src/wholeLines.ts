@@ -65,7 +65,7 @@ function firstEnd(bytes: Uint8Array): number {
 }
 
 /** Where the last whole line ends, or 0. A CR at the very end may be half a line end. */
-function lastEnd(bytes: Uint8Array): number {
+export function lastEnd(bytes: Uint8Array): number {
   for (let at = bytes.length - 1; at >= 0; at--) {
     if (bytes[at] === lineFeed) return at + 1;
     if (bytes[at] === carriageReturn && at < bytes.length - 1) return at + 1;
