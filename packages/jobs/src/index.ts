@@ -29,5 +29,11 @@ export { readJob } from './readJob.js';
 export { readJobPieces } from './readJobPieces.js';
 export { type HowRead, type ReadRecording, readJobRecording } from './readJobRecording.js';
 export { type ReadPumpDown, readPumpDown } from './readPumpDown.js';
+export {
+  type WatchedSoFar,
+  type WatchedSweep,
+  type WatchOptions,
+  watchSweep,
+} from './watchSweep.js';
 export { writeAnyJob } from './writeAnyJob.js';
 export { writeJob } from './writeJob.js';

@@ -121,6 +121,7 @@ export {
   unprovedSentence,
 } from './instrumentWords.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
+export { hintLabels, hintSentence, missingText } from './liveWords.js';
 export * from './pages.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';
 export { pinFindingSentences } from './pinFindingSentences.js';

@@ -1,21 +1,20 @@
-import type { Finding } from '../score/score.js';
 import type { Seconds } from '../units.js';
 
 /** The findings of all stretches that were judged so far. */
-export interface FindingsSoFar {
+export interface FindingsSoFar<Found> {
   /** The latest ones, the oldest of them first. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly Found[];
   /** How many there were, those no longer kept included. */
   readonly found: number;
 }
 
 /** A stretch of the recording that was judged by itself. */
-export interface JudgedStretch {
+export interface JudgedStretch<Found> {
   readonly start: Seconds;
   readonly end: Seconds;
   /** Whether nothing was recorded before it. */
   readonly first: boolean;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly Found[];
 }
 
 const mostKept = 100;
@@ -28,10 +27,12 @@ const edge: Seconds = 0.5;
  *
  * @returns A function that takes the next stretch and gives the findings so far.
  */
-export function findingsSoFar(): (stretch: JudgedStretch) => FindingsSoFar {
-  let settled: readonly Finding[] = [];
+export function findingsSoFar<Found extends { readonly start: Seconds }>(): (
+  stretch: JudgedStretch<Found>,
+) => FindingsSoFar<Found> {
+  let settled: readonly Found[] = [];
   let count = 0;
-  let previous: JudgedStretch | undefined;
+  let previous: JudgedStretch<Found> | undefined;
   return (stretch) => {
     const believed = stretch.first
       ? -Infinity

@@ -64,9 +64,12 @@ describe('liveSweep', () => {
     expect(whole.findings).toHaveLength(6);
     const { findings, strokes } = live.provisional();
     for (const [i, one] of findings.entries()) {
-      expect(one.kind).toBe('dropout');
-      expect(one.start).toBeCloseTo(whole.findings[i]!.start, 2);
-      expect(one.travel).toBeCloseTo(whole.findings[i]!.travel, 1);
+      const { start, travel } = whole.findings[i]!;
+      expect(one).toMatchObject({
+        kind: 'dropout',
+        start: expect.closeTo(start, 2),
+        travel: expect.closeTo(travel, 1),
+      });
     }
     expect(strokes.length).toBeGreaterThan(0);
     expect(live.end()).toEqual(whole);
@@ -109,6 +112,19 @@ describe('liveSweep', () => {
     expect(live.soFar()).toEqual(scoreSweep(before, expected));
     live.feed(time.subarray(half), signal.subarray(half));
     expect(live.soFar()).toEqual(live.end());
+  });
+
+  test('tells abrupt departures of a recorder that is coupled through a capacitor', () => {
+    const live = liveSweep(expected, { coupling: 'ac' });
+    for (let at = 0; at < time.length; at += 500) {
+      live.feed(time.subarray(at, at + 500), signal.subarray(at, at + 500));
+      live.provisional();
+    }
+    const { findings, found } = live.provisional();
+    const whole = scoreSweep(sweep, expected, { coupling: 'ac' });
+    expect(found).toBe(whole.abrupt!.length);
+    expect(found).toBeGreaterThan(2);
+    expect(findings[0]).toEqual(whole.abrupt![0]);
   });
 
   test('keeps the latest samples only where that is asked for', () => {

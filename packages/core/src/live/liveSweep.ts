@@ -1,3 +1,4 @@
+import type { AbruptDeparture } from '../acCoupled/abruptDepartures.js';
 import type { Recorder } from '../capture/captureQuality.js';
 import { checkRecorder } from '../capture/checkRecorder.js';
 import type { Stretch, Sweep, UnreadRows } from '../capture/sweep.js';
@@ -27,8 +28,11 @@ export interface ProvisionalScore {
   readonly rests: readonly Rest[];
   /** Closings by the spring in the recent stretch. */
   readonly snaps: readonly SnapClosing[];
-  /** Findings so far, of the recent stretch and of those judged before; of the latter the latest 100. */
-  readonly findings: readonly Finding[];
+  /**
+   * Findings so far, of the recent stretch and of those judged before; of the latter the latest 100. Of a recorder that is coupled through a capacitor
+   * they are abrupt departures.
+   */
+  readonly findings: readonly (Finding | AbruptDeparture)[];
   /** How many findings there were so far, those no longer kept included. */
   readonly found: number;
   /** What to do better, as the recent stretch shows; empty where nothing is. */
@@ -110,7 +114,7 @@ export function liveSweep(
   const times = growingColumn();
   const signals = growingColumn();
   const supplies = growingColumn();
-  const together = findingsSoFar();
+  const together = findingsSoFar<Finding | AbruptDeparture>();
   let unreadRows: UnreadRows[] = [];
   let dropped = 0;
   let withSupply: boolean | undefined;
@@ -193,7 +197,7 @@ export function liveSweep(
         };
       }
       const score = scored(from);
-      const { strokes, rests, snaps, findings } = score;
+      const { strokes, rests, snaps } = score;
       const judged = { start: time[0]!, end: time[time.length - 1]! };
       return {
         provisional: true,
@@ -202,7 +206,11 @@ export function liveSweep(
         strokes,
         rests,
         snaps,
-        ...together({ ...judged, first: dropped + from === 0, findings }),
+        ...together({
+          ...judged,
+          first: dropped + from === 0,
+          findings: score.abrupt ?? score.findings,
+        }),
         hints: hintsOf(score, criteria, judged.end),
       };
     },
