@@ -9,6 +9,7 @@ import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
 import { layOut } from './layOut.js';
+import { liveCommand } from './liveCommand.js';
 import { planCommand } from './planCommand.js';
 import { printCautions } from './printCautions.js';
 import { readingsCommand } from './readingsCommand.js';
@@ -47,6 +48,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     planCommand(output),
     expectCommand(output),
     scoreCommand(output, leaveWith),
+    liveCommand(output, leaveWith),
     readingsCommand(output, leaveWith),
     compareCommand(output),
     instrumentsCommand(output),

@@ -16,10 +16,22 @@ export interface Questions {
   readonly end: () => void;
 }
 
+/** A terminal on which somebody watches: text that is drawn over the text before. */
+export interface Screen {
+  /** Draws these lines in the place of those drawn before. */
+  readonly draw: (lines: string) => void;
+  /** Leaves what was drawn last, and gives keys and cursor back. */
+  readonly end: () => void;
+}
+
 /** Where the command line writes to. */
 export interface Output extends Terminal {
   /** Writes to the error output. */
   readonly printError: (text: string) => void;
   /** Begins to ask somebody; left out where nobody can answer. */
   readonly questions?: () => Questions;
+  /** Begins to draw for somebody who watches, whose keys are told by their names, Ctrl-C as `stop`; left out where nobody does. */
+  readonly screen?: (onKey: (key: string) => void) => Screen;
+  /** Tells when somebody wants the program to end, until what is returned is called; left out where it ends at once. */
+  readonly onInterrupt?: (listener: () => void) => () => void;
 }

@@ -2,6 +2,8 @@
 import { visibleText } from '@truesweep/wording';
 import { failedCode } from './exitCodes.js';
 import { leaveUnprinted } from './leaveUnprinted.js';
+import { liveScreen } from './live/liveScreen.js';
+import { onInterrupt } from './live/onInterrupt.js';
 import { printTo } from './printTo.js';
 import { run } from './run.js';
 import { terminalOf } from './terminalOf.js';
@@ -18,6 +20,11 @@ process.exitCode = await run(process.argv.slice(2), {
   print: printTo(process.stdout, leaveUnprinted),
   printError,
   ...(process.stdin.isTTY && process.stderr.isTTY && { questions: terminalQuestions }),
+  ...(process.stderr.isTTY && {
+    screen: (onKey: (key: string) => void) =>
+      liveScreen(process.stderr, process.stdin.isTTY ? process.stdin : undefined, onKey),
+  }),
+  onInterrupt,
 }).catch((error: unknown) => {
   printError(visibleText(`${error instanceof Error ? error.stack : error}\n`, '\n'));
   return failedCode;

@@ -17,6 +17,22 @@ export const commandHelp = {
   job: 'the job: sensor, hook-up and instrument (JSON)',
   largest: 'read no larger recording than this',
   short: 'print only the verdict, its cause and what to do next',
+  live: 'Watch a sweep while it is recorded; save it with its job, then judge it.',
+  liveSource:
+    'a serial port, a file that grows, or - for what another program prints; the only port that is plugged in when left out',
+  liveOut:
+    'the file to record into; named by date and time when left out. Its job is saved beside it',
+  baud: 'rate of the serial line; the usual ones are tried when left out',
+  timeColumn: 'the column of the times, by its heading or its number from 0',
+  signalColumn: 'the column of the signal',
+  supplyColumn: "the column of the voltage across the sensor's end terminals",
+  timeUnit: 's, ms, us, or clock for times of day',
+  signalUnit: 'V, mV, counts or %',
+  voltsPerUnit: 'what one count or one percent is, such as 4.883mV for 5 V in 10 bits',
+  sampleRate: 'samples a second, such as 1kHz, where the lines have no times',
+  delimiter: 'what stands between the fields, such as ";"',
+  liveFor: 'end after so much was recorded, such as 60s',
+  liveIdle: 'end when nothing came for so long, such as 3s',
   plan: 'Advise on the limiting resistor, and show what each wrong connection would do.',
   wiperCurrent: "the wiper contact's largest continuous current, such as 1 mA",
   trackPower: "the track's largest power, such as 0.2 W",
@@ -85,6 +101,24 @@ export const commandHelp = {
   programMore: `
 truesweep <command> --help shows a worked example. Instead of a file's name, -
 reads the standard input.
+`,
+  liveMore: `
+A worked example. A controller on the bench prints time, signal and supply in
+counts of 10 bits, its reference 5 V; you see what comes and what is missing,
+and end with q:
+
+  truesweep live /dev/ttyACM0 --job outboard.job.json --supply-column supply \\
+    --volts-per-unit 4.883mV --out port-side.csv
+
+What another program prints, until it ends:
+
+  logger --print | truesweep live - --job outboard.job.json --out port-side.csv
+
+Lines are numbers parted by commas, semicolons, tabs, bars or spaces, as in
+files; a counter of stamps may wrap. Where each ends in an asterisk and the
+CRC-16 (XMODEM) of what stands before it in four hexadecimal digits, damaged
+lines are told for sure. What is recorded is on the disk as it comes, whole
+lines: Ctrl-C and a pulled plug lose nothing of it.
 `,
   planMore: `
 A worked example. The data sheet allows the wiper 1 mA, and a 12 V battery is

@@ -121,6 +121,21 @@ export {
   unprovedSentence,
 } from './instrumentWords.js';
 export { limiterAdviceSentences } from './limiterAdviceSentences.js';
+export {
+  cannotSaveSentence,
+  findingLine,
+  gapsText,
+  liveWords,
+  missingSentence,
+  noSerialSentence,
+  noSourceSentence,
+  notARateSentence,
+  nothingCameSentence,
+  portFailedSentence,
+  rateSentence,
+  recordedSentence,
+  runningSentence,
+} from './liveCommandWords.js';
 export { hintLabels, hintSentence, missingText } from './liveWords.js';
 export * from './pages.js';
 export { pairHint, pairLabel, pinTableWords, pinWords } from './pinEntries.js';

@@ -40,7 +40,9 @@ export function hintSentence(hint: Hint): string {
   return whole(hint, 'hint', () => {
     const { unit, measured, limit } = hint;
     const text = (value: number): string =>
-      unit === 'count' ? say`${value}` : formatQuantity(value, unit === '1' ? '%' : unit, { trim: true });
+      unit === 'count'
+        ? say`${value}`
+        : formatQuantity(value, unit === '1' ? '%' : unit, { trim: true });
     const bound = 'most' in limit ? limit.most : limit.least;
     return hintSentences[hint.hint](text(measured), text(bound));
   });

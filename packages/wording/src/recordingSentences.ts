@@ -1,5 +1,6 @@
 import { checkText } from '@truesweep/core';
 import type { Delimiter, TakenFrom, TextEncoding } from '@truesweep/recordings';
+import { count } from './count.js';
 import { say } from './say.js';
 import { whole } from './whole.js';
 /**
@@ -240,8 +241,4 @@ export function movementSentence(movement: {
         : say`, ${snaps} of them by the spring${rebounds === 0 ? '' : say` with ${count(rebounds, 'rebound')} on the stop, which is normal`}`;
     return say`${count(openings, 'opening')} and ${count(closings, 'closing')}${bySpring}.`;
   });
-}
-
-function count(number: number, what: string): string {
-  return say`${number} ${what}${number === 1 ? '' : 's'}`;
 }

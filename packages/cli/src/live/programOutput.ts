@@ -1,0 +1,18 @@
+import { createReadStream } from 'node:fs';
+import type { LiveSource } from './liveSource.js';
+
+/** What another program prints: the standard input, or a named pipe. It ends with the program. */
+export function programOutput(path?: string): LiveSource {
+  return async function* (stopped) {
+    const stream = path === undefined ? process.stdin : createReadStream(path);
+    const end = () => stream.destroy();
+    stopped.addEventListener('abort', end, { once: true });
+    try {
+      for await (const bytes of stream) yield { kind: 'bytes', bytes: bytes as Uint8Array };
+    } catch (error) {
+      if (!stopped.aborted) throw error;
+    } finally {
+      stopped.removeEventListener('abort', end);
+    }
+  };
+}

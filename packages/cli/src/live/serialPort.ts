@@ -1,0 +1,127 @@
+import { InputError } from '@truesweep/core';
+import type { DelimitedOptions } from '@truesweep/recordings';
+import { noSerialSentence, portFailedSentence } from '@truesweep/wording';
+import { type LiveSource, now } from './liveSource.js';
+import { pause } from './pause.js';
+import { rateFinder, usualRates } from './rateFinder.js';
+
+/** What is used of a port of the library. */
+interface OpenPort {
+  read(buffer: Buffer, offset: number, length: number): Promise<{ readonly bytesRead: number }>;
+  update(options: { readonly baudRate: number }): Promise<void>;
+  close(): Promise<void>;
+}
+interface Ports {
+  open(options: {
+    readonly path: string;
+    readonly baudRate: number;
+    readonly hupcl?: boolean;
+  }): Promise<OpenPort>;
+}
+
+const bufferBytes = 2 ** 14;
+/** How often a port that is gone is looked for, ms. */
+const every = 200;
+
+/**
+ * A serial port: eight bits, no parity, one stop bit. Where no rate is given the usual ones are tried until lines of a recorder come. Once its lines were read a port
+ * that goes away is waited for.
+ *
+ * @param rate Baud; found out when left out.
+ * @param options How its lines are written, as far as it is known.
+ */
+export function serialPort(
+  path: string,
+  rate: number | undefined,
+  options: DelimitedOptions,
+): LiveSource {
+  return async function* (stopped) {
+    const ports = await loadPorts(path);
+    const buffer = Buffer.alloc(bufferBytes);
+    let known = rate;
+    let port: OpenPort | undefined;
+    const close = async (): Promise<void> => {
+      const closing = port;
+      port = undefined;
+      await closing?.close().catch(() => {});
+    };
+    stopped.addEventListener('abort', close, { once: true });
+    const read = async (): Promise<Uint8Array | undefined> => {
+      try {
+        const { bytesRead } = await port!.read(buffer, 0, bufferBytes);
+        return Uint8Array.from(buffer.subarray(0, bytesRead));
+      } catch {
+        await close();
+        return undefined;
+      }
+    };
+    /** The next bytes, or nothing where none come for a while. The read goes on meanwhile. */
+    let reading: Promise<Uint8Array | undefined> | undefined;
+    const nextWithin = async (milliseconds: number) => {
+      reading ??= read();
+      const came = await Promise.race([
+        reading,
+        pause(milliseconds, stopped).then(() => 'none' as const),
+      ]);
+      if (came !== 'none') reading = undefined;
+      return came;
+    };
+
+    try {
+      port = await ports
+        .open({ path, baudRate: known ?? usualRates[0]!, hupcl: false })
+        .catch((error: Error) => {
+          throw new InputError('unreadable-file', path, portFailedSentence(error.message));
+        });
+      for (let at = 0; known === undefined && port && !stopped.aborted; at++) {
+        const baud = usualRates[at % usualRates.length]!;
+        if (at > 0) await port.update({ baudRate: baud });
+        yield { kind: 'trying', baud };
+        const heard: Uint8Array[] = [];
+        const tell = rateFinder(options, now());
+        for (let verdict = 'waiting'; verdict === 'waiting' && port && !stopped.aborted; ) {
+          const came = await nextWithin(100);
+          if (came === undefined) break;
+          if (came !== 'none') heard.push(came);
+          verdict = tell(came === 'none' ? new Uint8Array(0) : came, now());
+          if (verdict === 'right') known = baud;
+        }
+        if (known === undefined) continue;
+        yield { kind: 'rate', baud };
+        for (const bytes of heard) yield { kind: 'bytes', bytes, arrived: now() };
+      }
+      while (!stopped.aborted) {
+        const came = port ? await nextWithin(1000) : undefined;
+        if (came === 'none') continue;
+        if (came) {
+          yield { kind: 'bytes', bytes: came, arrived: now() };
+          continue;
+        }
+        if (stopped.aborted) return;
+        yield { kind: 'lost' };
+        await close();
+        while (!port && !stopped.aborted) {
+          await pause(every, stopped);
+          port = await ports
+            .open({ path, baudRate: known ?? usualRates[0]!, hupcl: false })
+            .catch(() => undefined);
+        }
+        if (port) yield { kind: 'back' };
+      }
+    } finally {
+      stopped.removeEventListener('abort', close);
+      await close();
+    }
+  };
+}
+
+/** The library of serial ports, which is there where its installation worked. */
+async function loadPorts(path: string): Promise<Ports> {
+  try {
+    const { autoDetect } = await import('@serialport/bindings-cpp');
+    return autoDetect();
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new InputError('unreadable-file', path, noSerialSentence(reason));
+  }
+}

@@ -1,0 +1,72 @@
+import type { Stretch } from '@truesweep/core';
+import { findingLine, hintSentence, liveWords } from '@truesweep/wording';
+import { layOut } from '../layOut.js';
+import type { Output } from '../terminal.js';
+import { paragraph } from '../textPart.js';
+import { askedFor, headLine, liveLines } from './liveLines.js';
+import type { LiveState } from './liveState.js';
+import type { Watcher } from './watchLive.js';
+
+/** Keys that mark a test, or end. */
+const tests: Readonly<Record<string, Stretch['kind']>> = {
+  t: 'harness-flexed',
+  h: 'housing-tapped',
+  w: 'warmed',
+};
+
+/** Somebody who watches: on a terminal a picture that is drawn again and again, elsewhere a line for whatever is new. */
+export function watcherOf(output: Output): Watcher & { readonly end: () => void } {
+  let [end, mark] = [() => {}, (_: Stretch['kind']) => {}];
+  const onKey = (key: string): void => {
+    const test = tests[key];
+    if (test) mark(test);
+    else if (key === 'q' || key === 'stop') end();
+  };
+  const screen = output.screen?.(onKey);
+  const leave = output.onInterrupt?.(() => end());
+  const told = tellOnce(output);
+  return {
+    show: (state) =>
+      screen ? screen.draw(layOut(liveLines(state, output.width), output)) : told(state),
+    control(onEnd, onMark) {
+      [end, mark] = [onEnd, onMark];
+    },
+    end() {
+      screen?.end();
+      leave?.();
+    },
+  };
+}
+
+/** Tells by lines of the error output what has changed. */
+function tellOnce(output: Output): (state: LiveState) => void {
+  let before: LiveState | undefined;
+  let latest = -Infinity;
+  let asked = '';
+  return (state) => {
+    const lines: string[] = [];
+    const { rate, isLost, findings, hints, missing } = state;
+    const isOther =
+      rate?.baud !== before?.rate?.baud ||
+      rate?.isTried !== before?.rate?.isTried ||
+      isLost !== (before?.isLost ?? false);
+    if (isOther) lines.push(headLine(state));
+    for (const one of findings) if (one.start > latest) lines.push(findingLine(one));
+    latest = Math.max(latest, ...findings.map(({ start }) => start));
+    const known = before?.hints ?? [];
+    for (const hint of hints) {
+      if (!known.some((one) => one.hint === hint.hint)) lines.push(hintSentence(hint));
+    }
+    const now = missing ? askedFor(missing) : asked;
+    if (now !== asked) lines.push(now === liveWords.enough ? liveWords.enoughHere : now);
+    asked = now;
+    before = state;
+    if (lines.length > 0)
+      output.printError(
+        layOut(
+          lines.map((line) => paragraph(line)),
+          output,
+        ),
+      );
+  };
+}
