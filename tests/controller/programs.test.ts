@@ -1,11 +1,26 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { checkedLine, headingLine } from './checkedLine.js';
 import { compileProgram, programFolder, runTool } from './compileProgram.js';
 import { controllerTools } from './tools.js';
 
+const page = fileURLToPath(
+  new URL('../../site/src/content/docs/how-to/hook-up-a-microcontroller.mdx', import.meta.url),
+);
 const readme = readFileSync(join(programFolder, 'README.md'), 'utf8');
+
+test.each([
+  ['README', readme],
+  ['page', readFileSync(page, 'utf8')],
+])('the %s shows lines whose checks are right', (_, text) => {
+  const lines = text.split('\n').filter((line) => /\*[0-9A-F]{4}$/.test(line));
+  expect(lines[0]).toBe(headingLine);
+  expect(lines.length).toBeGreaterThan(1);
+  expect(lines).toEqual(lines.map((line) => checkedLine(line.split('*')[0]!)));
+});
 
 /** The most that a program may take, bytes, as its README says. */
 function boundsOf(core: string): { flash: number; memory: number } {

@@ -122,7 +122,7 @@ function output(command: string, args: readonly string[], cwd: string): string {
   });
   if (status === 0) return stdout;
   const last = stderr?.trim().split('\n').at(-1) || error?.message || `exit code ${status}`;
-  throw new Error(`${command} ${args.at(-1)}: ${last}`);
+  throw new Error(`${command}: ${last}`);
 }
 
 /** Unpacks the packages into the cache, without installing anything and without being root. */
@@ -160,13 +160,14 @@ function fetchTools() {
 
 /** Options by which package lists are the machine's, or, where it has none, ones of our own. */
 function statePaths(work: string): string[] {
+  const patience = ['-o', 'Acquire::Retries=1', '-o', 'Acquire::http::Timeout=20'];
   const hasLists = /^ {2}Candidate: \d/m.test(output('apt-cache', ['policy', 'gcc-avr'], work));
-  if (hasLists) return [];
+  if (hasLists) return patience;
   for (const path of ['state/lists/partial', 'cache/archives/partial'])
     mkdirSync(join(work, path), { recursive: true });
   const own = [
     ...['-o', `Dir::State=${join(work, 'state')}`, '-o', `Dir::Cache=${join(work, 'cache')}`],
-    ...['-o', 'Acquire::Retries=1', '-o', 'Acquire::http::Timeout=20'],
+    ...patience,
   ];
   output('apt-get', [...own, 'update'], work);
   return own;
