@@ -39,11 +39,15 @@ static void start_timer(void) {
   OCR1A = us_per_conversion * timer_ticks_per_us - 1;
   OCR1B = OCR1A / 2;
   TCCR1A = 0;
+  TCNT1 = 0;
+  /* A flag that a loader left could not rise. */
+  TIFR1 = _BV(OCF1B);
   TCCR1B = _BV(WGM12) | _BV(CS11);
 }
 
 static void start_serial(void) {
   UBRR0 = F_CPU / 16 / BAUD - 1;
+  UCSR0A = 0;
   UCSR0C = _BV(UCSZ01) | _BV(UCSZ00);
   UCSR0B = _BV(TXEN0);
 }
