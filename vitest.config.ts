@@ -96,6 +96,9 @@ export default defineConfig({
         globalSetup: ['tests/package/setup.ts'],
       }),
       project('docs', ['tests/docs/**/*.test.ts']),
+      project('controller', ['tests/controller/**/*.test.ts'], {
+        globalSetup: ['tests/controller/setup.ts'],
+      }),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),

@@ -292,7 +292,10 @@ const commands = {
     ]);
     const site = buildSite();
     await runGroups([
-      { projects: [...ofSources, 'package', 'docs'], env: { TRUESWEEP_BUILT_CORE: '1' } },
+      {
+        projects: [...ofSources, 'controller', 'package', 'docs'],
+        env: { TRUESWEEP_BUILT_CORE: '1' },
+      },
       // Pages wait for a hand that rests, so that one more file than there are processors keeps them busy.
       { before: () => site, projects: ['browser'], workers: availableParallelism() + 1 },
     ]);

@@ -106,6 +106,7 @@ export default defineConfig({
             { slug: 'how-to', label: 'All guides' },
             { slug: 'how-to/test-a-sensor' },
             { slug: 'how-to/record-a-sweep' },
+            { slug: 'how-to/hook-up-a-microcontroller' },
             { slug: 'how-to/read-the-verdict' },
             { slug: 'how-to/use-the-command-line' },
             { slug: 'how-to/work-without-a-connection' },
