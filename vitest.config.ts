@@ -99,6 +99,9 @@ export default defineConfig({
       project('controller', ['tests/controller/**/*.test.ts'], {
         globalSetup: ['tests/controller/setup.ts'],
       }),
+      project('live', ['tests/live/**/*.test.ts'], {
+        globalSetup: ['tests/controller/setup.ts'],
+      }),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),

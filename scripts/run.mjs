@@ -293,7 +293,7 @@ const commands = {
     const site = buildSite();
     await runGroups([
       {
-        projects: [...ofSources, 'controller', 'package', 'docs'],
+        projects: [...ofSources, 'controller', 'live', 'package', 'docs'],
         env: { TRUESWEEP_BUILT_CORE: '1' },
       },
       // Pages wait for a hand that rests, so that one more file than there are processors keeps them busy.

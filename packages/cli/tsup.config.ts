@@ -7,6 +7,8 @@ export default defineConfig({
   format: ['esm'],
   target: 'node20',
   clean: true,
+  // It finds its binaries beside itself.
+  external: ['@serialport/bindings-cpp'],
   sourcemap: true,
   // The maps lead to `src`, which is published too.
   esbuildOptions: (options) => {

@@ -1,11 +1,25 @@
-import { type Finding, formatQuantity, type Sweep, sweepColumns } from '@truesweep/core';
+import {
+  type Finding,
+  formatQuantity,
+  type Sweep,
+  sweepColumns,
+  type Volts,
+} from '@truesweep/core';
 import { plotWords } from '@truesweep/wording';
 import { plot } from 'simple-ascii-chart';
 import { paragraph, type TextPart } from './textPart.js';
 
-const height = 14;
+const usualHeight = 14;
 /** Room for the axis of volts. */
 const axis = 10;
+
+/** How a sweep is drawn. */
+interface PlotLooks {
+  /** Lines of the curve. */
+  readonly height?: number;
+  /** Lowest and highest reading that have room at least; those of the sweep when left out. */
+  readonly range?: [low: Volts, high: Volts];
+}
 
 /**
  * A sweep drawn with characters: in each column the reading that lies farthest from the middle one, so that a spike of one sample
@@ -15,6 +29,7 @@ export function plotSweep(
   sweep: Sweep,
   findings: readonly Finding[],
   width: number,
+  { height = usualHeight, range }: PlotLooks = {},
 ): readonly TextPart[] {
   const columns = width - axis;
   const drawn = sweepColumns(sweep, columns);
@@ -23,7 +38,12 @@ export function plotSweep(
     column,
     farthest(drawn.low, drawn.high, i),
   ]);
-  const lines = plot(points, { width: columns, height, hideXAxis: true })
+  const lines = plot(points, {
+    width: columns,
+    height,
+    hideXAxis: true,
+    ...(range && { yRange: withRoomFor(points, range) }),
+  })
     .split('\n')
     .map((line) => line.trimEnd())
     .filter((line) => line !== '');
@@ -42,6 +62,15 @@ export function plotSweep(
     placed(foot),
     ...(marks.length > 0 ? [paragraph(plotWords.marks)] : []),
   ];
+}
+
+/** A range that the readings lie in too: what lies outside would not be drawn. */
+function withRoomFor(
+  points: readonly (readonly [number, number])[],
+  [low, high]: [Volts, Volts],
+): [Volts, Volts] {
+  const readings = points.map(([, reading]) => reading);
+  return [Math.min(low, ...readings), Math.max(high, ...readings)];
 }
 
 /** Of a column's extremes the one farther from those of its neighbours. */

@@ -18,6 +18,8 @@ export interface Questions {
 
 /** A terminal on which somebody watches: text that is drawn over the text before. */
 export interface Screen {
+  /** How many lines it has room for. */
+  readonly rows: () => number;
   /** Draws these lines in the place of those drawn before. */
   readonly draw: (lines: string) => void;
   /** Leaves what was drawn last, and gives keys and cursor back. */

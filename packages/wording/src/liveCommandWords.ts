@@ -26,9 +26,8 @@ export const liveWords = {
   passesTo: 'looks, to',
   opening: 'opening',
   closing: 'closing',
-  enough: 'Enough: every place was looked at as often as is asked for. Press q to end and judge.',
-  enoughHere: 'Enough: every place was looked at as often as is asked for.',
-  keys: 'Keys: t flexing the harness, h tapping the housing, w warming (press when you begin and when you end), q end and judge.',
+  enough: 'Enough: all that is asked for is recorded.',
+  keys: 'Keys: t flexing, h tapping, w warming, when you begin and when you end; q end and judge.',
   testRuns: {
     sweep: 'A sweep is marked.',
     rest: 'A rest is marked.',
@@ -45,16 +44,18 @@ const testKeys: Readonly<Record<DeliberateTest, string>> = {
 };
 
 /**
- * What a running recording still lacks, with the keys that mark it.
+ * What a running recording still lacks.
+ *
+ * @param withKeys Whether the keys that mark a test are told.
  *
  * @example
- * missingSentence([{ missing: 'snaps', count: 1 }]) // => 'Still asked for: 1 snap: open, let go.'
+ * missingSentence([{ missing: 'snaps', count: 1 }], false) // => 'Still asked for: 1 snap: open, let go.'
  */
-export function missingSentence(missing: readonly Missing[]): string {
+export function missingSentence(missing: readonly Missing[], withKeys: boolean): string {
   listOf((value, path) => checkText((value as Missing).missing, path))(missing, 'missing');
   const parts = missing.map((one) => {
     const text = missingText(one);
-    return one.missing === 'test' ? say`${text} (press ${testKeys[one.test]})` : text;
+    return one.missing === 'test' && withKeys ? say`${text} (press ${testKeys[one.test]})` : text;
   });
   return say`Still asked for: ${parts.join('; ')}.`;
 }
@@ -104,7 +105,7 @@ export function runningSentence(state: {
           ? '; the check of every line fits'
           : '';
     const pauses = gaps > 0 ? say`; ${count(gaps, 'gap')}` : '';
-    const gone = isLost ? ' It is gone at the moment: plug it in again, or press q to end.' : '';
+    const gone = isLost ? ' It is gone at the moment: plug it in again, or end.' : '';
     return say`${from}: ${count(samples, 'sample')}, ${seconds}${lines}${pauses}.${gone}`;
   });
 }

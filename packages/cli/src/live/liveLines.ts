@@ -1,4 +1,4 @@
-import { type Finding, formatQuantity, type Missing } from '@truesweep/core';
+import { type Finding, formatQuantity, type Missing, type Score } from '@truesweep/core';
 import {
   findingLine,
   hintSentence,
@@ -7,36 +7,66 @@ import {
   rateSentence,
   runningSentence,
 } from '@truesweep/wording';
+import { layOut } from '../layOut.js';
 import { plotSweep } from '../plotSweep.js';
+import type { Terminal } from '../terminal.js';
 import { paragraph, type TextPart, table } from '../textPart.js';
 import type { LiveState } from './liveState.js';
 
 /** So many findings are shown, the latest. */
 const shown = 4;
+/** Lines of a drawing beside those of the curve itself: its title, marks and ends. */
+const aroundCurve = 6;
+const [lowest, highest] = [3, 14];
 
-/** What stands on the screen while a recording runs. */
-export function liveLines(state: LiveState, width: number): readonly TextPart[] {
-  const { latest, coverage, missing, hints, findings, found, test } = state;
+/**
+ * What stands on the screen while a recording runs. The drawing takes what room the words leave.
+ *
+ * @param rows How many lines the screen has.
+ */
+export function liveLines(
+  state: LiveState,
+  looks: Pick<Terminal, 'width' | 'colour'>,
+  rows: number,
+): string {
+  const { latest, findings } = state;
   const inSight = latest ? findings.filter((one) => one.end >= latest.time[0]!) : [];
+  const head = layOut([paragraph(headLine(state))], looks);
+  const words = layOut(wordsBelow(state, inSight), looks);
+  if (!latest) return head + words;
+  const room = rows - lineCount(head) - lineCount(words) - aroundCurve;
+  const height = Math.min(highest, Math.max(lowest, room));
+  return (
+    head +
+    layOut(
+      plotSweep(latest, inSight as readonly Finding[], looks.width, { height, range: state.range }),
+      looks,
+    ) +
+    words
+  );
+}
+
+function lineCount(text: string): number {
+  return text.split('\n').length - 1;
+}
+
+function wordsBelow(state: LiveState, inSight: LiveState['findings']): readonly TextPart[] {
+  const { soFar, hints, found, test } = state;
+  const first = Math.max(0, inSight.length - shown);
   return [
-    paragraph(headLine(state)),
-    '',
-    ...(latest ? plotSweep(latest, inSight as readonly Finding[], width).slice(1) : []),
-    ...(coverage ? ['', ...coverageLines(coverage)] : []),
-    '',
+    ...(soFar ? coverageLines(soFar.score) : []),
     `${liveWords.findings}: ${found}`,
-    ...findings.slice(-shown).map((one) => `  ${findingLine(one)}`),
+    ...inSight.slice(first).map((one, i) => `  ${first + i + 1}  ${findingLine(one)}`),
     ...hints.map((hint) => paragraph(hintSentence(hint), '! ')),
     ...(test ? [paragraph(liveWords.testRuns[test], '» ')] : []),
-    ...(missing ? [paragraph(askedFor(missing))] : []),
-    '',
+    ...(soFar ? [paragraph(askedFor(soFar.missing, true))] : []),
     paragraph(liveWords.keys),
   ];
 }
 
-/** What is asked for next, with the keys that mark it. */
-export function askedFor(missing: readonly Missing[]): string {
-  return missing.length === 0 ? liveWords.enough : missingSentence(missing);
+/** What is asked for next. */
+export function askedFor(missing: readonly Missing[], withKeys: boolean): string {
+  return missing.length === 0 ? liveWords.enough : missingSentence(missing, withKeys);
 }
 
 /** Where the recording comes from and how much there is. */
@@ -55,10 +85,7 @@ export function headLine({ source, rate, isLost, samples, seconds, reading }: Li
   });
 }
 
-function coverageLines({
-  opening,
-  closing,
-}: NonNullable<LiveState['coverage']>): readonly TextPart[] {
+function coverageLines({ coverage: { opening, closing } }: Score): readonly TextPart[] {
   const row = (name: string, looks: readonly number[]) => [name, ...looks.map(String)];
   const tenths = opening.map((_, tenth) => formatQuantity((tenth + 1) / 10, '%', { trim: true }));
   return [

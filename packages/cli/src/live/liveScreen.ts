@@ -3,6 +3,7 @@ import type { Screen } from '../terminal.js';
 
 const hideCursor = '\u001b[?25l';
 const showCursor = '\u001b[?25h';
+const usualRows = 24;
 
 /**
  * Draws on a terminal.
@@ -15,6 +16,8 @@ export function liveScreen(
   onKey: (key: string) => void,
 ): Screen {
   let drawn = 0;
+  // The cursor stands on the line below.
+  const rows = (): number => (output.rows ?? usualRows) - 1;
   const back = (): void => {
     if (drawn > 0) moveCursor(output, 0, -drawn);
     cursorTo(output, 0);
@@ -29,11 +32,11 @@ export function liveScreen(
   }
   output.write(hideCursor);
   return {
+    rows,
     draw(lines) {
       back();
       // Longer than the terminal it could not be drawn over.
-      const room = (output.rows ?? 24) - 1;
-      const shown = lines.trimEnd().split('\n').slice(0, room);
+      const shown = lines.trimEnd().split('\n').slice(0, rows());
       clearScreenDown(output);
       output.write(`${shown.join('\n')}\n`);
       drawn = shown.length;

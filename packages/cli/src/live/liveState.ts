@@ -1,12 +1,5 @@
-import type {
-  AbruptDeparture,
-  Finding,
-  Hint,
-  Missing,
-  Score,
-  Stretch,
-  Sweep,
-} from '@truesweep/core';
+import type { AbruptDeparture, Finding, Hint, Stretch, Sweep, Volts } from '@truesweep/core';
+import type { WatchedSoFar } from '@truesweep/jobs';
 import type { LiveReading } from '@truesweep/recordings';
 
 /** All that is shown of a recording while it runs. */
@@ -23,12 +16,13 @@ export interface LiveState {
   readonly reading: LiveReading;
   /** The latest seconds; left out before there are two samples. */
   readonly latest?: Sweep;
+  /** Lowest and highest reading to be expected, of a dropout too. */
+  readonly range: [low: Volts, high: Volts];
   readonly findings: readonly (Finding | AbruptDeparture)[];
   readonly found: number;
   readonly hints: readonly Hint[];
-  /** What is there so far; left out before it can be judged. */
-  readonly coverage?: Score['coverage'];
-  readonly missing?: readonly Missing[];
+  /** What is there so far, judged as a whole; left out before that can be done. */
+  readonly soFar?: WatchedSoFar;
   /** The deliberate test that runs. */
   readonly test?: Stretch['kind'];
 }

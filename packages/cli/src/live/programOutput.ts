@@ -1,10 +1,14 @@
 import { createReadStream } from 'node:fs';
 import type { LiveSource } from './liveSource.js';
 
+/** Little is read ahead: what was read is lost where this program is killed, what stands in the pipe is not. */
+const pieceBytes = 4096;
+
 /** What another program prints: the standard input, or a named pipe. It ends with the program. */
 export function programOutput(path?: string): LiveSource {
   return async function* (stopped) {
-    const stream = path === undefined ? process.stdin : createReadStream(path);
+    const stream =
+      path === undefined ? process.stdin : createReadStream(path, { highWaterMark: pieceBytes });
     const end = () => stream.destroy();
     stopped.addEventListener('abort', end, { once: true });
     try {

@@ -9,6 +9,8 @@ import { rateFinder, usualRates } from './rateFinder.js';
 interface OpenPort {
   read(buffer: Buffer, offset: number, length: number): Promise<{ readonly bytesRead: number }>;
   update(options: { readonly baudRate: number }): Promise<void>;
+  /** Drops what came and was not read. */
+  flush(): Promise<void>;
   close(): Promise<void>;
 }
 interface Ports {
@@ -20,6 +22,8 @@ interface Ports {
 }
 
 const bufferBytes = 2 ** 14;
+/** After so long nothing comes of the rate before, ms. */
+const settling = 50;
 /** How often a port that is gone is looked for, ms. */
 const every = 200;
 
@@ -75,8 +79,14 @@ export function serialPort(
         });
       for (let at = 0; known === undefined && port && !stopped.aborted; at++) {
         const baud = usualRates[at % usualRates.length]!;
-        if (at > 0) await port.update({ baudRate: baud });
         yield { kind: 'trying', baud };
+        if (at > 0) {
+          await port.update({ baudRate: baud });
+          // What was on its way came at the rate before.
+          await pause(settling, stopped);
+          await port.flush();
+          await nextWithin(0);
+        }
         const heard: Uint8Array[] = [];
         const tell = rateFinder(options, now());
         for (let verdict = 'waiting'; verdict === 'waiting' && port && !stopped.aborted; ) {

@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Seconds, Stretch, Sweep } from '@truesweep/core';
 import { InputError } from '@truesweep/core';
-import { type Job, watchSweep } from '@truesweep/jobs';
+import { type Job, jobExpectation, watchSweep } from '@truesweep/jobs';
 import { saveJob } from '@truesweep/jobs/node';
 import type { DelimitedOptions, LiveReading, LiveSamples } from '@truesweep/recordings';
 import { gapsText, nothingCameSentence } from '@truesweep/wording';
@@ -40,6 +40,10 @@ export interface Watcher {
   readonly control: (end: () => void, mark: (test: Stretch['kind']) => void) => void;
 }
 
+/** So much is read at a time, bytes. */
+const pieceBytes = 2 ** 13;
+/** Of so much recording each part is judged while it runs, s. */
+const judgedEvery: Seconds = 2;
 /** Told so often, ms. */
 const showEvery = 100;
 /** What was recorded is judged as a whole so often at most, and no more than this part of the time is spent on it. */
@@ -59,6 +63,7 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   const stop = new AbortController();
   const saved = savedRecording(file);
   const watched = watchSweep(job, { text, fromMiddle: source.fromMiddle, mostKept });
+  const range = rangeOf(job);
   const latest = latestSamples();
   let rate: LiveState['rate'];
   let isLost = false;
@@ -82,6 +87,8 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     seconds = last;
     latest.add(taken);
     isNew = true;
+    // Sooner than by the clock where more comes than a hand could do: what is judged is the latest seconds.
+    if (seconds >= (recent?.judged?.end ?? 0) + judgedEvery) recent = watched.recent();
     if (plan.longest !== undefined && seconds >= plan.longest) stop.abort();
   };
 
@@ -94,7 +101,7 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     const told = [...(notes === undefined ? [] : [notes]), ...(lost === '' ? [] : [lost])];
     const recording = {
       file: basename(file),
-      text: reading.savedAs,
+      ...(Object.keys(reading.savedAs).length > 0 && { text: reading.savedAs }),
       ...(stretches.length > 0 && { stretches }),
     };
     const whole = {
@@ -130,10 +137,11 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
       seconds,
       reading: watched.reading(),
       ...(sweep && { latest: sweep }),
+      range,
       findings: recent?.findings ?? [],
       found: recent?.found ?? 0,
       hints: recent?.hints ?? [],
-      ...(soFar && { coverage: soFar.score.coverage, missing: soFar.missing }),
+      ...(soFar && { soFar }),
       ...(test && { test }),
     });
   };
@@ -151,9 +159,12 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     for await (const event of source.source(stop.signal)) {
       cameAt = performance.now();
       isLost = event.kind === 'lost';
-      if (event.kind === 'bytes') take(watched.feed(event.bytes, event.arrived));
-      else if (event.kind === 'lost') watched.lost();
-      else if (event.kind !== 'back') rate = { baud: event.baud, isTried: event.kind === 'trying' };
+      if (event.kind === 'bytes') {
+        for (const piece of piecesOf(event.bytes)) take(watched.feed(piece, event.arrived));
+      }
+      if (event.kind === 'lost') watched.lost();
+      if (event.kind === 'trying' || event.kind === 'rate')
+        rate = { baud: event.baud, isTried: event.kind === 'trying' };
       if (stop.signal.aborted) break;
     }
     take(watched.end());
@@ -176,6 +187,16 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     source.name,
     nothingCameSentence(reading.damagedLines, plan.isRateTold),
   );
+}
+
+/** The readings between which a recording lies: from 0 or the lowest that is expected to the highest. */
+function rangeOf(job: Job): LiveState['range'] {
+  const { closed, open } = jobExpectation(job).windows;
+  return [Math.min(0, closed.low, open.low), Math.max(closed.high, open.high)];
+}
+
+function* piecesOf(bytes: Uint8Array): Generator<Uint8Array> {
+  for (let at = 0; at < bytes.length; at += pieceBytes) yield bytes.subarray(at, at + pieceBytes);
 }
 
 /** The samples of the latest seconds. */

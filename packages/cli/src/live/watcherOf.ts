@@ -1,5 +1,5 @@
-import type { Stretch } from '@truesweep/core';
-import { findingLine, hintSentence, liveWords } from '@truesweep/wording';
+import type { Seconds, Stretch } from '@truesweep/core';
+import { findingLine, hintSentence } from '@truesweep/wording';
 import { layOut } from '../layOut.js';
 import type { Output } from '../terminal.js';
 import { paragraph } from '../textPart.js';
@@ -26,8 +26,7 @@ export function watcherOf(output: Output): Watcher & { readonly end: () => void 
   const leave = output.onInterrupt?.(() => end());
   const told = tellOnce(output);
   return {
-    show: (state) =>
-      screen ? screen.draw(layOut(liveLines(state, output.width), output)) : told(state),
+    show: (state) => (screen ? screen.draw(liveLines(state, output, screen.rows())) : told(state)),
     control(onEnd, onMark) {
       [end, mark] = [onEnd, onMark];
     },
@@ -38,6 +37,9 @@ export function watcherOf(output: Output): Watcher & { readonly end: () => void 
   };
 }
 
+/** Judged again, a finding may begin so much later: s. */
+const sameFinding: Seconds = 0.02;
+
 /** Tells by lines of the error output what has changed. */
 function tellOnce(output: Output): (state: LiveState) => void {
   let before: LiveState | undefined;
@@ -45,20 +47,20 @@ function tellOnce(output: Output): (state: LiveState) => void {
   let asked = '';
   return (state) => {
     const lines: string[] = [];
-    const { rate, isLost, findings, hints, missing } = state;
+    const { rate, isLost, findings, hints, soFar } = state;
     const isOther =
       rate?.baud !== before?.rate?.baud ||
       rate?.isTried !== before?.rate?.isTried ||
       isLost !== (before?.isLost ?? false);
     if (isOther) lines.push(headLine(state));
-    for (const one of findings) if (one.start > latest) lines.push(findingLine(one));
+    for (const one of findings) if (one.start > latest + sameFinding) lines.push(findingLine(one));
     latest = Math.max(latest, ...findings.map(({ start }) => start));
     const known = before?.hints ?? [];
     for (const hint of hints) {
       if (!known.some((one) => one.hint === hint.hint)) lines.push(hintSentence(hint));
     }
-    const now = missing ? askedFor(missing) : asked;
-    if (now !== asked) lines.push(now === liveWords.enough ? liveWords.enoughHere : now);
+    const now = soFar ? askedFor(soFar.missing, false) : asked;
+    if (now !== asked) lines.push(now);
     asked = now;
     before = state;
     if (lines.length > 0)

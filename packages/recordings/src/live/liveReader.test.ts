@@ -153,6 +153,11 @@ describe('liveReader', () => {
     expect(reader.reading().gaps).toEqual([{ kind: 'lost', start: 0.039, end: 0.06 }]);
   });
 
+  test('a heading that comes first is no half row', () => {
+    const reader = liveReader(counts, true);
+    expect(reader.feed(encoder.encode(lines(heading, ...rowsFrom(0, 40)))).time).toHaveLength(40);
+  });
+
   test('rows without a reading are saved and told as such', () => {
     const text = lines(
       't (ms);U (V)',

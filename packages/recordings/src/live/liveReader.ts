@@ -107,7 +107,8 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
   const wholeLinesOf = (bytes: Uint8Array): Uint8Array => {
     const all = begun.length > 0 ? joined([begun, bytes]) : bytes;
     const end = lastEnd(all);
-    const from = isHalf ? nextLine(all, 0) : 0;
+    // Half a row would be a row of other numbers; half a heading is none.
+    const from = isHalf && !beginsWithLetter(all) ? nextLine(all, 0) : 0;
     if (end > 0) isHalf = false;
     begun = Uint8Array.from(all.subarray(end));
     // What has no line end for so long is no text.
@@ -304,6 +305,11 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
       };
     },
   };
+}
+
+function beginsWithLetter(bytes: Uint8Array): boolean {
+  const letter = (bytes[0] ?? 0) | 0x20;
+  return letter >= 0x61 && letter <= 0x7a;
 }
 
 const decoder = new TextDecoder();
