@@ -1,4 +1,6 @@
 import {
+  checkFields,
+  type FieldRules,
   InputError,
   type LiveSweep,
   liveSweep,
@@ -16,6 +18,7 @@ import {
   liveReader,
   type Samples,
 } from '@truesweep/recordings';
+import { checkText } from './checkInput.js';
 import type { Job } from './job.js';
 import { jobCriteria } from './jobCriteria.js';
 import { jobExpectation } from './jobExpectation.js';
@@ -61,13 +64,30 @@ export interface WatchedSweep {
 export interface WatchOptions {
   /** How its lines are written; found out when left out. */
   readonly text?: Omit<DelimitedOptions, 'name'>;
-  /** What it is called, for errors. */
+  /** What it is called, for errors; `recording` when left out. */
   readonly name?: string;
-  /** Whether its first line may be half of one, as of a port. */
+  /** Whether its first line may be half of one, as of a port; not so when left out. */
   readonly fromMiddle?: boolean;
   /** So many of the latest samples are kept at least, 2¹⁹ or more; all when left out. */
   readonly mostKept?: number;
 }
+
+const elsewhere = () => {};
+/** What is handed on is looked at there. */
+const optionRules: FieldRules = {
+  'text?': elsewhere,
+  'name?': checkText,
+  'fromMiddle?': elsewhere,
+  'mostKept?': elsewhere,
+};
+
+const kinds: readonly Stretch['kind'][] = [
+  'sweep',
+  'rest',
+  'harness-flexed',
+  'housing-tapped',
+  'warmed',
+];
 
 /**
  * Watches a sweep of a job's sensor while it is recorded: reads its lines, judges the latest seconds, and says what the recording still lacks. It is
@@ -89,6 +109,7 @@ export interface WatchOptions {
  * watched.soFar()?.missing[0] // => { missing: 'sweeps', count: 3 }
  */
 export function watchSweep(job: Job, options: WatchOptions = {}): WatchedSweep {
+  checkFields(options, 'options', optionRules);
   const { text, name = 'recording', fromMiddle = false, mostKept } = options;
   const reader = liveReader({ ...text, name }, fromMiddle);
   const live: LiveSweep = liveSweep(
@@ -128,6 +149,7 @@ export function watchSweep(job: Job, options: WatchOptions = {}): WatchedSweep {
     },
     lost: reader.lost,
     mark(kind) {
+      checkFields({ kind }, 'mark', { kind: kinds });
       const isSame = running?.kind === kind;
       endTest();
       if (!isSame && last !== undefined) running = { kind, start: last };

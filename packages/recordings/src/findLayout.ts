@@ -9,7 +9,9 @@ import type { TakenFrom } from './takenFrom.js';
 
 /** Samples per second, and who told them. */
 export interface ToldRate {
+  /** Samples per second, Hz, above 0. */
   readonly hertz: number;
+  /** Who told it. */
   readonly from: Extract<TakenFrom, 'option' | 'preamble'>;
 }
 

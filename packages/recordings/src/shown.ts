@@ -24,3 +24,19 @@ export function checkBytes(value: unknown, path: string): void {
     `${path} is ${shown(value)}; it must be the bytes of a file, as a Uint8Array.`,
   );
 }
+
+/** Refuses anything but true and false. */
+export function checkYesOrNo(value: unknown, path: string): void {
+  if (typeof value === 'boolean') return;
+  throw new InputError(
+    'not-boolean',
+    path,
+    `${path} is ${shown(value)}; it must be true or false.`,
+  );
+}
+
+/** Refuses anything but a number. */
+export function checkNumber(value: unknown, path: string): void {
+  if (typeof value === 'number' && Number.isFinite(value)) return;
+  throw new InputError('not-finite', path, `${path} is ${shown(value)}; it must be a number.`);
+}

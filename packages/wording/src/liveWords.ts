@@ -33,8 +33,7 @@ const hintSentences: Readonly<Record<HintCode, (measured: string, limit: string)
  * What to do better in the running recording, as a sentence.
  *
  * @example
- * hintSentence({ hint: 'supply-sags', at: 4.2, measured: 0.08, limit: { most: 0.02 }, unit: '1' })
- * // => 'The supply strays by 8\u00a0% (at most 2\u00a0%): look at its leads and its clips.'
+ * hintSentence({ hint: 'supply-sags', at: 4.2, measured: 0.08, limit: { most: 0.02 }, unit: '1' }) // => 'The supply strays by 8\u00a0% (at most 2\u00a0%): look at its leads and its clips.'
  */
 export function hintSentence(hint: Hint): string {
   return whole(hint, 'hint', () => {

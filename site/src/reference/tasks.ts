@@ -477,6 +477,10 @@ export const libraries: readonly Library[] = [
             title: 'How a text was read',
             sources: ['chooseColumns', 'findEncoding', 'rowScanner', 'takenFrom'],
           },
+          {
+            title: 'Read a recorder while it writes',
+            sources: ['live/liveReader', 'live/stampClock', 'live/savedRows', 'findLayout'],
+          },
           { title: 'Read a sound file', sources: ['sound'] },
         ],
       },
@@ -509,6 +513,7 @@ export const libraries: readonly Library[] = [
             title: 'Single readings',
             sources: ['judgeReadings', 'expectReadings', 'readPumpDown'],
           },
+          { title: 'Watch a sweep while it is recorded', sources: ['watchSweep'] },
           {
             title: 'Recordings of a job',
             sources: [
@@ -716,6 +721,7 @@ export const libraries: readonly Library[] = [
             title: 'Say how a recording was read',
             sources: ['howRead', 'recordingSentences', 'stampsSentence', 'unitSentences'],
           },
+          { title: 'While a sweep is recorded', sources: ['liveWords', 'liveCommandWords'] },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           { title: 'Cautions', sources: ['cautions'] },
           {

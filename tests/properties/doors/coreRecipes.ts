@@ -367,6 +367,12 @@ export const coreRecipes: Recipes = {
     },
     weight: 0.1,
   },
+  missingIn: {
+    args: () => {
+      const { restsOn, testsNotDone, findings } = score();
+      return [{ restsOn, testsNotDone, findings }];
+    },
+  },
   loadingErrors: { args: () => [plain()] },
   monteCarlo: {
     args: () => [

@@ -150,6 +150,15 @@ export const recordingsRecipes: Recipes = {
     },
   },
   isSound: { args: () => [sound()] },
+  liveReader: {
+    args: () => [readOptions(), false, bytes(), 2],
+    call: async (options: never, fromMiddle: never, input: never, arrived: never) => {
+      const { liveReader } = await import('@truesweep/recordings');
+      const reader = liveReader(options, fromMiddle);
+      reader.feed(input, arrived);
+      return [reader.end(), reader.reading()];
+    },
+  },
   readDelimited: { args: () => [csv, readOptions()], weight: 2 },
   readRecording: { args: () => [pieces(), readOptions()] },
   readSound: { args: () => [sound(), soundOptions()], weight: 2 },
@@ -202,6 +211,23 @@ export const jobsRecipes: Recipes = {
       job(),
       () => {},
     ],
+  },
+  watchSweep: {
+    args: () => [
+      job(),
+      { text: { timeColumn: 0 }, name: 'a.csv', fromMiddle: false },
+      bytes(),
+      2,
+      'warmed',
+    ],
+    call: async (of: never, options: never, input: never, arrived: never, kind: never) => {
+      const { watchSweep } = await import('@truesweep/jobs');
+      const watched = watchSweep(of, options);
+      watched.feed(input, arrived);
+      watched.mark(kind);
+      return [watched.end(), watched.recent(), watched.soFar(), watched.reading()];
+    },
+    weight: 0.3,
   },
   writeJob: { args: () => [job()] },
   expectReadings: { args: () => [coil()] },

@@ -1,3 +1,4 @@
+import { checkScore } from '../score/checkScore.js';
 import type { DeliberateTest, Score } from '../score/score.js';
 
 /** What a recording still lacks. */
@@ -11,6 +12,7 @@ export type Missing =
   | {
       /** A deliberate test: what it does to the signal tells a connection from the track. */
       readonly missing: 'test';
+      /** Which one. */
       readonly test: DeliberateTest;
     };
 
@@ -20,8 +22,17 @@ export type Missing =
  *
  * @param score Of what is recorded so far.
  * @returns In the order in which it is done best; empty where the recording is enough.
+ * @throws InputError for what is no score.
+ *
+ * @example
+ * const restsOn = { looks: 4, looksAskedFor: 6, snaps: 3, snapsAskedFor: 3, missedChance: 0.06 };
+ * missingIn({ restsOn, testsNotDone: ['warmed'], findings: [] }) // => [{ missing: 'sweeps', count: 1 }]
  */
-export function missingIn({ restsOn, testsNotDone, findings }: Score): readonly Missing[] {
+export function missingIn(
+  score: Pick<Score, 'restsOn' | 'testsNotDone' | 'findings'>,
+): readonly Missing[] {
+  checkScore(score, 'score', ['restsOn', 'testsNotDone', 'findings']);
+  const { restsOn, testsNotDone, findings } = score;
   const { looks, looksAskedFor, snaps, snapsAskedFor } = restsOn;
   // A sweep looks twice: opening and closing.
   const sweeps = Math.ceil((looksAskedFor - looks) / 2);

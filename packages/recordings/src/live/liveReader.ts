@@ -8,7 +8,7 @@ import { fieldBounds, isHeading, noReadingIn, readRow, rolesOf } from '../rowFie
 import type { RowLayout } from '../rowLayout.js';
 import type { Samples } from '../rowScanner.js';
 import { scanFields } from '../scanFields.js';
-import { checkBytes } from '../shown.js';
+import { checkBytes, checkNumber, checkYesOrNo } from '../shown.js';
 import { lastEnd } from '../wholeLines.js';
 import { savedRows } from './savedRows.js';
 import { type Gap, stampClock } from './stampClock.js';
@@ -29,8 +29,9 @@ export interface LiveReading {
   readonly rows: number;
   /** Lines that were no rows and no headings, or whose check or stamp did not fit; damaged on the way: 0 or more. */
   readonly damagedLines: number;
-  /** From when to when nothing came, the latest hundred; and how many there were. */
+  /** From when to when nothing came, the latest hundred. */
   readonly gaps: readonly Gap[];
+  /** How many gaps there were, those no longer kept included: a count, 0 or more. */
   readonly gapCount: number;
   /** What must be said of the saved text beside its headings, so that it is read as these lines were. */
   readonly savedAs: Pick<
@@ -94,6 +95,7 @@ const periods: Readonly<Record<TimeUnit, readonly Seconds[]>> = {
  */
 export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): LiveReader {
   checkOptions(options);
+  checkYesOrNo(fromMiddle, 'fromMiddle');
   const path = options.name ?? 'recording';
   let begun: Uint8Array = new Uint8Array(0);
   let isHalf = fromMiddle;
@@ -149,6 +151,7 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
   return {
     feed(bytes, arrived) {
       checkBytes(bytes, 'bytes');
+      if (arrived !== undefined) checkNumber(arrived, 'arrived');
       const whole = wholeLinesOf(bytes);
       if (whole.length === 0) return nothing;
       waiting.push({ bytes: Uint8Array.from(whole), arrived });
