@@ -25,6 +25,8 @@ const config: KnipConfig = {
       project: ['scripts/**', 'tests/**', 'examples/**'],
       ignoreDependencies: ['@arethetypeswrong/cli', '@biomejs/biome', 'cspell'],
       ignoreUnresolved: ['./core/index.js'],
+      // Programs of the system, by which tests open pipes and pseudo-terminals.
+      ignoreBinaries: ['mkfifo', 'script'],
     },
     'packages/core': { entry: entriesOf('core') },
     'packages/jobs': { entry: entriesOf('jobs') },

@@ -11,14 +11,14 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 1030,
-  '@truesweep/cli': 111,
+  '@truesweep/core': 1034,
+  '@truesweep/cli': 136,
   '@truesweep/drawings': 178,
   '@truesweep/explain': 277,
-  '@truesweep/jobs': 141,
-  '@truesweep/recordings': 135,
+  '@truesweep/jobs': 145,
+  '@truesweep/recordings': 155,
   '@truesweep/report': 94,
-  '@truesweep/wording': 405,
+  '@truesweep/wording': 430,
 };
 
 describe.each(names)('the tarball of %s', (name) => {

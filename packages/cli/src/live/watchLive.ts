@@ -71,7 +71,8 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   let seconds: Seconds = 0;
   let test: Stretch['kind'] | undefined;
   let isNew = false;
-  let cameAt = performance.now();
+  /** How often it was told how it stands since something came. */
+  let shownSince = 0;
   let judgedAt = -Infinity;
   let judgeAgain = 0;
   let recent: ReturnType<typeof watched.recent>;
@@ -127,7 +128,9 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
 
   const show = (): void => {
     judge();
-    if (plan.idle !== undefined && performance.now() - cameAt > 1000 * plan.idle) stop.abort();
+    // Counted, not by the clock: while this program judges nothing can come.
+    shownSince += 1;
+    if (plan.idle !== undefined && showEvery * shownSince > 1000 * plan.idle) stop.abort();
     const sweep = latest.sweep();
     watcher.show({
       source: source.name,
@@ -151,13 +154,14 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     (kind) => {
       test = watched.mark(kind);
       saveItsJob();
-      judgeAgain = 0;
+      isNew = true;
+      judgedAt = -Infinity;
     },
   );
   const showing = setInterval(show, showEvery);
   try {
     for await (const event of source.source(stop.signal)) {
-      cameAt = performance.now();
+      shownSince = 0;
       isLost = event.kind === 'lost';
       if (event.kind === 'bytes') {
         for (const piece of piecesOf(event.bytes)) take(watched.feed(piece, event.arrived));
@@ -168,7 +172,6 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
       if (stop.signal.aborted) break;
     }
     take(watched.end());
-    judgeAgain = 0;
     judgedAt = -Infinity;
     isNew = samples > 0;
     show();

@@ -179,7 +179,12 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
         waiting.push({ bytes: begun, arrived: undefined });
       }
       open ??= waiting.length > 0 ? begin(true) : undefined;
-      return open ? feedOpen(open) : nothing;
+      if (open) return feedOpen(open);
+      // Nothing of them could be read.
+      early += waitingLines;
+      waitingLines = 0;
+      waiting = [];
+      return nothing;
     },
     reading() {
       const told = open?.reading() ?? notBegun;
