@@ -3,6 +3,7 @@ import type { Recorder } from '../capture/captureQuality.js';
 import { expectation } from '../expectation/expectation.js';
 import type { SimulatedMovement } from '../simulate/movement.js';
 import { type SweepPlan, simulateSweep } from '../simulate/simulateSweep.js';
+import type { Hint } from './hintsOf.js';
 import { liveSweep } from './liveSweep.js';
 
 const circuit = {
@@ -19,26 +20,36 @@ const stroke = (to: number, seconds: number): readonly SimulatedMovement[] => [
 const sound = [{ kind: 'hold', seconds: 0.4 } as const, ...stroke(1, 1), ...stroke(0, 1)];
 const quiet = { interval: 1e-3, noise: 0.002, resolution: 0.002 };
 
-/** The hints that are told so far when a recording has been fed, in pieces of a quarter of a second. */
+/** What hints are told while a recording is fed in pieces of a tenth of a second: all of them, when each came first, and those of the end. */
 function hintsOf(
   movements: readonly SimulatedMovement[],
   more: Partial<SweepPlan> = {},
   recorder: Recorder = {},
-  supply?: (time: number) => number,
+  { supply, spoil = (volts) => volts }: Spoilt = {},
 ) {
   const { sweep } = simulateSweep({ circuit, movements, recorder: quiet, seed: 7, ...more });
   const { time } = sweep;
   const factor = supply ? Float64Array.from(time, supply) : undefined;
-  const signal = factor ? sweep.signal.map((volts, i) => volts * factor[i]!) : sweep.signal;
+  const signal = sweep.signal.map((volts, i) => spoil(volts, time[i]!) * (factor?.[i] ?? 1));
   const live = liveSweep(expected, recorder);
-  const piece = Math.round(0.25 / (time[1]! - time[0]!));
-  let told: readonly string[] = [];
+  const piece = Math.max(1, Math.round(0.1 / (time[1]! - time[0]!)));
+  const first = new Map<string, number>();
+  let hints: readonly Hint[] = [];
   for (let at = 0; at < time.length; at += piece) {
     const part = <Column extends Float64Array>(column: Column) => column.subarray(at, at + piece);
     live.feed(part(time), part(signal), factor && part(factor.map((one) => 4 * one)));
-    told = [...told, ...live.provisional().hints.map(({ hint }) => hint)];
+    ({ hints } = live.provisional());
+    for (const { hint } of hints)
+      if (!first.has(hint)) first.set(hint, time[Math.min(time.length, at + piece) - 1]!);
   }
-  return { told: [...new Set(told)], hints: live.provisional().hints };
+  return { told: [...first.keys()], first, hints };
+}
+
+/** What is done to the simulated readings. */
+interface Spoilt {
+  /** The supply at a time, as a part of what it should be. */
+  readonly supply?: (time: number) => number;
+  readonly spoil?: (volts: number, time: number) => number;
 }
 
 describe('hints', () => {
@@ -68,13 +79,9 @@ describe('hints', () => {
   });
 
   test('readings at the end of the range', () => {
-    const cut = simulateSweep({ circuit, movements: sound, recorder: quiet, seed: 7 });
-    const live = liveSweep(expected, { range: { low: 0, high: 2.5 } });
-    live.feed(
-      cut.sweep.time,
-      cut.sweep.signal.map((volts) => Math.min(2.5, volts)),
-    );
-    expect(live.provisional().hints.map(({ hint }) => hint)).toContain('clipped');
+    const spoil = (volts: number) => Math.min(2.5, volts);
+    const { told } = hintsOf(sound, {}, { range: { low: 0, high: 2.5 } }, { spoil });
+    expect(told).toContain('clipped');
   });
 
   test('too few samples a second', () => {
@@ -90,18 +97,34 @@ describe('hints', () => {
   });
 
   test('pick-up from the mains that hides departures', () => {
-    const { sweep } = simulateSweep({ circuit, movements: sound, recorder: quiet, seed: 7 });
-    const live = liveSweep(expected);
-    const hum = sweep.signal.map(
-      (volts, i) => volts + 0.1 * Math.sin(2 * Math.PI * 50 * sweep.time[i]!),
-    );
-    live.feed(sweep.time, hum);
-    expect(live.provisional().hints.map(({ hint }) => hint)).toEqual(['hum']);
+    const spoil = (volts: number, time: number) => volts + 0.1 * Math.sin(2 * Math.PI * 50 * time);
+    expect(hintsOf(sound, {}, {}, { spoil }).told).toContain('hum');
   });
 
   test('a supply that sags', () => {
-    expect(hintsOf(sound, {}, {}, () => 1).told).toEqual([]);
-    const { told } = hintsOf(sound, {}, {}, (time) => (time > 1 && time < 1.5 ? 0.8 : 1));
-    expect(told).toContain('supply-sags');
+    expect(hintsOf(sound, {}, {}, { supply: () => 1 }).told).toEqual([]);
+    const supply = (time: number) => (time > 1 && time < 1.5 ? 0.8 : 1);
+    expect(hintsOf(sound, {}, {}, { supply }).told).toContain('supply-sags');
+  });
+
+  test('each within a second of what it is about', () => {
+    const from = (start: number, wrong: (volts: number, time: number) => number) => ({
+      spoil: (volts: number, time: number) => (time < start ? volts : wrong(volts, time)),
+    });
+    // At rest until 0.4 s, open from 1.4 s to 1.8 s, closed again from 2.8 s on.
+    const noisy = from(2, (volts, time) => volts + 0.5 * Math.sin(1e6 * time ** 2));
+    expect(hintsOf(sound, {}, {}, noisy).first.get('noisy')).toBeLessThan(3);
+    const hum = from(1.5, (volts, time) => volts + 0.3 * Math.sin(2 * Math.PI * 50 * time));
+    expect(hintsOf([...sound, ...sound], {}, {}, hum).first.get('hum')).toBeLessThan(2.5);
+    const clipped = from(0, (volts) => Math.min(2.5, volts));
+    const range = { low: 0, high: 2.5 };
+    expect(hintsOf(sound, {}, { range }, clipped).first.get('clipped')).toBeLessThan(2.1);
+    const sag = { supply: (time: number) => (time > 1 ? 0.8 : 1) };
+    expect(hintsOf(sound, {}, {}, sag).first.get('supply-sags')).toBeLessThan(2);
+    // It turned round at 3.2 s + 1 s; its rest is seen soon after.
+    const short = hintsOf([...sound, ...stroke(0.8, 1), ...stroke(0, 1)]);
+    expect(short.first.get('short-of-open')).toBeLessThan(5.2);
+    const fast = hintsOf([...sound, ...stroke(1, 0.09), ...stroke(0, 1)]);
+    expect(fast.first.get('stroke-too-fast')).toBeLessThan(4.3);
   });
 });

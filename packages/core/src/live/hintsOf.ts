@@ -37,13 +37,20 @@ const [reached, attempted] = [0.97, 0.5];
 /** A hand's fastest tenth takes this part of a mean one: least jerk (T. Flash and N. Hogan, Journal of Neuroscience 5, 1985; from memory). */
 const fastestTenth = 8 / 15;
 
-/** The hints that a judged stretch gives: what spoils it as a whole; where nothing does, what was wrong with its latest whole stroke. */
+/**
+ * The hints that judged stretches give: what spoils the recording now; where nothing does, what was wrong with the latest whole stroke.
+ *
+ * @param score Of the recent stretch, long enough for strokes.
+ * @param now Of its very end, so that what spoils it is told soon after it begins.
+ * @param end Where both end, s.
+ */
 export function hintsOf(
   score: Score,
+  now: Score,
   criteria: Pick<Criteria, 'samplesInDropout'>,
   end: Seconds,
 ): readonly Hint[] {
-  const spoilt = captureHints(score, end);
+  const spoilt = captureHints(now, end);
   return spoilt.length > 0 ? spoilt : strokeHints(score, criteria);
 }
 

@@ -197,6 +197,8 @@ export function liveSweep(
         };
       }
       const score = scored(from);
+      const nowFrom = from + recentStretch(time, now);
+      const isLong = nowFrom > from && time[time.length - 1]! > time[nowFrom - from]!;
       const { strokes, rests, snaps } = score;
       const judged = { start: time[0]!, end: time[time.length - 1]! };
       return {
@@ -211,7 +213,7 @@ export function liveSweep(
           first: dropped + from === 0,
           findings: score.abrupt ?? score.findings,
         }),
-        hints: hintsOf(score, criteria, judged.end),
+        hints: hintsOf(score, isLong ? scored(nowFrom) : score, criteria, judged.end),
       };
     },
 
@@ -224,6 +226,9 @@ export function liveSweep(
     },
   };
 }
+
+/** What spoils a recording is looked for in so much of it: s. */
+const now: Seconds = 1;
 
 function checkKept(mostKept: number): void {
   if (Number.isSafeInteger(mostKept) && mostKept >= mostSamples) return;
