@@ -82,6 +82,13 @@ describe('hints', () => {
     const spoil = (volts: number) => Math.min(2.5, volts);
     const { told } = hintsOf(sound, {}, { range: { low: 0, high: 2.5 } }, { spoil });
     expect(told).toContain('clipped');
+    // Where nobody told the range, the whole recording tells it.
+    const { sweep } = simulateSweep({ circuit, movements: sound, recorder: quiet, seed: 7 });
+    const live = liveSweep(expected);
+    live.feed(sweep.time, sweep.signal.map(spoil));
+    expect(live.provisional().hints).toEqual([]);
+    live.soFar();
+    expect(live.provisional().hints.map(({ hint }) => hint)).toEqual(['clipped']);
   });
 
   test('too few samples a second', () => {

@@ -32,26 +32,35 @@ export interface Hint {
 }
 
 /** A stroke that came so near to the open stop has reached it, one that came less far was no attempt: travel. */
-const [reached, attempted] = [0.97, 0.5];
+const [reached, attempted] = [0.97, 0.75];
 
 /** A hand's fastest tenth takes this part of a mean one: least jerk (T. Flash and N. Hogan, Journal of Neuroscience 5, 1985; from memory). */
 const fastestTenth = 8 / 15;
 
 /**
- * The hints that judged stretches give: what spoils the recording now; where nothing does, what was wrong with the latest whole stroke.
+ * The hints that judged stretches give: what spoils the recording now; where nothing does, what was wrong with the latest whole stroke. Where
+ * nobody told the recorder's range no short stretch tells it: a rest on a stop looks like its end; see {@link clippedIn}.
  *
  * @param score Of the recent stretch, long enough for strokes.
  * @param now Of its very end, so that what spoils it is told soon after it begins.
+ * @param clipped What the whole recording says of its range; undefined where the range was told.
  * @param end Where both end, s.
  */
 export function hintsOf(
   score: Score,
   now: Score,
   criteria: Pick<Criteria, 'samplesInDropout'>,
+  clipped: readonly Hint[] | undefined,
   end: Seconds,
 ): readonly Hint[] {
-  const spoilt = captureHints(now, end);
+  const seen = captureHints(now, end);
+  const spoilt = clipped ? [...seen.filter(({ hint }) => hint !== 'clipped'), ...clipped] : seen;
   return spoilt.length > 0 ? spoilt : strokeHints(score, criteria);
+}
+
+/** What a whole recording says of its range, as a hint. */
+export function clippedIn(score: Score, end: Seconds): readonly Hint[] {
+  return captureHints(score, end).filter(({ hint }) => hint === 'clipped');
 }
 
 function captureHints({ checks, quality }: Score, at: Seconds): readonly Hint[] {
@@ -123,4 +132,6 @@ function strokeHints(
 }
 
 /** Shorter movements than this part of the travel are no sweeps. */
-const isLong = ({ from, to }: Stroke): boolean => Math.abs(to - from) >= attempted;
+const sweep = 0.5;
+
+const isLong = ({ from, to }: Stroke): boolean => Math.abs(to - from) >= sweep;

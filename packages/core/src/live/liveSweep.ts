@@ -12,7 +12,7 @@ import type { Seconds } from '../units.js';
 import { checkChunk } from './checkChunk.js';
 import { findingsSoFar } from './findingsSoFar.js';
 import { growingColumn } from './growingColumn.js';
-import { type Hint, hintsOf } from './hintsOf.js';
+import { clippedIn, type Hint, hintsOf } from './hintsOf.js';
 import { mostSamples, recentStretch } from './recentStretch.js';
 
 /** What a recording seems to show while it runs; the end may overthrow it. */
@@ -35,7 +35,7 @@ export interface ProvisionalScore {
   readonly findings: readonly (Finding | AbruptDeparture)[];
   /** How many findings there were so far, those no longer kept included. */
   readonly found: number;
-  /** What to do better, as the recent stretch shows; empty where nothing is. */
+  /** What to do better, as the recent stretch shows, of a range that was not told the latest judgement of the whole (`soFar`); empty where nothing is. */
   readonly hints: readonly Hint[];
 }
 
@@ -117,6 +117,7 @@ export function liveSweep(
   const together = findingsSoFar<Finding | AbruptDeparture>();
   let unreadRows: UnreadRows[] = [];
   let dropped = 0;
+  let clipped: readonly Hint[] = [];
   let withSupply: boolean | undefined;
   let ended = false;
 
@@ -213,11 +214,21 @@ export function liveSweep(
           first: dropped + from === 0,
           findings: score.abrupt ?? score.findings,
         }),
-        hints: hintsOf(score, isLong ? scored(nowFrom) : score, criteria, judged.end),
+        hints: hintsOf(
+          score,
+          isLong ? scored(nowFrom) : score,
+          criteria,
+          recorder.range ? undefined : clipped,
+          judged.end,
+        ),
       };
     },
 
-    soFar: (stretches) => scored(0, stretches),
+    soFar(stretches) {
+      const score = scored(0, stretches);
+      clipped = clippedIn(score, times.values().at(-1)!);
+      return score;
+    },
 
     end(stretches) {
       const score = scored(0, stretches);
