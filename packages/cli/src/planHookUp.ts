@@ -2,6 +2,7 @@ import {
   type Amps,
   type CurrentRating,
   chooseLimiter,
+  InputError,
   type LimiterChoice,
   type LimiterWish,
   type NoLimiter,
@@ -13,6 +14,7 @@ import {
   wrongConnections,
 } from '@truesweep/core';
 import { type Job, jobCircuit } from '@truesweep/jobs';
+import { ratingWithoutUnitSentence } from '@truesweep/wording';
 
 /** A planned hook-up: the limiter's choice and what wrong connections do with the job's own limiter. */
 export interface HookUpPlan {
@@ -48,12 +50,20 @@ export function planHookUp(job: Job, wishes: PlanWishes): HookUpPlan {
 /** What the parts bear, as it was typed. */
 export function ratingsOf({ wiperCurrent, trackPower, sourceCurrent }: PlanWishes): Ratings {
   return {
-    ...(wiperCurrent && { wiper: current(parseQuantity(wiperCurrent, 'A', '--wiper-current')) }),
-    ...(trackPower && { track: power(parseQuantity(trackPower, 'W', '--track-power')) }),
+    ...(wiperCurrent && { wiper: current(rating(wiperCurrent, 'A', '--wiper-current')) }),
+    ...(trackPower && { track: power(rating(trackPower, 'W', '--track-power')) }),
     ...(sourceCurrent && {
-      source: current(parseQuantity(sourceCurrent, 'A', '--source-current')),
+      source: current(rating(sourceCurrent, 'A', '--source-current')),
     }),
   };
+}
+
+/** A rating as it was typed. Without a unit nobody knows whether amperes or milliamperes are meant, and the part would burn by the difference. */
+function rating(text: string, unit: 'A' | 'W', option: string): number {
+  if (Number.isFinite(Number(text.replace(',', '.'))) && text.trim() !== '') {
+    throw new InputError('no-unit', option, ratingWithoutUnitSentence(option, text, unit));
+  }
+  return parseQuantity(text, unit, option);
 }
 
 /** What the limiting resistor shall leave, as it was typed. */

@@ -343,6 +343,12 @@ describe('what is judged', () => {
 describe('the commands around the score', () => {
   const job = () => ['--job', at('job.json')];
 
+  test('plan refuses a rating without a unit: 5 may be A or mA', async () => {
+    const { code, err } = await truesweep('plan', ...job(), '--wiper-current', '5');
+    expect(code).toBe(2);
+    expect(err).toContain('write “5 mA” or “5 A”');
+  });
+
   test('plan advises on the limiter and never to leave it out', async () => {
     const { out } = await truesweep('plan', ...job(), '--wiper-current', '1mA');
     expect(out).toContain('take 4.7\u00a0kΩ');

@@ -262,6 +262,18 @@ export function giveRatingsSentence(parts: readonly (keyof RatingChecks)[]): str
   return say`Give the ratings of the data sheet by ${listed}.`;
 }
 
+/**
+ * Refused: a rating without a unit.
+ *
+ * @example
+ * ratingWithoutUnitSentence('--wiper-current', '5', 'A') // => '--wiper-current is "5", without a unit: write “5 mA” or “5 A”, whichever the data sheet means.'
+ */
+export function ratingWithoutUnitSentence(option: string, text: string, unit: 'A' | 'W'): string {
+  checkText(option, 'option');
+  checkText(text, 'text');
+  return say`${option} is ${JSON.stringify(text)}, without a unit: write “${text} m${unit}” or “${text} ${unit}”, whichever the data sheet means.`;
+}
+
 const ratingOptions: Readonly<Partial<Record<keyof RatingChecks, string>>> = {
   track: '--track-power, such as 0.2 W',
   wiper: '--wiper-current, such as 1 mA',

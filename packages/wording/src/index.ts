@@ -33,6 +33,7 @@ export {
   oneInputSentence,
   outputIsInputSentence,
   plotWords,
+  ratingWithoutUnitSentence,
   readingsInJobSentence,
   refusalSentence,
   standardInputName,

@@ -249,6 +249,7 @@ export const wordingRecipes: Recipes = {
   formatAlike: of([0.0985, 4.2, -0.5], 'V', 3),
   foundSentence: of(2),
   giveRatingsSentence: of(['wiper', 'track']),
+  ratingWithoutUnitSentence: ofTexts('--wiper-current', '5', 'A'),
   goesOnSentence: ofTexts('5 kΩ', '3 %', '80 %'),
   cannotSaveSentence: of('ENOSPC', 2000),
   findingLine: of(score.findings[0]),
