@@ -18,6 +18,8 @@ export interface Questions {
 
 /** A terminal on which somebody watches: text that is drawn over the text before. */
 export interface Screen {
+  /** Whether it has keys: none where the standard input is no terminal and the system gives no other. */
+  readonly hasKeys: boolean;
   /** How many lines it has room for. */
   readonly rows: () => number;
   /** Draws these lines in the place of those drawn before. */

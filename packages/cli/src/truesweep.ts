@@ -2,7 +2,7 @@
 import { visibleText } from '@truesweep/wording';
 import { failedCode } from './exitCodes.js';
 import { leaveUnprinted } from './leaveUnprinted.js';
-import { liveScreen } from './live/liveScreen.js';
+import { liveScreen, terminalKeys } from './live/liveScreen.js';
 import { onInterrupt } from './live/onInterrupt.js';
 import { printTo } from './printTo.js';
 import { run } from './run.js';
@@ -21,8 +21,7 @@ process.exitCode = await run(process.argv.slice(2), {
   printError,
   ...(process.stdin.isTTY && process.stderr.isTTY && { questions: terminalQuestions }),
   ...(process.stderr.isTTY && {
-    screen: (onKey: (key: string) => void) =>
-      liveScreen(process.stderr, process.stdin.isTTY ? process.stdin : undefined, onKey),
+    screen: (onKey: (key: string) => void) => liveScreen(process.stderr, terminalKeys(), onKey),
   }),
   onInterrupt,
 }).catch((error: unknown) => {

@@ -28,6 +28,7 @@ export const liveWords = {
   closing: 'closing',
   enough: 'Enough: all that is asked for is recorded.',
   keys: 'Keys: t flexing, h tapping, w warming, when you begin and when you end; q end and judge.',
+  noKeys: 'Ctrl-C ends and judges.',
   testRuns: {
     sweep: 'A sweep is marked.',
     rest: 'A rest is marked.',

@@ -23,16 +23,18 @@ const [lowest, highest] = [3, 14];
  * What stands on the screen while a recording runs. The drawing takes what room the words leave.
  *
  * @param rows How many lines the screen has.
+ * @param hasKeys Whether tests can be marked by keys.
  */
 export function liveLines(
   state: LiveState,
   looks: Pick<Terminal, 'width' | 'colour'>,
   rows: number,
+  hasKeys: boolean,
 ): string {
   const { latest, findings } = state;
   const inSight = latest ? findings.filter((one) => one.end >= latest.time[0]!) : [];
   const head = layOut([paragraph(headLine(state))], looks);
-  const words = layOut(wordsBelow(state, inSight), looks);
+  const words = layOut(wordsBelow(state, inSight, hasKeys), looks);
   if (!latest) return head + words;
   const room = rows - lineCount(head) - lineCount(words) - aroundCurve;
   const height = Math.min(highest, Math.max(lowest, room));
@@ -50,7 +52,11 @@ function lineCount(text: string): number {
   return text.split('\n').length - 1;
 }
 
-function wordsBelow(state: LiveState, inSight: LiveState['findings']): readonly TextPart[] {
+function wordsBelow(
+  state: LiveState,
+  inSight: LiveState['findings'],
+  hasKeys: boolean,
+): readonly TextPart[] {
   const { soFar, hints, found, test } = state;
   const first = Math.max(0, inSight.length - shown);
   return [
@@ -59,8 +65,8 @@ function wordsBelow(state: LiveState, inSight: LiveState['findings']): readonly 
     ...inSight.slice(first).map((one, i) => `  ${first + i + 1}  ${findingLine(one)}`),
     ...hints.map((hint) => paragraph(hintSentence(hint), '! ')),
     ...(test ? [paragraph(liveWords.testRuns[test], '» ')] : []),
-    ...(soFar ? [paragraph(askedFor(soFar.missing, true))] : []),
-    paragraph(liveWords.keys),
+    ...(soFar ? [paragraph(askedFor(soFar.missing, hasKeys))] : []),
+    paragraph(hasKeys ? liveWords.keys : liveWords.noKeys),
   ];
 }
 

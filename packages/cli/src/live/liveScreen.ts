@@ -1,9 +1,21 @@
+import { openSync } from 'node:fs';
 import { clearScreenDown, cursorTo, emitKeypressEvents, moveCursor } from 'node:readline';
+import { ReadStream } from 'node:tty';
 import type { Screen } from '../terminal.js';
 
 const hideCursor = '\u001b[?25l';
 const showCursor = '\u001b[?25h';
 const usualRows = 24;
+
+/** The keys of the terminal, where the standard input may be something else. */
+export function terminalKeys(): NodeJS.ReadStream | undefined {
+  if (process.stdin.isTTY) return process.stdin;
+  try {
+    return new ReadStream(openSync('/dev/tty', 'r'));
+  } catch {
+    return undefined;
+  }
+}
 
 /**
  * Draws on a terminal.
@@ -32,6 +44,7 @@ export function liveScreen(
   }
   output.write(hideCursor);
   return {
+    hasKeys: input !== undefined,
     rows,
     draw(lines) {
       back();
@@ -47,6 +60,7 @@ export function liveScreen(
       input.off('keypress', onKeypress);
       input.setRawMode(false);
       input.pause();
+      if (input !== process.stdin) input.destroy();
     },
   };
 }

@@ -39,6 +39,7 @@ function watching() {
   const screen = (onKey: (key: string) => void) => {
     seen.press = onKey;
     return {
+      hasKeys: true,
       rows: () => 23,
       draw: (text: string) => {
         seen.text = text;

@@ -78,6 +78,7 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   let recent: ReturnType<typeof watched.recent>;
   let soFar: ReturnType<typeof watched.soFar>;
   let savedJob = Promise.resolve();
+  let failure: unknown;
 
   const take = (taken: LiveSamples): void => {
     saved.append(taken.text);
@@ -158,7 +159,14 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
       judgedAt = -Infinity;
     },
   );
-  const showing = setInterval(show, showEvery);
+  const showing = setInterval(() => {
+    try {
+      show();
+    } catch (error) {
+      failure ??= error;
+      stop.abort();
+    }
+  }, showEvery);
   try {
     for await (const event of source.source(stop.signal)) {
       shownSince = 0;
@@ -180,9 +188,12 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     saved.close();
     if (samples > 0) {
       saveItsJob();
-      await savedJob;
+      await savedJob.catch((error: unknown) => {
+        failure ??= error;
+      });
     } else rmSync(file, { force: true });
   }
+  if (failure) throw failure;
   const reading = watched.reading();
   if (samples > 0) return { samples, reading };
   throw new InputError(

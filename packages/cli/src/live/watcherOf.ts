@@ -26,7 +26,8 @@ export function watcherOf(output: Output): Watcher & { readonly end: () => void 
   const leave = output.onInterrupt?.(() => end());
   const told = tellOnce(output);
   return {
-    show: (state) => (screen ? screen.draw(liveLines(state, output, screen.rows())) : told(state)),
+    show: (state) =>
+      screen ? screen.draw(liveLines(state, output, screen.rows(), screen.hasKeys)) : told(state),
     control(onEnd, onMark) {
       [end, mark] = [onEnd, onMark];
     },
