@@ -56,6 +56,18 @@ export {
   shelfWords,
 } from './shelfWords.js';
 export {
+  findingMark,
+  looksSentence,
+  offeredSentence,
+  portTroubleSentence,
+  readAtSentence,
+  standingSentence,
+  stillMissingSentence,
+  testButtons,
+  tryingSentence,
+  watchWords,
+} from './watchWords.js';
+export {
   type BenchKind,
   benchKindLabels,
   goesOnSentence,

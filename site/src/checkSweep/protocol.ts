@@ -142,6 +142,13 @@ export type Asked =
       readonly width: number;
     };
 
+/** What else the same worker does, in code that is loaded then: it watches a running recording for a page, or judges all of one for itself. */
+export interface WatchAskedFor {
+  readonly kind: 'watch' | 'judge-so-far';
+  /** Through it the rest is asked and told. */
+  readonly port: MessagePort;
+}
+
 /** How far the judging is. */
 export interface Progress {
   readonly name: string;

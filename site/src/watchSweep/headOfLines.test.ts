@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { headOfLines } from './headOfLines.js';
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+const headOf = (...parts: string[]) => {
+  const head = headOfLines();
+  for (const part of parts) head.add(bytesOf(part), 0);
+  return new TextDecoder().decode(head.bytes());
+};
+
+test('whole lines without their checks, begun and ended in the middle of one', () => {
+  expect(headOf('5,853*9F1E\n1000,85,8', '53*E189\n2000,85')).toBe('1000,85,853\n');
+});
+
+test('a heading comes first, wherever it came', () => {
+  expect(headOf('time,signal\n0,1\n1,2\n')).toBe('time,signal\n0,1\n1,2\n');
+  expect(headOf('0,1\n1,2\ntime,signal*5F39\n2,3\n')).toBe(
+    'time,signal\n1,2\ntime,signal\n2,3\n',
+  );
+});
