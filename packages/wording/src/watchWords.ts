@@ -107,7 +107,9 @@ export const testButtons: Readonly<Record<DeliberateTest, string>> = {
 export function findingMark(number: number, finding: Finding | AbruptDeparture): string {
   return whole(finding, 'finding', () => {
     if (!('kind' in finding)) return say`${number} abrupt`;
-    const place = finding.unplaced ? '' : say` ${formatQuantity(finding.travel, '%', { digits: 2 })}`;
+    const place = finding.unplaced
+      ? ''
+      : say` ${formatQuantity(finding.travel, '%', { digits: 2 })}`;
     return say`${number} ${findingLabels[finding.kind]}${place}`;
   });
 }

@@ -14,7 +14,5 @@ test('whole lines without their checks, begun and ended in the middle of one', (
 
 test('a heading comes first, wherever it came', () => {
   expect(headOf('time,signal\n0,1\n1,2\n')).toBe('time,signal\n0,1\n1,2\n');
-  expect(headOf('0,1\n1,2\ntime,signal*5F39\n2,3\n')).toBe(
-    'time,signal\n1,2\ntime,signal\n2,3\n',
-  );
+  expect(headOf('0,1\n1,2\ntime,signal*5F39\n2,3\n')).toBe('time,signal\n1,2\ntime,signal\n2,3\n');
 });

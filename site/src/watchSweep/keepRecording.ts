@@ -46,32 +46,36 @@ export function keepRecording(
     return undefined;
   }
 
-  const put = async (isLast: boolean): Promise<void> => {
-    const content = takeNext();
-    if (content !== undefined) held.push(content);
+  const put = async (content: Piece | undefined): Promise<void> => {
     const opened = await store;
-    if (!opened || isTroubled || (held.length === 0 && !isLast)) return;
     try {
-      while (held.length > 0) {
-        await putPiece(opened, standing(), { number: written, content: held[0]! });
+      if (opened && !isTroubled) {
+        await putPiece(
+          opened,
+          standing(),
+          content === undefined ? undefined : { number: written, content },
+        );
         written += 1;
-        held.shift();
+        return;
       }
-      if (isLast) await putPiece(opened, standing());
     } catch (error) {
       trouble(error);
     }
+    if (content !== undefined) held.push(content);
   };
   // One after the other, so that pieces keep their order.
-  const putNext = (isLast = false): Promise<void> => {
-    last = last.then(() => put(isLast));
+  const queue = (step: () => Promise<void>): Promise<void> => {
+    last = last.then(step);
     return last;
   };
-  const timer = setInterval(() => void putNext(), 1000 * pieceSeconds);
+  const timer = setInterval(() => {
+    const content = takeNext();
+    if (content !== undefined) void queue(() => put(content));
+  }, 1000 * pieceSeconds);
   return {
     /** Lets go of all pieces: the recording begins anew. */
     restart(): void {
-      last = last.then(async () => {
+      void queue(async () => {
         held.length = 0;
         const opened = await store;
         if (opened && !isTroubled) await removePieces(opened, id).catch(trouble);
@@ -80,7 +84,8 @@ export function keepRecording(
     /** Puts the rest away. Returns what could not be put away: of all pieces the last ones. */
     async end(): Promise<readonly Piece[]> {
       clearInterval(timer);
-      await putNext(true);
+      const content = takeNext();
+      await queue(() => put(content));
       (await store)?.close();
       return held;
     },

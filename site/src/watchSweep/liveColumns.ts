@@ -19,8 +19,8 @@ export function liveColumns() {
   let high: number[] = [];
   return {
     add(time: Float64Array, signal: Float64Array): void {
-      for (let i = 0; i < time.length; i++) {
-        const column = Math.floor(time[i]! / columnSeconds);
+      for (const [i, at] of time.entries()) {
+        const column = Math.floor(at / columnSeconds);
         const isElsewhere = column < first || column - first - low.length > longestPause;
         if (low.length === 0 || isElsewhere) {
           [first, low, high] = [column, [], []];
@@ -29,10 +29,11 @@ export function liveColumns() {
           low.push(Number.NaN);
           high.push(Number.NaN);
         }
-        const at = column - first;
-        const volts = signal[i]!;
-        if (!(low[at]! <= volts)) low[at] = volts;
-        if (!(high[at]! >= volts)) high[at] = volts;
+        const place = column - first;
+        const volts = signal[i] ?? Number.NaN;
+        // The first one is above no NaN either.
+        if (!((low[place] ?? Number.NaN) <= volts)) low[place] = volts;
+        if (!((high[place] ?? Number.NaN) >= volts)) high[place] = volts;
       }
     },
     /** What was added since it was taken last; a column that is not over comes again. */

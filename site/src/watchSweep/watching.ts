@@ -41,7 +41,7 @@ export function watching(
 ): Watching {
   const expected = jobExpectation(job);
   const { volts } = expected.curve;
-  const [closed, open] = [volts[0]!, volts[volts.length - 1]!];
+  const [closed = 0, open = 0] = [volts[0], volts.at(-1)];
   const tellLevels = () => tell({ kind: 'levels', ...(!told.sound && { closed, open }) });
   tellLevels();
   let read = told;
@@ -63,6 +63,7 @@ export function watching(
   /** Lines that can't be read wait for nothing: they are no part of the recording. */
   let isRefused = false;
   let isMissed = false;
+  let isEnded = false;
   let running: { readonly kind: DeliberateTest; readonly start: Seconds } | undefined;
   let columnsDue: ReturnType<typeof setTimeout> | undefined;
   let recentDue: ReturnType<typeof setTimeout> | undefined;
@@ -71,8 +72,11 @@ export function watching(
     return watchSweep(job, { text: read.text ?? {}, fromMiddle: true, mostKept });
   }
 
-  const kept = keepRecording(id, () => recordingNow(false), takePiece, (trouble) =>
-    tell({ kind: 'not-kept', trouble }),
+  const kept = keepRecording(
+    id,
+    () => recordingNow(isEnded),
+    takePiece,
+    (trouble) => tell({ kind: 'not-kept', trouble }),
   );
 
   function takePiece(): Piece | undefined {
@@ -88,10 +92,10 @@ export function watching(
   }
 
   function recordingNow(isWhole: boolean): KeptRecording {
-    const isRunning = running && latest > running.start;
-    const stretches: readonly Stretch[] = isRunning
-      ? [...watched.stretches(), { ...running!, end: latest }]
-      : [...watched.stretches()];
+    const stretches: readonly Stretch[] =
+      running && latest > running.start
+        ? [...watched.stretches(), { ...running, end: latest }]
+        : [...watched.stretches()];
     return {
       id,
       startedAt,
@@ -120,8 +124,8 @@ export function watching(
     const { time, signal, supply } = some;
     if (time.length === 0) return;
     samples += time.length;
-    latest = time[time.length - 1]!;
-    latestVolts = signal[signal.length - 1]!;
+    latest = time.at(-1) ?? latest;
+    latestVolts = signal.at(-1) ?? latestVolts;
     columns.add(time, signal);
     // Without its text, which would be copied for nothing.
     soFar.ask({ kind: 'samples', samples: { time, signal, ...(supply && { supply }) } });
@@ -153,7 +157,10 @@ export function watching(
     recentDue = setTimeout(tellRecent, Math.max(leastBetween, recentEvery - took));
   }
 
-  const standingTimer = setInterval(() => tell({ kind: 'standing', standing: standing() }), standingEvery);
+  const standingTimer = setInterval(
+    () => tell({ kind: 'standing', standing: standing() }),
+    standingEvery,
+  );
 
   /** Reads lines; where they don't tell how, the page is shown what came. */
   function readLines(bytes: Uint8Array, arrived: Seconds): void {
@@ -179,8 +186,8 @@ export function watching(
     const bytes = head.bytes();
     const found = lookAt({ name: 'recording', bytes }, read, 'look', drawnWidth);
     const more = withSupply(read, found.headings);
-    if (more !== read) return readBy(more);
-    tell({ kind: 'looked', look: found, read });
+    if (more === read) tell({ kind: 'looked', look: found, read });
+    else readBy(more);
   }
 
   /** Begins anew with what came first; whatever was read otherwise is no part of the recording. */
@@ -208,7 +215,7 @@ export function watching(
     },
     listen(port, hertz) {
       rate = hertz;
-      const { fullScale, attenuation } = told.sound!;
+      const { fullScale = 1, attenuation = 1 } = told.sound ?? {};
       const scale = fullScale * attenuation;
       port.onmessage = ({ data }: MessageEvent<Float32Array<ArrayBuffer>>) => {
         const from = samples;
@@ -237,6 +244,7 @@ export function watching(
       clearTimeout(recentDue);
       clearInterval(standingTimer);
       running = undefined;
+      isEnded = true;
       soFar.end();
       const rest = await kept.end();
       tell({ kind: 'ended', standing: standing(), recording: recordingNow(true), rest });

@@ -24,9 +24,7 @@ export function growingColumn(most = Number.POSITIVE_INFINITY): GrowingColumn {
       const wanted = count + values.length;
       if (wanted > kept.length) {
         const growth = kept.length < generous ? 16 : 2;
-        const larger = new Float64Array(
-          Math.max(wanted, Math.min(most, growth * kept.length)),
-        );
+        const larger = new Float64Array(Math.max(wanted, Math.min(most, growth * kept.length)));
         larger.set(kept.subarray(0, count));
         kept = larger;
       }
