@@ -71,6 +71,8 @@ export const watchWords = {
   volume: 'Volume',
   asks: 'The lines don’t tell how to read them',
   readOtherwise: 'Read the lines otherwise',
+  otherUnit:
+    'The numbers can’t be in the unit that they were taken for. If they are in another one, say so: the recording then begins anew.',
   stopped: 'Recorded',
   judge: 'Judge it',
   keepResult: 'Keep its result on the shelf',

@@ -11,6 +11,7 @@ import {
   watchWords,
 } from '@truesweep/wording';
 import type { ReadBy } from '../checkSweep/protocol.js';
+import { TakeUnits } from '../checkSweep/TakeUnits.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { LiveTrace } from './LiveTrace.js';
 import { ReadLines } from './ReadLines.js';
@@ -104,6 +105,17 @@ export function WatchPart(props: {
       </div>
       {looked && isRefused && (
         <ReadLines look={looked.look} read={looked.read} onRead={watched.readBy} />
+      )}
+      {looked && judged && judged.units.length > 0 && (
+        <div class="notice">
+          <p>{watchWords.otherUnit}</p>
+          <TakeUnits
+            units={judged.units}
+            onText={(text) =>
+              watched.readBy({ ...looked.read, text: { ...looked.read.text, ...text } })
+            }
+          />
+        </div>
       )}
       <LiveTrace model={model} />
       <p class="sr-only" role="status">

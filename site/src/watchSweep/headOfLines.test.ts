@@ -16,3 +16,15 @@ test('a heading comes first, wherever it came', () => {
   expect(headOf('time,signal\n0,1\n1,2\n')).toBe('time,signal\n0,1\n1,2\n');
   expect(headOf('0,1\n1,2\ntime,signal*5F39\n2,3\n')).toBe('time,signal\n1,2\ntime,signal\n2,3\n');
 });
+
+test('a heading that comes first is whole where it has the fields of the line below it', () => {
+  const begins = (text: string) => {
+    const head = headOfLines();
+    head.add(bytesOf(text), 0);
+    return head.isBegun() && head.beginsWithHeading();
+  };
+  expect(begins('time,signal\n0,1\n')).toBe(true);
+  expect(begins('gnal\n0,1\n')).toBe(false);
+  expect(begins('10,1\n11,1\n')).toBe(false);
+  expect(begins('time,signal\n0,')).toBe(false);
+});

@@ -10,6 +10,10 @@ export function headOfLines() {
   const parts: { readonly bytes: Uint8Array; readonly arrived: Seconds }[] = [];
   let length = 0;
   let isAll = true;
+  const text = (): string => {
+    const decoder = new TextDecoder();
+    return parts.map(({ bytes }) => decoder.decode(bytes, { stream: true })).join('');
+  };
   return {
     add(bytes: Uint8Array, arrived: Seconds): void {
       if (length > headBytes) {
@@ -22,18 +26,25 @@ export function headOfLines() {
     parts: () => [...parts],
     /** Whether nothing came after it. */
     isAll: () => isAll,
+    /** Whether two whole lines are there. */
+    isBegun: () => text().split('\n').length > 2,
+    /** Whether the first line is a heading over the second one, and no half of one. */
+    beginsWithHeading(): boolean {
+      const [first = '', second = ''] = text().split('\n');
+      return isHeading(first) && fieldsOf(first) === fieldsOf(second);
+    },
     /** Whole lines without their checks, the heading first wherever it came. */
     bytes(): Uint8Array {
-      const decoder = new TextDecoder();
-      const text = parts.map(({ bytes }) => decoder.decode(bytes, { stream: true })).join('');
+      const [first = '', ...others] = text().replace(check, '').split('\n');
       // The first and the last line may be halves.
-      const lines = text.replace(check, '').split('\n').slice(1, -1);
-      const heading = lines.findIndex((line) => /^\W*\p{L}/u.test(line));
-      const isFirst = /^\W*\p{L}/u.test(text);
-      const first = isFirst ? text.slice(0, text.indexOf('\n')).replace(check, '') : undefined;
-      const before = first ?? lines[heading];
+      const lines = others.slice(0, -1);
+      const before = isHeading(first) ? first : lines.find(isHeading);
       const all = before === undefined ? lines : [before, ...lines];
       return new TextEncoder().encode(`${all.join('\n')}\n`);
     },
   };
 }
+
+const isHeading = (line: string): boolean => /^\W*\p{L}/u.test(line);
+
+const fieldsOf = (line: string): number => line.split(/[,;\t|]/).length;

@@ -19,7 +19,8 @@ export function judgeSoFar(port: MessagePort): void {
     if (found) {
       const { score, missing } = found;
       const { looksAskedFor } = score.restsOn;
-      const judged: JudgedSoFar = { coverage: score.coverage, looksAskedFor, missing };
+      const { coverage, unitsThatFit: units = [] } = score;
+      const judged: JudgedSoFar = { coverage, looksAskedFor, missing, units };
       port.postMessage(judged);
     }
     setTimeout(judge, Math.max(soonest, rest * (performance.now() - begun)));

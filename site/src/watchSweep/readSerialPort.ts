@@ -31,8 +31,8 @@ export interface ReadPort {
 const bufferSize = 2 ** 16;
 /** Many a controller begins anew when its port is opened, and then writes nothing for so long: ms. */
 const silence = 2500;
-/** Once something comes at a rate it is listened to for so long: ms. */
-const patience = 1000;
+/** Once something comes at a rate it is listened to for so long, ms: headings may come once a second only. */
+const patience = 1500;
 /** A port that comes back is not ready at once, ms. */
 const settles = 300;
 const reopenings = 10;

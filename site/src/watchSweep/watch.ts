@@ -10,18 +10,24 @@ export function watch(port: MessagePort): void {
     port.postMessage(told, handedOver);
   let isRight: ReturnType<typeof rateFinder> | undefined;
   let running: Watching | undefined;
+  /** What came at the rate that is tried: where it is right, the recording begins with it, its only heading perhaps among it. */
+  let tried: { readonly bytes: Uint8Array; readonly arrived: number }[] = [];
 
   const act = (asked: WatchAsked): void => {
     switch (asked.kind) {
       case 'try':
         isRight = rateFinder({});
+        tried = [];
         break;
       case 'begin':
         isRight = undefined;
         running = watching(asked.plan, tell);
+        for (const { bytes, arrived } of tried) running.feed(bytes, arrived);
+        tried = [];
         break;
       case 'bytes': {
-        running?.feed(asked.bytes, asked.arrived);
+        if (running) running.feed(asked.bytes, asked.arrived);
+        else tried.push(asked);
         const found = isRight?.(asked.bytes);
         if (found === undefined) break;
         isRight = undefined;

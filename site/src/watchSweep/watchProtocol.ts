@@ -6,6 +6,7 @@ import type {
   Hint,
   Missing,
   Seconds,
+  UnitThatFits,
   Volts,
 } from '@truesweep/core';
 import type { Job } from '@truesweep/jobs';
@@ -64,6 +65,8 @@ export interface JudgedSoFar {
   readonly coverage: Coverage;
   readonly looksAskedFor: number;
   readonly missing: readonly Missing[];
+  /** The units that the numbers may be in, where they can't be in those that they were taken for. */
+  readonly units: readonly UnitThatFits[];
 }
 
 /** What the worker that watches tells. */

@@ -45,11 +45,11 @@ export function watching(
   const tellLevels = () => tell({ kind: 'levels', ...(!told.sound && { closed, open }) });
   tellLevels();
   let read = told;
+  const head = headOfLines();
   let watched = begun();
   const columns = liveColumns();
   const soFar = soFarWorker((judged) => tell({ kind: 'so-far', judged }));
   soFar.ask({ kind: 'begin', job });
-  const head = headOfLines();
   const isText = isTextOf();
   const isTextSoFar = { bytes: 0, isText: true };
   let text = '';
@@ -59,6 +59,7 @@ export function watching(
   let latest: Seconds = 0;
   let latestVolts = 0;
   let isNew = false;
+  let isBegun = false;
   let isLooked = false;
   /** Lines that can't be read wait for nothing: they are no part of the recording. */
   let isRefused = false;
@@ -69,7 +70,11 @@ export function watching(
   let recentDue: ReturnType<typeof setTimeout> | undefined;
 
   function begun(): WatchedSweep {
-    return watchSweep(job, { text: read.text ?? {}, fromMiddle: true, mostKept });
+    return watchSweep(job, {
+      text: read.text ?? {},
+      fromMiddle: !head.beginsWithHeading(),
+      mostKept,
+    });
   }
 
   const kept = keepRecording(
@@ -211,7 +216,9 @@ export function watching(
       head.add(bytes, arrived);
       isTextSoFar.bytes += bytes.length;
       isTextSoFar.isText = isText(bytes);
-      readLines(bytes, arrived);
+      if (isBegun) return readLines(bytes, arrived);
+      isBegun = head.isBegun();
+      if (isBegun) readBy(read);
     },
     listen(port, hertz) {
       rate = hertz;
