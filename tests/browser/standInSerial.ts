@@ -16,26 +16,35 @@ export async function standInSerial(page: Page): Promise<void> {
   await page.addInitScript(() => {
     type Controller = ReadableStreamDefaultController<Uint8Array>;
     class Port extends EventTarget {
-      readable: ReadableStream<Uint8Array> | null = null;
+      #stream: ReadableStream<Uint8Array> | undefined;
       controller: Controller | undefined;
       baudRate = 0;
+      isOpen = false;
       isGone = false;
-      async open({ baudRate }: { baudRate: number }) {
-        if (this.isGone) throw new DOMException('Failed to open serial port.', 'NetworkError');
-        if (this.readable) throw new DOMException('It is open.', 'InvalidStateError');
-        this.baudRate = baudRate;
-        this.readable = new ReadableStream({
+      /** While it is open a stream that was cancelled, or that failed, is followed by another one. */
+      get readable() {
+        if (!this.isOpen) return null;
+        this.#stream ??= new ReadableStream({
           start: (controller) => {
             this.controller = controller;
           },
-          cancel: () => {
-            this.controller = undefined;
-          },
+          cancel: () => this.drop(),
         });
+        return this.#stream;
+      }
+      drop() {
+        this.#stream = undefined;
+        this.controller = undefined;
+      }
+      async open({ baudRate }: { baudRate: number }) {
+        if (this.isGone) throw new DOMException('Failed to open serial port.', 'NetworkError');
+        if (this.isOpen) throw new DOMException('It is open.', 'InvalidStateError');
+        this.baudRate = baudRate;
+        this.isOpen = true;
       }
       async close() {
-        this.readable = null;
-        this.controller = undefined;
+        this.isOpen = false;
+        this.drop();
       }
       getInfo = () => ({ usbVendorId: 1, usbProductId: 2 });
     }
@@ -75,8 +84,8 @@ export async function standInSerial(page: Page): Promise<void> {
       unplug() {
         const { controller } = port;
         port.isGone = true;
-        port.readable = null;
-        port.controller = undefined;
+        port.isOpen = false;
+        port.drop();
         controller?.error(new DOMException('The device has been lost.', 'NetworkError'));
         port.dispatchEvent(new Event('disconnect', { bubbles: true }));
       },

@@ -83,7 +83,8 @@ export function recorderLines(options: {
       lines.push(heading);
       seconds.push(at);
     }
-    const count = Math.round(sweep.signal[i]! * perVolt);
+    // A zero has no sign.
+    const count = Math.round(sweep.signal[i]! * perVolt) + 0;
     const supply = Math.round(supplyPart * full);
     lines.push(line(`${Math.round(1e6 * at)},${count},${supply}`));
     seconds.push(at);

@@ -59,6 +59,7 @@ export {
   findingMark,
   looksSentence,
   offeredSentence,
+  passesTitle,
   portTroubleSentence,
   readAtSentence,
   standingSentence,

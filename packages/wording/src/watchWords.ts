@@ -195,6 +195,18 @@ export function looksSentence(looks: readonly number[], asked: number): string {
 }
 
 /**
+ * Heads the picture of how often each tenth of the travel was seen.
+ *
+ * @param asked How many looks are asked for; left out until it is known.
+ *
+ * @example
+ * passesTitle(6) // => 'Clean looks at each tenth of the travel, of 6 asked for'
+ */
+export function passesTitle(asked?: number): string {
+  return asked === undefined ? watchWords.passes : say`${watchWords.passes}, of ${asked} asked for`;
+}
+
+/**
  * Offers a recording that is still kept.
  *
  * @param isWhole Whether it was stopped; one that was not broke off with its page.

@@ -3,6 +3,7 @@ import type { Job } from '@truesweep/jobs';
 import {
   findingLine,
   hintSentence,
+  passesTitle,
   readAtSentence,
   standingSentence,
   stillMissingSentence,
@@ -10,6 +11,7 @@ import {
   tryingSentence,
   watchWords,
 } from '@truesweep/wording';
+import { useEffect, useRef } from 'preact/hooks';
 import type { ReadBy } from '../checkSweep/protocol.js';
 import { TakeUnits } from '../checkSweep/TakeUnits.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
@@ -35,11 +37,20 @@ export function WatchPart(props: {
   /** The sensor of the shelf that it is, if it is one, and what was entered. */
   readonly sensor: ShelfSensor | undefined;
   readonly texts: Readonly<Record<string, string>>;
+  /** Told how the lines are read from now on: the next recording is read so from the beginning. */
+  readonly onRead: (read: ReadBy) => void;
   readonly onOver: () => void;
 }) {
   const { source, job, sensor, texts, onOver } = props;
   const watched = useWatched(source, job, props.read);
   const { stage, standing, judged, recent, looked, model } = watched;
+  const place = useRef<HTMLElement>(null);
+  // The button that was pressed is gone: the eye finds the trace in its place.
+  useEffect(() => place.current?.scrollIntoView({ block: 'start', behavior: 'instant' }), []);
+  const readBy = (by: ReadBy): void => {
+    props.onRead(by);
+    watched.readBy(by);
+  };
   const hints = useHeldHints(recent?.hints ?? none);
   const missing = judged ? stillMissingSentence(judged.missing) : undefined;
   const latest = recent?.findings.at(-1);
@@ -78,7 +89,7 @@ export function WatchPart(props: {
     );
   const isRefused = looked && 'refusal' in looked.look.read;
   return (
-    <section class="watched" aria-label={watchWords.trace}>
+    <section class="watched" aria-label={watchWords.trace} ref={place}>
       <p class="standing">
         {stage.kind === 'trying'
           ? tryingSentence(stage.baud)
@@ -103,17 +114,13 @@ export function WatchPart(props: {
           <p class="notice">{watched.trouble === 'full' ? watchWords.full : watchWords.notKept}</p>
         )}
       </div>
-      {looked && isRefused && (
-        <ReadLines look={looked.look} read={looked.read} onRead={watched.readBy} />
-      )}
+      {looked && isRefused && <ReadLines look={looked.look} read={looked.read} onRead={readBy} />}
       {looked && judged && judged.units.length > 0 && (
         <div class="notice">
           <p>{watchWords.otherUnit}</p>
           <TakeUnits
             units={judged.units}
-            onText={(text) =>
-              watched.readBy({ ...looked.read, text: { ...looked.read.text, ...text } })
-            }
+            onText={(text) => readBy({ ...looked.read, text: { ...looked.read.text, ...text } })}
           />
         </div>
       )}
@@ -153,7 +160,7 @@ export function WatchPart(props: {
           )}
         </section>
         <section aria-label={watchWords.passes}>
-          <h2>{watchWords.passes}</h2>
+          <h2>{passesTitle(judged?.looksAskedFor)}</h2>
           {isSound ? (
             <p>{watchWords.noTravel}</p>
           ) : (
@@ -192,7 +199,7 @@ export function WatchPart(props: {
       {looked && !isRefused && (
         <details>
           <summary>{watchWords.readOtherwise}</summary>
-          <ReadLines look={looked.look} read={looked.read} onRead={watched.readBy} />
+          <ReadLines look={looked.look} read={looked.read} onRead={readBy} />
         </details>
       )}
     </section>

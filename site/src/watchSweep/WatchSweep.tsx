@@ -43,6 +43,7 @@ export function WatchSweep() {
   const [sensor, setSensor] = useState<ShelfSensor>();
   const [baud, setBaud] = useState<number>();
   const [said, setSaid] = useState<string>();
+  const [lines, setLines] = useState<ReadBy>({});
   const [running, setRunning] = useState<Running>();
   const [Ask, setAsk] = useState<{ readonly Sound: AskSound }>();
   const [Offered, setOffered] = useState<ComponentType>();
@@ -78,7 +79,7 @@ export function WatchSweep() {
     try {
       const port = await serial.requestPort();
       const source = { kind: 'serial', serial, port, ...(baud !== undefined && { baud }) } as const;
-      await run(source, job, {});
+      await run(source, job, lines);
     } catch {
       // Whoever closes the browser's list of ports chooses none.
       setSaid(watchWords.portRefused);
@@ -92,6 +93,7 @@ export function WatchSweep() {
           {...of}
           sensor={sensor}
           texts={texts}
+          onRead={setLines}
           onOver={() => {
             setRunning(undefined);
             setAsk(undefined);

@@ -28,3 +28,15 @@ test('a heading that comes first is whole where it has the fields of the line be
   expect(begins('10,1\n11,1\n')).toBe(false);
   expect(begins('time,signal\n0,')).toBe(false);
 });
+
+test('hands out the heading as it came', () => {
+  const heading = (text: string) => {
+    const head = headOfLines();
+    head.add(bytesOf(text), 0);
+    const found = head.heading();
+    return found && new TextDecoder().decode(found);
+  };
+  expect(heading('time,signal*5F39\r\n0,1*9F1E\r\n1,')).toBe('time,signal*5F39\r\n');
+  expect(heading('0,1\ntime,signal\n1,2\n')).toBe('time,signal\n');
+  expect(heading('gnal\n1,2\n')).toBeUndefined();
+});

@@ -33,6 +33,14 @@ export function headOfLines() {
       const [first = '', second = ''] = text().split('\n');
       return isHeading(first) && fieldsOf(first) === fieldsOf(second);
     },
+    /** The heading as it came, with its line end; undefined where none did, or its first half is missing. */
+    heading(): Uint8Array | undefined {
+      const [first = '', ...others] = text().split('\n');
+      const found = [...(this.beginsWithHeading() ? [first] : []), ...others.slice(0, -1)].find(
+        isHeading,
+      );
+      return found === undefined ? undefined : new TextEncoder().encode(`${found}\n`);
+    },
     /** Whole lines without their checks, the heading first wherever it came. */
     bytes(): Uint8Array {
       const [first = '', ...others] = text().replace(check, '').split('\n');

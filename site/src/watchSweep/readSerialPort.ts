@@ -55,19 +55,24 @@ export function readSerialPort(
 
   async function run(): Promise<void> {
     try {
-      const baud = rate ?? (await findRate());
-      if (ending.signal.aborted) return;
-      if (baud === undefined) return listener.onFailed({ kind: 'no-rate' });
-      if (rate !== undefined) await open.open({ baudRate: baud, bufferSize });
-      listener.onRate(baud);
-      for (;;) {
+      const baud = rate ?? (await readAtFoundRate());
+      if (baud === undefined) {
+        if (!ending.signal.aborted) listener.onFailed({ kind: 'no-rate' });
+        return;
+      }
+      if (rate !== undefined) {
+        await open.open({ baudRate: rate, bufferSize });
+        listener.onRate(rate);
         await pump(open, ending.signal, listener.onBytes, listener.onGap);
+      }
+      for (;;) {
         await open.close().catch(() => {});
         if (ending.signal.aborted) return;
         listener.onGap();
         listener.onPresent(false);
         open = await isBack(baud);
         listener.onPresent(true);
+        await pump(open, ending.signal, listener.onBytes, listener.onGap);
       }
     } catch (error) {
       if (ending.signal.aborted) return;
@@ -76,23 +81,26 @@ export function readSerialPort(
     }
   }
 
-  /** The first usual rate at which lines come; the port is left open at it. */
-  async function findRate(): Promise<number | undefined> {
+  /** Reads at the first usual rate at which lines come, until the port is gone; returns that rate. */
+  async function readAtFoundRate(): Promise<number | undefined> {
     for (const baud of usualRates) {
       await open.open({ baudRate: baud, bufferSize });
       listener.onTry(baud);
       const trial = new AbortController();
-      const both = AbortSignal.any([trial.signal, ending.signal]);
       let isRight = false;
-      judge = (isSo) => {
-        isRight = isSo;
-        trial.abort();
-      };
       let timer = setTimeout(() => trial.abort(), silence);
       let isFirst = true;
+      judge = (isSo) => {
+        clearTimeout(timer);
+        judge = () => {};
+        if (!isSo) return trial.abort();
+        // Read on as it is: a stream that is closed takes with it what waits in it.
+        isRight = true;
+        listener.onRate(baud);
+      };
       await pump(
         open,
-        both,
+        AbortSignal.any([trial.signal, ending.signal]),
         (bytes, arrived) => {
           listener.onBytes(bytes, arrived);
           if (!isFirst) return;
@@ -100,7 +108,7 @@ export function readSerialPort(
           clearTimeout(timer);
           timer = setTimeout(() => trial.abort(), patience);
         },
-        () => {},
+        () => isRight && listener.onGap(),
       );
       clearTimeout(timer);
       if (isRight) return baud;

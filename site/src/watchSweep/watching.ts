@@ -69,12 +69,8 @@ export function watching(
   let columnsDue: ReturnType<typeof setTimeout> | undefined;
   let recentDue: ReturnType<typeof setTimeout> | undefined;
 
-  function begun(): WatchedSweep {
-    return watchSweep(job, {
-      text: read.text ?? {},
-      fromMiddle: !head.beginsWithHeading(),
-      mostKept,
-    });
+  function begun(fromMiddle = true): WatchedSweep {
+    return watchSweep(job, { text: read.text ?? {}, fromMiddle, mostKept });
   }
 
   const kept = keepRecording(
@@ -195,20 +191,24 @@ export function watching(
     else readBy(more);
   }
 
-  /** Begins anew with what came first; whatever was read otherwise is no part of the recording. */
+  /** Begins anew: with all that came, or under the heading that came with what comes next. What was read otherwise is no part of the recording. */
   function readBy(by: ReadBy): void {
+    const isAll = head.isAll() && !isMissed;
+    const heading = isAll ? undefined : head.heading();
     read = by;
-    watched = begun();
+    watched = begun(isAll ? !head.beginsWithHeading() : heading === undefined);
     [text, samples, latest, running] = ['', 0, 0, undefined];
-    const isPart = isMissed || !head.isAll();
     [isLooked, isRefused, isMissed] = [false, false, false];
     columns.take();
     kept.restart();
     soFar.ask({ kind: 'begin', job });
     tell({ kind: 'marked', test: undefined });
     tellLevels();
-    for (const { bytes, arrived } of head.parts()) readLines(bytes, arrived);
-    if (isPart && !isRefused) watched.lost();
+    if (isAll) for (const { bytes, arrived } of head.parts()) readLines(bytes, arrived);
+    else {
+      if (heading) watched.feed(heading);
+      watched.lost();
+    }
   }
 
   return {
