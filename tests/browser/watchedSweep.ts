@@ -4,7 +4,8 @@ import { crc16 } from '../../packages/recordings/src/crc16.js';
 /** The demo's bench, which the page has too once its open position is entered. */
 export const asDemo = '#v1&openPosition=88+%25';
 
-const circuit = {
+/** The demo's bench. */
+export const benchCircuit = {
   source: { volts: 5 },
   limiter: 1000,
   sensor: { track: 5000, closedPosition: 0.1, openPosition: 0.88 },
@@ -63,7 +64,7 @@ export function recorderLines(options: {
   } = options;
   const [full, perVolt] = unit === 'mV' ? [5000, 1000] : [fullCount, fullCount / 5];
   const { sweep } = simulateSweep({
-    circuit,
+    circuit: benchCircuit,
     movements,
     faults,
     recorder: { interval, noise: 0.001 },

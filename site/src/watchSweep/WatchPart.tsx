@@ -141,24 +141,6 @@ export function WatchPart(props: {
             </ul>
           )}
         </section>
-        <section aria-label={watchWords.findings}>
-          <h2>
-            {watchWords.findings}
-            {recent && recent.found > 0 && `: ${recent.found}`}
-          </h2>
-          {!recent || recent.found === 0 ? (
-            <p>{watchWords.noFindings}</p>
-          ) : (
-            <ol class="findings" reversed start={recent.found}>
-              {recent.findings
-                .slice(-mostShown)
-                .toReversed()
-                .map((finding) => (
-                  <li key={finding.start}>{findingLine(finding)}</li>
-                ))}
-            </ol>
-          )}
-        </section>
         <section aria-label={watchWords.passes}>
           <h2>{passesTitle(judged?.looksAskedFor)}</h2>
           {isSound ? (
@@ -196,6 +178,24 @@ export function WatchPart(props: {
         </button>
         {!isSound && <ToneSwitch hearer={watched.hearer} model={model} />}
       </p>
+      <section aria-label={watchWords.findings}>
+        <h2>
+          {watchWords.findings}
+          {recent && recent.found > 0 && `: ${recent.found}`}
+        </h2>
+        {!recent || recent.found === 0 ? (
+          <p>{watchWords.noFindings}</p>
+        ) : (
+          <ol class="findings" reversed start={recent.found}>
+            {recent.findings
+              .slice(-mostShown)
+              .toReversed()
+              .map((finding) => (
+                <li key={finding.start}>{findingLine(finding)}</li>
+              ))}
+          </ol>
+        )}
+      </section>
       {looked && !isRefused && (
         <details>
           <summary>{watchWords.readOtherwise}</summary>
