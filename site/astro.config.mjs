@@ -14,6 +14,9 @@ const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
 const ofForms =
   /core\/src\/(errors|fields|noMoreThan|nearest|inputErrorCode|quantity)|wording\/src\/(say|whole|formWords)|site\/src\/forms/;
 
+/** What reads and judges a recording, without what only one that runs needs. */
+const ofJudging = /(core|recordings)\/src\/(?!live\/)|jobs\/src\/(?!watchSweep)|wording\/src/;
+
 export default defineConfig({
   vite: {
     build: {
@@ -31,7 +34,17 @@ export default defineConfig({
       },
     },
     // In modules, so that a worker too loads what it seldom needs only then.
-    worker: { format: 'es' },
+    worker: {
+      format: 'es',
+      rolldownOptions: {
+        output: {
+          codeSplitting: {
+            // What judging and watching both need is one file, not one for each of their parts.
+            groups: [{ name: 'judging', test: ofJudging, minShareCount: 2 }],
+          },
+        },
+      },
+    },
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
       alias: [

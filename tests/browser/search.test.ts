@@ -39,7 +39,7 @@ const searches = [
   ['trouble code', 'how-to/read-the-verdict/'],
   ['dead spot', 'gallery/'],
   ['glitch', 'calculators/check-a-sweep/'],
-  ['live', 'calculators/watch-a-sweep/'],
+  ['strip chart', 'calculators/watch-a-sweep/'],
   ['microphone', 'calculators/watch-a-sweep/'],
   ['intermittent', 'how-to/read-the-verdict/'],
   ['pinout', 'calculators/find-the-terminals/'],

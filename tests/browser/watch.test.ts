@@ -260,7 +260,7 @@ test('the result is kept on the shelf with the sensor that it is of', async () =
   await expect
     .poll(() => page.locator('.watched .notice').textContent())
     .toContain('This result is kept with the sensor');
-  expect(await page.locator('.verdict-card').textContent()).toContain('Fail');
+  expect(await page.locator('.watched .verdict-line').textContent()).toContain('Fail');
   await page.goto(`${inject('site')}shelf/`);
   const rows = page.locator('.shelf-sensor tbody tr');
   await expect.poll(() => rows.count()).toBe(1);

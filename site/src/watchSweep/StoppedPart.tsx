@@ -1,9 +1,9 @@
 import { formatQuantity } from '@truesweep/core';
-import { judgeWords, standingSentence, watchWords } from '@truesweep/wording';
+import { judgeWords, standingSentence, verdictLabels, watchWords } from '@truesweep/wording';
 import { useState } from 'preact/hooks';
 import type { Judged } from '../checkSweep/protocol.js';
 import { sweepWorker } from '../checkSweep/sweepWorker.js';
-import { VerdictCard } from '../checkSweep/VerdictCard.js';
+import { VerdictSign } from '../checkSweep/VerdictSign.js';
 import { keepFile } from '../forms/keepFile.js';
 import { KeepOnShelf } from '../shelf/KeepOnShelf.js';
 import { keepResults } from '../shelf/keepResults.js';
@@ -81,7 +81,14 @@ export function StoppedPart(props: {
         {state === 'judging' && <p>{watchWords.judging}</p>}
         {state === 'kept' && <p class="notice">{judgeWords.resultKept}</p>}
         {typeof state === 'object' && <p class="refusal">{state.why}</p>}
-        {verdict && <VerdictCard recording={verdict} />}
+        {verdict && (
+          <>
+            <p class={`verdict-line ${verdict.verdict}`}>
+              <VerdictSign verdict={verdict.verdict} /> {verdictLabels[verdict.verdict]}
+            </p>
+            <p>{verdict.said}</p>
+          </>
+        )}
       </div>
       {!sensor && standing.samples > 0 && (
         <KeepOnShelf texts={texts} onKept={(kept) => void keep(kept)} />

@@ -11,13 +11,12 @@ import {
   tryingSentence,
   watchWords,
 } from '@truesweep/wording';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ReadBy } from '../checkSweep/protocol.js';
 import { TakeUnits } from '../checkSweep/TakeUnits.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import { LiveTrace } from './LiveTrace.js';
 import { ReadLines } from './ReadLines.js';
-import { StoppedPart } from './StoppedPart.js';
 import { ToneSwitch } from './ToneSwitch.js';
 import { TravelPasses } from './TravelPasses.js';
 import { useHeldHints } from './useHeldHints.js';
@@ -26,6 +25,8 @@ import { useWatched, type WatchSource } from './useWatched.js';
 
 /** So many of the latest findings stand in words. */
 const mostShown = 5;
+type StoppedPart = typeof import('./StoppedPart.js')['StoppedPart'];
+
 const none: readonly Hint[] = [];
 const tests = ['harness-flexed', 'housing-tapped', 'warmed'] as const;
 
@@ -47,6 +48,12 @@ export function WatchPart(props: {
   const place = useRef<HTMLElement>(null);
   // The button that was pressed is gone: the eye finds the trace in its place.
   useEffect(() => place.current?.scrollIntoView({ block: 'start', behavior: 'instant' }), []);
+  const [Stopped, setStopped] = useState<{ readonly Part: StoppedPart }>();
+  const isEnded = stage.kind === 'ended';
+  useEffect(() => {
+    if (isEnded)
+      void import('./StoppedPart.js').then(({ StoppedPart: Part }) => setStopped({ Part }));
+  }, [isEnded]);
   const readBy = (by: ReadBy): void => {
     props.onRead(by);
     watched.readBy(by);
@@ -77,9 +84,9 @@ export function WatchPart(props: {
         </p>
       </section>
     );
-  if (stage.kind === 'ended')
+  if (stage.kind === 'ended' && Stopped)
     return (
-      <StoppedPart
+      <Stopped.Part
         ended={stage.told}
         sensor={sensor}
         texts={texts}
@@ -171,7 +178,7 @@ export function WatchPart(props: {
         <button
           type="button"
           class="main"
-          disabled={stage.kind === 'ending'}
+          disabled={stage.kind === 'ending' || isEnded}
           onClick={watched.stop}
         >
           {watchWords.stop}
