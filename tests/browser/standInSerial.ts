@@ -7,6 +7,8 @@ export interface StandInSerial {
   write(text: string): void;
   /** Writes lines as time passes, `speed` times as fast as their stamps say; ends with the last one. */
   play(text: string, seconds: readonly number[], speed: number): Promise<void>;
+  /** When lines were handed over: the stamp of the last one, s, and the page's clock, ms. */
+  handedOver: (readonly [stamp: number, at: number])[];
   unplug(): void;
   plugIn(): void;
 }
@@ -63,6 +65,7 @@ export async function standInSerial(page: Page): Promise<void> {
     };
     const standIn: StandInSerial = {
       rate: 115_200,
+      handedOver: [],
       write: (text) => send(encoder.encode(text)),
       play: (text, seconds, speed) =>
         new Promise((done) => {
@@ -76,6 +79,7 @@ export async function standInSerial(page: Page): Promise<void> {
             const from = ends[lines - 1] ?? 0;
             while (lines < ends.length && (seconds[lines] ?? 0) <= now) lines++;
             send(bytes.slice(from, ends[lines - 1] ?? 0));
+            standIn.handedOver.push([seconds[lines - 1] ?? 0, performance.now()]);
             if (lines < ends.length) return;
             clearInterval(timer);
             done();

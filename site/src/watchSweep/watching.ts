@@ -7,7 +7,7 @@ import { headOfLines } from './headOfLines.js';
 import { isTextOf } from './isTextOf.js';
 import { keepRecording } from './keepRecording.js';
 import { liveColumns } from './liveColumns.js';
-import { mostKept } from './mostKept.js';
+import { mostRecent } from './mostKept.js';
 import type { KeptRecording, Piece } from './recordingStore.js';
 import { soFarWorker } from './soFarWorker.js';
 import { withSupply } from './supplyColumn.js';
@@ -70,7 +70,7 @@ export function watching(
   let recentDue: ReturnType<typeof setTimeout> | undefined;
 
   function begun(fromMiddle = true): WatchedSweep {
-    return watchSweep(job, { text: read.text ?? {}, fromMiddle, mostKept });
+    return watchSweep(job, { text: read.text ?? {}, fromMiddle, mostKept: mostRecent });
   }
 
   const kept = keepRecording(
