@@ -482,7 +482,6 @@ export const libraries: readonly Library[] = [
             sources: ['live/liveReader', 'live/stampClock', 'live/savedRows', 'findLayout'],
           },
           { title: 'Read a sound file', sources: ['sound'] },
-          { title: 'Read the lines of a running recorder', sources: ['live'] },
         ],
       },
     ],
@@ -525,7 +524,6 @@ export const libraries: readonly Library[] = [
               'identifyRecording',
             ],
           },
-          { title: 'Watch a recording that runs', sources: ['watchSweep'] },
         ],
       },
       {
@@ -757,11 +755,7 @@ export const libraries: readonly Library[] = [
               'pinSentences',
             ],
           },
-          { title: 'Say what a running recording shows', sources: ['liveWords'] },
-          {
-            title: 'Words of the command line',
-            sources: ['commandHelp', 'commandWords', 'liveCommandWords'],
-          },
+          { title: 'Words of the command line', sources: ['commandHelp', 'commandWords'] },
           { title: 'Write names and numbers safely', sources: ['visibleText', 'formatAlike'] },
         ],
       },
