@@ -193,7 +193,7 @@ test('a port that is unplugged and plugged in again goes on, with a gap', async 
   const page = await openWithPort(visitor, 115_200);
   await chooseSerial(page, 115_200);
   const { lines, seconds } = recorderLines({ unit: 'mV', isChecked: true });
-  const over = play(page, { lines, seconds }, 1);
+  const over = play(page, { lines, seconds }, 2);
   await expect.poll(async () => Number.parseFloat((await standing(page))!)).toBeGreaterThan(2);
   await page.evaluate(() => (window as unknown as { standIn: StandInSerial }).standIn.unplug());
   await expect
@@ -220,7 +220,7 @@ test('a wrong rate that was chosen is said', async () => {
     .toContain('is no text: most likely the rate is another');
 });
 
-test('what spoils a recording is said within a second', async () => {
+test('what spoils a recording is said while it runs', async () => {
   const visitor = await newVisitor(browser);
   const page = await openWithPort(visitor, 115_200);
   await chooseSerial(page, 115_200);
