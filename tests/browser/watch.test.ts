@@ -71,7 +71,7 @@ async function savedFiles(page: Page): Promise<ReadonlyMap<string, Buffer>> {
     const read = download.createReadStream().then(buffer);
     reads.push(read.then((bytes) => void saved.set(download.suggestedFilename(), bytes)));
   });
-  await page.getByRole('button', { name: 'Save the recording' }).click();
+  await page.getByRole('button', { name: 'Save the recording and its job' }).click();
   await expect.poll(() => reads.length).toBe(2);
   await Promise.all(reads);
   return saved;
@@ -104,6 +104,7 @@ test('a worn sensor on a port whose rate is found: findings while it is recorded
     .poll(() => page.locator('.watched .findings li').allTextContents())
     .toContainEqual(expect.stringMatching(/^dropout at .*, (39|40|41).% of the travel/));
   expect(await violationsOf(page)).toEqual([]);
+  await page.getByLabel('Sound of the reading').check();
   const tap = page.getByRole('button', { name: 'Tapping the housing' });
   await tap.click();
   await expect.poll(() => tap.getAttribute('aria-pressed')).toBe('true');

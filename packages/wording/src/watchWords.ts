@@ -47,7 +47,6 @@ export const watchWords = {
   lost: 'The port is gone. Plug it in again: the recording goes on; the time between is left out as a gap.',
   soundRefused:
     'The sound input was not opened: allow this page to use it, and see that it is plugged in.',
-  soundEnded: 'The sound input was taken away; the recording ended there.',
   broken:
     'Watching broke off; the browser may be short of memory. What was recorded until then is kept.',
   noWorker:
@@ -77,8 +76,7 @@ export const watchWords = {
   judge: 'Judge it',
   keepResult: 'Keep its result on the shelf',
   judging: 'Judging …',
-  save: 'Save the recording',
-  saveJob: 'Save its job',
+  save: 'Save the recording and its job',
   throwAway: 'Throw it away',
   throwAwaySure: 'Sure? Throw it away',
   another: 'Record another',

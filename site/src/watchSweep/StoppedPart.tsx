@@ -1,6 +1,6 @@
 import { formatQuantity } from '@truesweep/core';
 import { judgeWords, standingSentence, verdictLabels, watchWords } from '@truesweep/wording';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Judged } from '../checkSweep/protocol.js';
 import { sweepWorker } from '../checkSweep/sweepWorker.js';
 import { VerdictSign } from '../checkSweep/VerdictSign.js';
@@ -26,6 +26,13 @@ export function StoppedPart(props: {
   const { standing, recording, rest } = ended;
   const [state, setState] = useState<'judging' | 'kept' | { readonly why: string }>();
   const [judged, setJudged] = useState<Judged>();
+  const place = useRef<HTMLElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  // The button that was pressed is gone.
+  useEffect(() => {
+    title.current?.focus({ preventScroll: true });
+    place.current?.scrollIntoView({ block: 'start', behavior: 'instant' });
+  }, []);
   const files = async (): Promise<RecordedFiles> => {
     // What the storage did not take is the end of it.
     const kept = await readRecording(recording.id).catch(() => undefined);
@@ -49,8 +56,10 @@ export function StoppedPart(props: {
   };
   const verdict = judged?.recordings[0];
   return (
-    <section class="watched" aria-label={watchWords.stopped}>
-      <h2>{watchWords.stopped}</h2>
+    <section class="watched" aria-label={watchWords.stopped} ref={place}>
+      <h2 tabIndex={-1} ref={title}>
+        {watchWords.stopped}
+      </h2>
       <p>
         {standing.samples === 0
           ? watchWords.nothingRecorded

@@ -47,7 +47,10 @@ export function WatchPart(props: {
   const { stage, standing, judged, recent, looked, model } = watched;
   const place = useRef<HTMLElement>(null);
   // The button that was pressed is gone: the eye finds the trace in its place.
-  useEffect(() => place.current?.scrollIntoView({ block: 'start', behavior: 'instant' }), []);
+  useEffect(() => {
+    place.current?.focus({ preventScroll: true });
+    place.current?.scrollIntoView({ block: 'start', behavior: 'instant' });
+  }, []);
   const [Stopped, setStopped] = useState<{ readonly Part: StoppedPart }>();
   const isEnded = stage.kind === 'ended';
   useEffect(() => {
@@ -96,7 +99,7 @@ export function WatchPart(props: {
     );
   const isRefused = looked && 'refusal' in looked.look.read;
   return (
-    <section class="watched" aria-label={watchWords.trace} ref={place}>
+    <section class="watched" aria-label={watchWords.trace} ref={place} tabIndex={-1}>
       <p class="standing">
         {stage.kind === 'trying'
           ? tryingSentence(stage.baud)
