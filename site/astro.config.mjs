@@ -14,6 +14,9 @@ const fromRoot = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
 const ofForms =
   /core\/src\/(errors|fields|noMoreThan|nearest|inputErrorCode|quantity)|wording\/src\/(say|whole|formWords)|site\/src\/forms/;
 
+/** What reads and judges a recording, without what only one that runs needs. */
+const ofJudging = /(core|recordings)\/src\/(?!live\/)|jobs\/src\/(?!watchSweep)|wording\/src/;
+
 export default defineConfig({
   vite: {
     build: {
@@ -31,7 +34,17 @@ export default defineConfig({
       },
     },
     // In modules, so that a worker too loads what it seldom needs only then.
-    worker: { format: 'es' },
+    worker: {
+      format: 'es',
+      rolldownOptions: {
+        output: {
+          codeSplitting: {
+            // What judging and watching both need is one file, not one for each of their parts.
+            groups: [{ name: 'judging', test: ofJudging, minShareCount: 2 }],
+          },
+        },
+      },
+    },
     resolve: {
       // The sources, module by module: a page then takes only what it uses, where the built packages are one file each.
       alias: [
@@ -54,6 +67,7 @@ export default defineConfig({
         'judging',
         'way',
         'shelf',
+        'watching',
         'documentation',
         'lessons',
         'print',
@@ -79,6 +93,7 @@ export default defineConfig({
             { slug: 'calculators/expected-readings', label: 'Expected readings' },
             { slug: 'calculators/which-instrument', label: 'Which instrument' },
             { slug: 'calculators/make-dirt-visible', label: 'Make dirt visible' },
+            { slug: 'calculators/watch-a-sweep', label: 'Watch a sweep' },
             { slug: 'calculators/check-a-sweep', label: 'Judge a recording' },
             { slug: 'calculators/set-the-closed-position', label: 'Set the closed position' },
             { slug: 'calculators/supply-and-ground-drop', label: 'Supply and ground drop' },

@@ -4,7 +4,9 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { openPage } from './openPage.js';
+import { newVisitor, openPage, scriptsRun } from './openPage.js';
+import { type StandInSerial, standInSerial } from './standInSerial.js';
+import { recorderLines } from './watchedSweep.js';
 
 let browser: Browser;
 
@@ -45,7 +47,7 @@ const calculators = readdirSync(join(built, 'calculators'), { withFileTypes: tru
 /** Pages with a form or sliders and what they may need in all, KB; the guided way holds every calculator, each fetched with its step. */
 const forms: readonly (readonly [path: string, most: number])[] = [
   ...calculators
-    .filter((path) => !path.endsWith('check-a-sweep/'))
+    .filter((path) => !/(check|watch)-a-sweep\/$/.test(path))
     .map((path) => [path, 80] as const),
   ['guided-way/', 120],
   ['concepts/loaded-divider/', 50],
@@ -110,11 +112,42 @@ test('check-a-sweep needs no more script with its worker than it holds', async (
   );
   const size = inlineSize(path) + sizeOf(scripts);
   console.log(
-    `${path} ${size.toFixed(1)} KB with its worker (holds: at most 130, goal: at most 130), layout shift ${shift.sum.toFixed(4)}`,
+    `${path} ${size.toFixed(1)} KB with its worker (holds: at most 134, goal: at most 130), layout shift ${shift.sum.toFixed(4)}`,
   );
   expect(scripts.some((name) => name.includes('worker'))).toBe(true);
-  expect(size).toBeLessThanOrEqual(130);
+  expect(size).toBeLessThanOrEqual(134);
   expect(shift.sum, shift.shifted.join('\n')).toBeLessThan(0.02);
+});
+
+test('watch-a-sweep needs at most 50 KB of script at first view, and once it records no more with its worker than it holds', async () => {
+  const path = 'calculators/watch-a-sweep/';
+  const visitor = await newVisitor(browser);
+  const page = await visitor.newPage();
+  await standInSerial(page);
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  page.on('worker', (worker) => asked.push(worker.url()));
+  await page.goto(inject('site') + path);
+  await scriptsRun(page);
+  const shift = await layoutShift(page);
+  const first = inlineSize(path) + sizeOf(scriptsOf(asked));
+  await page.getByRole('button', { name: 'Watch with this sensor' }).click();
+  await page.getByRole('button', { name: 'Serial port' }).click();
+  const { lines, seconds } = recorderLines({ unit: 'mV' });
+  await page.evaluate(
+    ([text, stamps]) =>
+      (window as unknown as { standIn: StandInSerial }).standIn.play(text, stamps, 8),
+    [lines.join(''), seconds] as const,
+  );
+  await page.locator('.watched .missing').waitFor();
+  const all = inlineSize(path) + sizeOf(scriptsOf(asked));
+  console.log(
+    `${path} ${first.toFixed(1)} KB at first view (50 asked), ${all.toFixed(1)} KB with its worker while it records (holds: at most 153, goal: at most 130), layout shift ${shift.sum.toFixed(4)}`,
+  );
+  expect(first).toBeLessThanOrEqual(50);
+  expect(all).toBeLessThanOrEqual(153);
+  expect(shift.sum, shift.shifted.join('\n')).toBeLessThan(0.02);
+  await visitor.close();
 });
 
 /** The names of the scripts that a page's own, and those that they name, come to; what is loaded later among them. */
@@ -162,11 +195,11 @@ test('all scripts of the site are no more than they hold', () => {
   const own = sizeOfAll((name) => !elsewhere.has(name) && ofSensors.has(name));
   const lessons = sizeOfAll((name) => !elsewhere.has(name) && !ofSensors.has(name));
   console.log(
-    `all scripts: ${throttle.toFixed(1)} KB, the workings' among them (holds: at most 333, goal: at most 200), besides those of the other sensors' pages ${own.toFixed(1)} KB (holds: at most 69, goal: at most 60), of the lessons alone ${lessons.toFixed(1)} KB (holds: at most 78, goal: at most 60)`,
+    `all scripts: ${throttle.toFixed(1)} KB, the workings' among them (holds: at most 364, goal: at most 200), besides those of the other sensors' pages ${own.toFixed(1)} KB (holds: at most 69, goal: at most 60), of the lessons alone ${lessons.toFixed(1)} KB (holds: at most 78, goal: at most 60)`,
   );
   expect(own).toBeGreaterThan(0);
   expect(lessons).toBeGreaterThan(0);
-  expect(throttle).toBeLessThanOrEqual(333);
+  expect(throttle).toBeLessThanOrEqual(364);
   expect(own).toBeLessThanOrEqual(69);
   expect(lessons).toBeLessThanOrEqual(78);
 });

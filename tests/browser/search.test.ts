@@ -39,6 +39,8 @@ const searches = [
   ['trouble code', 'how-to/read-the-verdict/'],
   ['dead spot', 'gallery/'],
   ['glitch', 'calculators/check-a-sweep/'],
+  ['strip chart', 'calculators/watch-a-sweep/'],
+  ['microphone', 'calculators/watch-a-sweep/'],
   ['intermittent', 'how-to/read-the-verdict/'],
   ['pinout', 'calculators/find-the-terminals/'],
   ['ohmmeter', 'calculators/find-the-terminals/'],

@@ -15,6 +15,8 @@ export const judgeWords = {
   otherwise: 'Read it otherwise',
   timeColumn: 'Column of the times',
   signalColumn: 'Column of the readings',
+  supplyColumn: 'Column of the supply',
+  noSupply: 'none: not recorded',
   timeUnit: 'Times are in',
   signalUnit: 'Readings are in',
   asFound: 'as found in the file',

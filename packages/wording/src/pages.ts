@@ -56,6 +56,19 @@ export {
   shelfWords,
 } from './shelfWords.js';
 export {
+  findingMark,
+  looksSentence,
+  offeredSentence,
+  passesTitle,
+  portTroubleSentence,
+  readAtSentence,
+  standingSentence,
+  stillMissingSentence,
+  testButtons,
+  tryingSentence,
+  watchWords,
+} from './watchWords.js';
+export {
   type BenchKind,
   benchKindLabels,
   goesOnSentence,

@@ -40,6 +40,8 @@ const ownKeys = [
   'shelfRefusals',
   'shelfTroubleSentences',
   'shelfWords',
+  'watchWords',
+  'liveWords',
 ];
 
 /** Sentences that are made of facts, each with facts of its own; the examples of their files show them. */
@@ -84,6 +86,8 @@ const maps: Readonly<Record<string, readonly [file: string, type: string, field?
   checkLabels: ['core/src/score/score.ts', 'CheckCode'],
   outcomeLabels: ['core/src/score/score.ts', 'CheckOutcome'],
   limitSourceLabels: ['core/src/score/score.ts', 'LimitSource'],
+  hintLabels: ['core/src/live/hintsOf.ts', 'HintCode'],
+  testButtons: ['core/src/score/score.ts', 'DeliberateTest'],
   findingLabels: ['core/src/score/score.ts', 'Finding', 'kind'],
   troubleMeanings: ['core/src/score/troubleCodes.ts', 'TroubleKind'],
   findingMeanings: ['core/src/score/score.ts', 'Finding', 'kind'],
@@ -207,9 +211,11 @@ describe.each(Object.entries(maps))('%s', (name, declaration) => {
 
 const numbers = { interval: '7.5 ms', returns: '3', visible: '5 %', uncertainty: '12 mV' };
 
-/** Every text of a map, with sentences that take numbers made out. */
+/** Every text of a map and of those in it, with sentences that take numbers made out. */
 function texts(map: object): string[] {
-  return Object.values(map).map((text) => (typeof text === 'function' ? text(numbers) : text));
+  return Object.values(map).flatMap((text) =>
+    typeof text === 'function' ? text(numbers) : typeof text === 'object' ? texts(text) : text,
+  );
 }
 
 test('nothing is empty, nothing unresolved', () => {
@@ -220,7 +226,7 @@ test('nothing is empty, nothing unresolved', () => {
 
 test('two codes never share a sentence', () => {
   for (const [name, map] of exported) {
-    expect(new Set(texts(map)).size, name).toBe(Object.keys(map).length);
+    expect(new Set(texts(map)).size, name).toBe(texts(map).length);
   }
 });
 

@@ -107,12 +107,16 @@ export function CheckSweep(
   useEffect(() => {
     if (props.keeping) return;
     const asked = new URLSearchParams(location.search);
-    const [slug, id] = [asked.get('example'), asked.get('sensor')];
-    if (slug !== null)
+    const [slug, id, kept] = ['example', 'sensor', 'recording'].map((name) => asked.get(name));
+    if (slug)
       void import('./exampleFiles.js')
         .then(({ exampleFiles }) => exampleFiles(slug))
         .then((files) => files && hold({ chosen: { files, kind: 'demo' } }));
-    if (id !== null)
+    if (kept)
+      void import('../watchSweep/keptToJudge.js')
+        .then(({ keptToJudge }) => keptToJudge(kept))
+        .then((files) => files && hold({ chosen: { files, kind: 'job' } }));
+    if (id)
       void import('../shelf/shelfStore.js')
         .then(({ readAll }) => readAll())
         .then((tried) => 'value' in tried && tried.value.sensors.find((one) => one.id === id))

@@ -1,4 +1,5 @@
 import { judgeWords } from '@truesweep/wording';
+import { FirstLines } from './FirstLines.js';
 import type { Look, ReadBy } from './protocol.js';
 import { ReadOtherwise } from './ReadOtherwise.js';
 import { shortName } from './shortName.js';
@@ -40,30 +41,6 @@ export function Looked(props: {
           <ReadOtherwise look={first} read={read} onRead={onRead} />
         </details>
       )}
-    </section>
-  );
-}
-
-/** The first lines of a file, field by field, the columns that are read marked. */
-function FirstLines({ look }: { readonly look: Look }) {
-  const chosen = 'refusal' in look.read ? [] : [look.read.timeColumn, look.read.signalColumn];
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must take the focus
-    <section class="wide" aria-label={judgeWords.firstLines} tabIndex={0}>
-      <table class="first-lines">
-        <caption>{judgeWords.firstLines}</caption>
-        <tbody>
-          {look.lines.map((fields, row) => (
-            <tr key={row}>
-              {fields.map((field, column) => (
-                <td key={column} class={chosen.includes(column) ? 'read' : undefined}>
-                  {field}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
     </section>
   );
 }

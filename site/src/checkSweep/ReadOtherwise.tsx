@@ -77,6 +77,7 @@ export function ReadOtherwise(props: {
       {texts.signalUnit === 'counts' && number('bits', judgeWords.bits)}
       {(texts.signalUnit === 'counts' || texts.signalUnit === '%') &&
         number('fullScale', judgeWords.fullScale)}
+      {choose('supplyColumn', judgeWords.supplyColumn, { '': judgeWords.noSupply, ...columns })}
     </div>
   );
 }

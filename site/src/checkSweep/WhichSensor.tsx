@@ -11,9 +11,11 @@ export function WhichSensor(props: {
   readonly isWrong: boolean;
   readonly sensor: ShelfSensor | undefined;
   readonly onSensor: (sensor: ShelfSensor | undefined) => void;
+  /** What is pressed to say that the entries are one's own. */
+  readonly mine?: string;
   readonly onMine: () => void;
 }) {
-  const { texts, isMine, isWrong, sensor, onSensor, onMine } = props;
+  const { texts, isMine, isWrong, sensor, onSensor, onMine, mine = judgeWords.judge } = props;
   const entered = namesOf(jobForm).filter(
     (name) =>
       texts[name].trim() !== '' &&
@@ -35,7 +37,7 @@ export function WhichSensor(props: {
           aria-describedby="mine-values"
           onClick={onMine}
         >
-          {judgeWords.judge}
+          {mine}
         </button>
       )}
     </section>

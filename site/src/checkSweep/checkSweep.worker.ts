@@ -1,7 +1,7 @@
 import { InputError } from '@truesweep/core';
 import { checkSweepWords, refusalSentence } from '@truesweep/wording';
 import { type JudgedFiles, judgeFiles } from './judgeFiles.js';
-import type { Answered, Asked } from './protocol.js';
+import type { Answered, Asked, WatchAskedFor } from './protocol.js';
 import { drawTrace } from './trace.js';
 
 // Reads, judges and draws away from the page, so that a long recording doesn't hold it up; its samples stay here.
@@ -46,8 +46,11 @@ function refuseLost(name: string): never {
   throw new InputError('unreadable-file', name, checkSweepWords.unreadable);
 }
 
-self.onmessage = async ({ data }: MessageEvent<Asked>) => {
+self.onmessage = async ({ data }: MessageEvent<Asked | WatchAskedFor>) => {
   try {
+    if (data.kind === 'watch') return (await import('../watchSweep/watch.js')).watch(data.port);
+    if (data.kind === 'judge-so-far')
+      return (await import('../watchSweep/judgeSoFar.js')).judgeSoFar(data.port);
     if (data.kind === 'look') {
       const { lookAt } = await import('./lookAt.js');
       const looks = [];

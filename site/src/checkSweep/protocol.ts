@@ -142,6 +142,11 @@ export type Asked =
       readonly width: number;
     };
 
+/** What else the same worker does, in code that is loaded then: it watches a running recording for a page, or judges all of one for itself. Through the port the rest is asked and told. */
+export type WatchAskedFor =
+  | { readonly kind: 'watch'; readonly port: MessagePort }
+  | { readonly kind: 'judge-so-far'; readonly port: MessagePort };
+
 /** How far the judging is. */
 export interface Progress {
   readonly name: string;

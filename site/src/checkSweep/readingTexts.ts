@@ -5,6 +5,7 @@ export type ReadingTexts = Readonly<
   Record<
     | 'timeColumn'
     | 'signalColumn'
+    | 'supplyColumn'
     | 'timeUnit'
     | 'signalUnit'
     | 'rate'
@@ -20,6 +21,7 @@ export type ReadingTexts = Readonly<
 const empty: ReadingTexts = {
   timeColumn: '',
   signalColumn: '',
+  supplyColumn: '',
   timeUnit: '',
   signalUnit: '',
   rate: '',
@@ -32,13 +34,15 @@ const empty: ReadingTexts = {
 
 /** What choosers hold for a reading that was told. */
 export function textsOf({ text = {}, sound }: ReadBy): ReadingTexts {
-  const { timeColumn, signalColumn, timeUnit, signalUnit, sampleRate, voltsPerUnit } = text;
+  const { timeColumn, signalColumn, supplyColumn } = text;
+  const { timeUnit, signalUnit, sampleRate, voltsPerUnit } = text;
   const isPercent = signalUnit === '%';
   return {
     ...empty,
     ...(timeColumn !== undefined && { timeColumn: `${timeColumn}` }),
     ...(sampleRate !== undefined && { timeColumn: 'none', rate: `${sampleRate}` }),
     ...(signalColumn !== undefined && { signalColumn: `${signalColumn}` }),
+    ...(supplyColumn !== undefined && { supplyColumn: `${supplyColumn}` }),
     ...(timeUnit !== undefined && { timeUnit }),
     ...(signalUnit !== undefined && { signalUnit }),
     ...(voltsPerUnit !== undefined &&
@@ -62,7 +66,7 @@ export function readByOf(texts: ReadingTexts, isSound: boolean): ReadBy {
     if (!isWhole || texts.microphone !== 'off') return {};
     return { sound: { fullScale, attenuation, microphoneBias: 'off' } };
   }
-  const { timeColumn, signalColumn, timeUnit, signalUnit } = texts;
+  const { timeColumn, signalColumn, supplyColumn, timeUnit, signalUnit } = texts;
   const rate = numberOf(texts.rate);
   const voltsPerUnit = scaleOf(texts);
   const text = {
@@ -73,6 +77,7 @@ export function readByOf(texts: ReadingTexts, isSound: boolean): ReadBy {
           ...(timeUnit !== '' && { timeUnit: timeUnit as 's' | 'ms' | 'µs' }),
         }),
     ...(signalColumn !== '' && { signalColumn: Number(signalColumn) }),
+    ...(supplyColumn !== '' && { supplyColumn: Number(supplyColumn) }),
     ...(signalUnit !== '' && { signalUnit: signalUnit as 'V' | 'mV' | 'counts' | '%' }),
     ...(voltsPerUnit !== undefined && { voltsPerUnit }),
   };

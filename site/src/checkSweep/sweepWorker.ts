@@ -12,6 +12,7 @@ import type {
   ReadBy,
   TraceWindow,
 } from './protocol.js';
+import { startWorker } from './startWorker.js';
 
 /** What judging comes to; `broken` where it did not come to its end. */
 export type Outcome =
@@ -39,9 +40,7 @@ export function sweepWorker(
   onOutcome: (outcome: Outcome) => void,
   onProgress: (progress: Progress) => void,
 ): SweepWorker {
-  const worker = new Worker(new URL('./checkSweep.worker.ts', import.meta.url), {
-    type: 'module',
-  });
+  const worker = startWorker();
   const ask = (asked: Asked): void => worker.postMessage(asked);
   const made = new Map<number, (text: string) => void>();
   let nextId = 1;
@@ -86,9 +85,7 @@ export function lookInto(
   width: number,
   onLooks: (looks: readonly Look[]) => void,
 ): () => void {
-  const worker = new Worker(new URL('./checkSweep.worker.ts', import.meta.url), {
-    type: 'module',
-  });
+  const worker = startWorker();
   worker.onmessage = ({ data }: MessageEvent<Answered>) => {
     if (data.kind !== 'looked') return;
     onLooks(data.looks);

@@ -31,6 +31,7 @@ export const instrumentFormulas: FormulaGroup = {
       usedBy: [
         'calculators/which-instrument',
         'calculators/check-a-sweep',
+        'calculators/watch-a-sweep',
         'concepts/what-an-instrument-shows',
         'concepts/evidence-and-verdict',
         'lessons/meters',
@@ -61,6 +62,7 @@ export const instrumentFormulas: FormulaGroup = {
       usedBy: [
         'calculators/which-instrument',
         'calculators/check-a-sweep',
+        'calculators/watch-a-sweep',
         'concepts/what-an-instrument-shows',
         'concepts/evidence-and-verdict',
         'lessons/meters',

@@ -771,6 +771,7 @@ export const libraries: readonly Library[] = [
               'checkSweepWords',
               'judgeWords',
               'shelfWords',
+              'watchWords',
               'wayWords',
               'searchWords',
               'jobEntries',

@@ -32,3 +32,12 @@ test('lets go of the oldest numbers and takes no more room than before', () => {
   column.drop(9);
   expect(column.values()).toHaveLength(0);
 });
+
+test('reserves no more room ahead than it is told to hold', () => {
+  const column = growingColumn(100_000);
+  column.append(new Float64Array(5000));
+  column.append(new Float64Array(65_000));
+  expect(column.values().buffer.byteLength).toBe(8 * 100_000);
+  column.append(new Float64Array(70_000).fill(1));
+  expect(column.values()).toHaveLength(140_000);
+});

@@ -13,8 +13,10 @@ const generous = 2 ** 24;
 /**
  * Grows sixteenfold, and twofold when it is large. Room that is reserved but not yet written to takes no memory on
  * common systems, while moving numbers to a larger array costs as much as writing them anew.
+ *
+ * @param most So many numbers it holds at most, as a rule: no more room than that is reserved ahead.
  */
-export function growingColumn(): GrowingColumn {
+export function growingColumn(most = Number.POSITIVE_INFINITY): GrowingColumn {
   let kept = new Float64Array(2 ** 12);
   let count = 0;
   return {
@@ -22,7 +24,7 @@ export function growingColumn(): GrowingColumn {
       const wanted = count + values.length;
       if (wanted > kept.length) {
         const growth = kept.length < generous ? 16 : 2;
-        const larger = new Float64Array(Math.max(wanted, growth * kept.length));
+        const larger = new Float64Array(Math.max(wanted, Math.min(most, growth * kept.length)));
         larger.set(kept.subarray(0, count));
         kept = larger;
       }

@@ -111,9 +111,11 @@ export function liveSweep(
   checkRecorder(recorder);
   if (mostKept !== undefined) checkKept(mostKept);
   const criteria = wholeCriteria(limits);
-  const times = growingColumn();
-  const signals = growingColumn();
-  const supplies = growingColumn();
+  // The oldest are let go only once twice as many are kept; a chunk may lie above that.
+  const mostHeld = mostKept && 2 * mostKept + mostSamples;
+  const times = growingColumn(mostHeld);
+  const signals = growingColumn(mostHeld);
+  const supplies = growingColumn(mostHeld);
   const together = findingsSoFar<Finding | AbruptDeparture>();
   let unreadRows: UnreadRows[] = [];
   let dropped = 0;
