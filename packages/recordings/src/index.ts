@@ -14,13 +14,16 @@ export {
   delimitedReader,
 } from './delimitedReader.js';
 export type { TextEncoding } from './findEncoding.js';
+export { isTextOf } from './live/isTextOf.js';
 export {
   type LiveReader,
   type LiveReading,
   type LiveSamples,
   liveReader,
 } from './live/liveReader.js';
+export { rateFinder } from './live/rateFinder.js';
 export type { Gap } from './live/stampClock.js';
+export { usualRates } from './live/usualRates.js';
 export type { RecordingSource } from './piecesOf.js';
 export { readDelimited } from './readDelimited.js';
 export { readRecording } from './readRecording.js';

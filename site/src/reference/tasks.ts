@@ -479,7 +479,13 @@ export const libraries: readonly Library[] = [
           },
           {
             title: 'Read a recorder while it writes',
-            sources: ['live/liveReader', 'live/stampClock', 'live/savedRows', 'findLayout'],
+            sources: [
+              'live/liveReader',
+              'live/stampClock',
+              'live/rateFinder',
+              'live/usualRates',
+              'findLayout',
+            ],
           },
           { title: 'Read a sound file', sources: ['sound'] },
         ],

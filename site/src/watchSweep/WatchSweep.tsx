@@ -1,4 +1,5 @@
 import type { Job } from '@truesweep/jobs';
+import { usualRates } from '@truesweep/recordings';
 import { checkSweepWords, watchWords } from '@truesweep/wording';
 import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
@@ -15,7 +16,6 @@ import { NewerVersion } from '../offline/NewerVersion.js';
 import { KeepOnShelf } from '../shelf/KeepOnShelf.js';
 import type { ShelfSensor } from '../shelf/shelf.js';
 import type { WatchSource } from './useWatched.js';
-import { usualRates } from './usualRates.js';
 import { webSerial } from './webSerial.js';
 
 /** The entries of a job without the times of the tests: these are marked while it is recorded. */

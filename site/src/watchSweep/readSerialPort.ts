@@ -1,5 +1,5 @@
 import type { Seconds } from '@truesweep/core';
-import { usualRates } from './usualRates.js';
+import { usualRates } from '@truesweep/recordings';
 import type { WebSerial, WebSerialPort } from './webSerial.js';
 
 /** What is told while a port is read. */

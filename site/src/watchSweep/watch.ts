@@ -1,6 +1,6 @@
 import { InputError } from '@truesweep/core';
+import { rateFinder } from '@truesweep/recordings';
 import { refusalSentence } from '@truesweep/wording';
-import { rateFinder } from './rateFinder.js';
 import { type Watching, watching } from './watching.js';
 import type { WatchAsked, WatchTold } from './watchProtocol.js';
 

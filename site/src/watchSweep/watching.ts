@@ -1,10 +1,10 @@
 import { type DeliberateTest, InputError, type Seconds, type Stretch } from '@truesweep/core';
 import { jobExpectation, type WatchedSweep, watchSweep } from '@truesweep/jobs';
 import type { Samples } from '@truesweep/recordings';
+import { isTextOf } from '@truesweep/recordings';
 import { lookAt } from '../checkSweep/lookAt.js';
 import type { ReadBy } from '../checkSweep/protocol.js';
 import { headOfLines } from './headOfLines.js';
-import { isTextOf } from './isTextOf.js';
 import { keepRecording } from './keepRecording.js';
 import { liveColumns } from './liveColumns.js';
 import { mostRecent } from './mostKept.js';

@@ -159,6 +159,20 @@ export const recordingsRecipes: Recipes = {
       return [reader.end(), reader.reading()];
     },
   },
+  isTextOf: {
+    args: () => [bytes()],
+    call: async (input: never) => {
+      const { isTextOf } = await import('@truesweep/recordings');
+      return isTextOf()(input);
+    },
+  },
+  rateFinder: {
+    args: () => [readOptions(), bytes()],
+    call: async (options: never, input: never) => {
+      const { rateFinder } = await import('@truesweep/recordings');
+      return rateFinder(options)(input);
+    },
+  },
   readDelimited: { args: () => [csv, readOptions()], weight: 2 },
   readRecording: { args: () => [pieces(), readOptions()] },
   readSound: { args: () => [sound(), soundOptions()], weight: 2 },

@@ -1,9 +1,8 @@
-import { InputError } from '@truesweep/core';
-import type { DelimitedOptions } from '@truesweep/recordings';
+import { InputError, type Seconds } from '@truesweep/core';
+import { type DelimitedOptions, rateFinder, usualRates } from '@truesweep/recordings';
 import { noSerialSentence, portFailedSentence } from '@truesweep/wording';
 import { type LiveSource, now } from './liveSource.js';
 import { pause } from './pause.js';
-import { rateFinder, usualRates } from './rateFinder.js';
 
 /** What is used of a port of the library. */
 interface OpenPort {
@@ -22,6 +21,8 @@ interface Ports {
 }
 
 const bufferBytes = 2 ** 14;
+/** A recorder that writes slowly is listened to for so long at each rate: s. */
+const patience: Seconds = 2;
 /** After so long nothing comes of the rate before, ms. */
 const settling = 50;
 /** How often a port that is gone is looked for, ms. */
@@ -88,13 +89,16 @@ export function serialPort(
           await nextWithin(0);
         }
         const heard: Uint8Array[] = [];
-        const tell = rateFinder(options, now());
-        for (let verdict = 'waiting'; verdict === 'waiting' && port && !stopped.aborted; ) {
+        const isRight = rateFinder(options);
+        const until = now() + patience;
+        while (known === undefined && port && now() < until && !stopped.aborted) {
           const came = await nextWithin(100);
           if (came === undefined) break;
-          if (came !== 'none') heard.push(came);
-          verdict = tell(came === 'none' ? new Uint8Array(0) : came, now());
-          if (verdict === 'right') known = baud;
+          if (came === 'none') continue;
+          heard.push(came);
+          const verdict = isRight(came);
+          if (verdict === false) break;
+          if (verdict) known = baud;
         }
         if (known === undefined) continue;
         yield { kind: 'rate', baud };
