@@ -483,6 +483,7 @@ export const libraries: readonly Library[] = [
               'live/liveReader',
               'live/stampClock',
               'live/rateFinder',
+              'live/isTextOf',
               'live/usualRates',
               'findLayout',
             ],
