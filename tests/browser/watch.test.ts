@@ -7,6 +7,8 @@ import { jobCriteria, jobExpectation, readJob, readJobRecording } from '@trueswe
 import { verdictLabels } from '@truesweep/wording';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { serialPort } from '../../packages/cli/src/live/serialPort.js';
+import { pseudoTerminal, whyNoTerminal } from '../live/pseudoTerminal.js';
 import { browserOptions } from './chromium.js';
 import { newVisitor, scriptsRun, violationsOf } from './openPage.js';
 import { type StandInSerial, standInSerial } from './standInSerial.js';
@@ -210,6 +212,48 @@ test('a port that is unplugged and plugged in again goes on, with a gap', async 
   const steps = Array.from(sweep.time.subarray(1), (at, i) => at - sweep.time[i]!);
   expect(Math.max(...steps)).toBeGreaterThan(0.6);
 });
+
+test.skipIf(whyNoTerminal())(
+  'a recorder at a pseudo-terminal, whose port the page opens through this test: every row comes',
+  async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'truesweep-watch-'));
+    const terminal = await pseudoTerminal(join(folder, 'port'));
+    const closed = new AbortController();
+    const page = await openWithPort(await newVisitor(browser), 115_200);
+    const handOver = async (): Promise<void> => {
+      for await (const event of serialPort(terminal.path, 115_200, {})(closed.signal)) {
+        if (event.kind !== 'bytes') continue;
+        const text = new TextDecoder().decode(event.bytes);
+        await page.evaluate((part) => {
+          (window as unknown as { standIn: StandInSerial }).standIn.write(part);
+        }, text);
+      }
+    };
+    const handing = handOver();
+    try {
+      await chooseSerial(page, 115_200);
+      const { lines } = recorderLines({ faults: [worn], unit: 'mV', isChecked: true });
+      // Some thousand lines a second.
+      for (let at = 0; at < lines.length; at += 100) {
+        await terminal.write(lines.slice(at, at + 100).join(''));
+        await page.waitForTimeout(20);
+      }
+      const rows = lines.filter((line) => /^\d/.test(line)).length;
+      await expect.poll(() => standing(page)).toContain(`${rows} samples`);
+      await expect
+        .poll(() => page.locator('.watched .findings li').allTextContents())
+        .toContainEqual(expect.stringMatching(/^dropout at/));
+      await page.getByRole('button', { name: 'Stop recording' }).click();
+      const { sweep, score } = scoreOf(await savedFiles(page));
+      expect([sweep.time.length, score.verdict]).toEqual([rows, 'fail']);
+    } finally {
+      closed.abort();
+      await handing;
+      await terminal.unplug();
+      await rm(folder, { recursive: true });
+    }
+  },
+);
 
 test('a wrong rate that was chosen is said', async () => {
   const visitor = await newVisitor(browser);
