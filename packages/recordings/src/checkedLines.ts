@@ -42,7 +42,10 @@ export function checkedLines(refuseEndless: () => never): CheckedLines {
   };
 }
 
-/** Whether lines carry checks: more than half of those that are whole and not empty have one that fits. */
+/** So many checks do not fit by chance. */
+const noChance = 3;
+
+/** Whether lines carry checks: three of them fit, or more than half of those that are whole and not empty. */
 export function carryChecks(bytes: Uint8Array): boolean {
   let [all, fitting] = [0, 0];
   for (let start = 0; start < bytes.length; ) {
@@ -54,5 +57,5 @@ export function carryChecks(bytes: Uint8Array): boolean {
     }
     start = next;
   }
-  return 2 * fitting > all;
+  return fitting >= noChance || 2 * fitting > all;
 }

@@ -5,6 +5,7 @@ import {
   decimalSigns,
   delimiters,
 } from './delimitedOptions.js';
+import { firstWholeRows } from './firstWholeRows.js';
 import { isValue } from './isValue.js';
 import { isNoReading, lineKind } from './lineKind.js';
 import { splitLine } from './splitLine.js';
@@ -41,8 +42,8 @@ export function findDialect(
   for (const [i, { delimiter, decimal }] of open.entries()) {
     const firstRow = firsts[i];
     if (firstRow === undefined) continue;
-    const sample = lines.slice(firstRow, firstRow + sampleSize);
-    const { share, rows } = judge(sample, delimiter, decimal, least);
+    const sample = firstWholeRows(lines, firstRow, delimiter, decimal, least, sampleSize);
+    const { share, rows } = judge(sample, decimal);
     if (share > bestShare || (share === bestShare && rows > bestRows)) {
       best = { delimiter, decimal, firstRow, least };
       bestShare = share;
@@ -130,16 +131,8 @@ function isRow(
   return (hasNumber || least === 1) && cells.length === row.length && cells.every(isLike);
 }
 
-/** The share of numbers among the fields of the rows, and how many rows there are. */
-function judge(
-  lines: readonly string[],
-  delimiter: Delimiter,
-  decimal: DecimalSign,
-  least: number,
-) {
-  const rows = lines
-    .map((line) => splitLine(line, delimiter))
-    .filter((cells) => lineKind(cells, decimal, least) === 'row');
+/** The share of numbers among the fields of rows, and how many rows there are. */
+function judge(rows: readonly (readonly string[])[], decimal: DecimalSign) {
   const cells = rows.flat().filter((cell) => cell !== '');
   const numbers = cells.filter((cell) => isValue(cell, decimal));
   return { share: numbers.length / cells.length, rows: rows.length };

@@ -732,6 +732,12 @@ describe('further columns', () => {
   });
 });
 
+it('begins with rows without a reading, however many', () => {
+  const rows = Array.from({ length: 1500 }, (_, i) => `${i};${i < 900 ? 'OL' : 1}`);
+  const { sweep, reading } = readDelimited(['t (ms);U (V)', ...rows].join('\n'));
+  expect([sweep.time.length, reading.withoutReading]).toEqual([600, 900]);
+});
+
 describe('lines that carry checks', () => {
   const encoder = new TextEncoder();
   const checked = (line: string): string => {

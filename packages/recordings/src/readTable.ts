@@ -2,6 +2,7 @@ import { InputError } from '@truesweep/core';
 import { clockTime } from './clockTime.js';
 import type { DelimitedOptions } from './delimitedOptions.js';
 import type { Dialect } from './findDialect.js';
+import { firstWholeRows } from './firstWholeRows.js';
 import { headingRole } from './headingRole.js';
 import { isNumber } from './isNumber.js';
 import { lineKind } from './lineKind.js';
@@ -33,7 +34,7 @@ interface Rows {
   readonly all: number;
 }
 
-/** How many lines from the first row on are looked at. */
+/** How many rows are looked at. */
 const sampleSize = 500;
 
 /** Reads the shape of the table from the head of the file; refuses one with two readings. */
@@ -70,10 +71,7 @@ function readRows(
   lines: readonly string[],
   { delimiter, decimal, firstRow, least }: Dialect,
 ): Rows {
-  const cells = lines
-    .slice(firstRow, firstRow + sampleSize)
-    .map((line) => splitLine(line, delimiter))
-    .filter((row) => lineKind(row, decimal, least) === 'row');
+  const cells = firstWholeRows(lines, firstRow, delimiter, decimal, least, sampleSize);
   const first = cells[0] ?? [];
   return { cells, used: usedFields(first).length, all: first.length };
 }

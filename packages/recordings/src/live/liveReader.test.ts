@@ -141,6 +141,77 @@ describe('liveReader', () => {
     expect(time).toEqual(stamps.slice(0, -1).map((at) => at / 1000));
   });
 
+  test('what follows a line without end is no row', () => {
+    const reader = liveReader(counts);
+    reader.feed(encoder.encode(lines(heading, ...rowsFrom(0, 40))));
+    reader.feed(new Uint8Array(70_000));
+    expect(reader.feed(encoder.encode('31,4,1023\n')).time).toHaveLength(0);
+    expect(reader.feed(encoder.encode(lines(...rowsFrom(90_000, 5)))).time).toHaveLength(5);
+    expect(reader.reading()).toMatchObject({ damagedLines: 1, gapCount: 1 });
+  });
+
+  test('a digit that was flipped is no counter that wraps', () => {
+    const rows = [...rowsFrom(1e7, 25), '10005000,7,1023', ...rowsFrom(10_026_000, 25)];
+    const { time, signal, reader } = read([lines(heading, ...rows)], {
+      ...counts,
+      voltsPerUnit: 1,
+    });
+    expect([signal.includes(7), time.at(-1)]).toEqual([false, 0.05]);
+    expect(reader.reading().damagedLines).toBe(1);
+  });
+
+  test('three checks that fit are proof, whatever text came before', () => {
+    const boot = Array.from({ length: 12 }, (_, i) => `ready ${i}`);
+    const rows = [heading, ...rowsFrom(0, 40)].map(checked);
+    rows[30] = rows[30]!.replace('1023', '1024');
+    const { time, reader } = read([lines(...boot, ...rows)], counts);
+    expect([time.length, reader.reading().isChecked]).toEqual([39, true]);
+  });
+
+  test('lines with checks but without headings need none where the columns are told', () => {
+    expect(read([lines(...rowsFrom(0, 30).map(checked))], told).time).toHaveLength(30);
+    const reader = liveReader({ delimiter: ',', voltsPerUnit: 1 });
+    for (let i = 0; i < 20; i++) reader.feed(encoder.encode(lines(checked(`${i},1`))), i / 10);
+    expect(reader.reading().columns).toBeUndefined();
+  });
+
+  test('of rows at a rate a damaged one takes its time, and what was lost as long as it took to come', () => {
+    const rows = Array.from({ length: 40 }, (_, i) => `${i % 7}.5`);
+    const rate = { sampleRate: 1000 };
+    const wrong = read([lines(...rows.slice(0, 20), 'x?', ...rows.slice(21))], rate);
+    expect([wrong.time.length, wrong.time[19], wrong.time[20]]).toEqual([39, 0.019, 0.021]);
+    const lost = read(
+      [lines(...rows.slice(0, 20)), 'lost', lines('1.5', ...rows.slice(20))],
+      rate,
+      [5, 0, 5.5],
+    );
+    expect(lost.time[20]).toBeCloseTo(0.519, 6);
+  });
+
+  test('a clock goes on past midnight, with a date and without', () => {
+    const clock = (day: string) => [
+      ...Array.from({ length: 20 }, (_, i) => `${day}23:59:${40 + i};1`),
+      ...(day ? ['2026-03-02T00:00:04;1'] : ['00:00:04;1']),
+    ];
+    for (const day of ['', '2026-03-01T']) {
+      const { time, reader } = read([
+        lines('t;U', ...clock(day), ...(day ? ['2026-03-02T00:00:05;1'] : ['00:00:05;1'])),
+      ]);
+      expect(time.slice(-2)).toEqual([24, 25]);
+      expect(reader.reading().gaps.map(({ kind }) => kind)).not.toContain('restarted');
+    }
+  });
+
+  test('stamps coarser than the rows are no gaps', () => {
+    const rows = Array.from({ length: 2000 }, (_, i) => `${10 * Math.floor(i / 20)};1`);
+    expect(read([lines('t (ms);U (V)', ...rows)]).reader.reading().gapCount).toBe(0);
+  });
+
+  test('rows without a reading may come first', () => {
+    const rows = Array.from({ length: 60 }, (_, i) => `${i};${i < 20 ? 'OL' : 1}`);
+    expect(read(lines('t (ms);U (V)', ...rows).split(/(?<=\n)/)).time).toHaveLength(40);
+  });
+
   test('half a line is none: at the beginning, where the plug was pulled, at the end', () => {
     const reader = liveReader(counts, true);
     const [first, second] = [rowsFrom(0, 40), rowsFrom(60_000, 40)];

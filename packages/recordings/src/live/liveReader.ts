@@ -1,13 +1,14 @@
 import type { NoReading, Seconds } from '@truesweep/core';
 import { carryChecks } from '../checkedLines.js';
 import type { ReadColumns } from '../chooseColumns.js';
+import { clockTime, nextTime, type RunningClock, secondsOf } from '../clockTime.js';
 import { checkOptions, type DelimitedOptions, type TimeUnit } from '../delimitedOptions.js';
 import { dialectOf, layoutOf } from '../findLayout.js';
 import { checkedEnd, contentEnd, nextLine } from '../lineCheck.js';
 import { fieldBounds, isHeading, noReadingIn, readRow, rolesOf } from '../rowFields.js';
 import type { RowLayout } from '../rowLayout.js';
 import type { Samples } from '../rowScanner.js';
-import { scanFields } from '../scanFields.js';
+import { fieldText, scanFields } from '../scanFields.js';
 import { checkBytes, checkNumber, checkYesOrNo } from '../shown.js';
 import { lastEnd } from '../wholeLines.js';
 import { savedRows } from './savedRows.js';
@@ -55,8 +56,12 @@ export interface LiveReader {
    * @throws InputError where the lines are rows whose columns can't be told, or have no scale, as `readDelimited` does.
    */
   feed(bytes: Uint8Array, arrived?: Seconds): LiveSamples;
-  /** Says that bytes were lost here, as where a plug was pulled: half a line before it is none. */
-  lost(): void;
+  /**
+   * Says that bytes were lost here, as where a plug was pulled: half a line before it is none.
+   *
+   * @param isHalfNext Whether what comes next may be half a line too; so when left out. Not so of a file that is begun anew.
+   */
+  lost(isHalfNext?: boolean): void;
   /** Reads what is left. A line that has no end is none. */
   end(): LiveSamples;
   reading(): LiveReading;
@@ -66,17 +71,21 @@ export interface LiveReader {
 const enoughLines = 16;
 /** Headings that come again with the lines are waited for as long. */
 const mostLines = 2048;
+/** And for so long where lines come slowly: s. */
+const headingWithin: Seconds = 3;
 const mostBytes = 65_536;
 const gapsKept = 100;
+/** A clock that goes farther from one row to the next is not believed by one row: s. */
+const longestLeap: Seconds = 43_200;
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
 
-/** What a counter of stamps wraps at: 16 and 32 bits of its unit, or a day. */
+/** What a counter of stamps wraps at: 16 and 32 bits of its unit. */
 const periods: Readonly<Record<TimeUnit, readonly Seconds[]>> = {
   s: [],
   ms: [2 ** 16 / 1e3, 2 ** 32 / 1e3],
   µs: [2 ** 16 / 1e6, 2 ** 32 / 1e6],
-  clock: [86_400],
+  clock: [],
 };
 
 /**
@@ -105,17 +114,39 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
   let open: OpenLines | undefined;
   let early = 0;
 
+  /** What follows up to the next line end is half a line. */
+  const leaveLine = (): void => {
+    begun = new Uint8Array(0);
+    isHalf = true;
+    open?.lost();
+  };
+
   /** Whole lines of these bytes and of what was begun before; the rest is kept. */
   const wholeLinesOf = (bytes: Uint8Array): Uint8Array => {
     const all = begun.length > 0 ? joined([begun, bytes]) : bytes;
     const end = lastEnd(all);
     // Half a row would be a row of other numbers; half a heading is none.
-    const from = isHalf && !beginsWithLetter(all) ? nextLine(all, 0) : 0;
+    const from = isHalf && !beginsLikeHeading(all) ? nextLine(all, 0) : 0;
     if (end > 0) isHalf = false;
     begun = Uint8Array.from(all.subarray(end));
-    // What has no line end for so long is no text.
-    if (begun.length > mostBytes) begun = new Uint8Array(0);
+    if (begun.length > mostBytes) {
+      // What has no line end for so long is no text; its end is no row.
+      early += 1;
+      leaveLine();
+    }
     return all.subarray(Math.min(from, end), end);
+  };
+
+  /** Whether the options say what headings would. */
+  const isTold = (
+    ['timeColumn', 'signalColumn', 'timeUnit', 'signalUnit', 'sampleRate'] as const
+  ).some((name) => options[name] !== undefined);
+
+  /** Headings that come again do so within a second or two. */
+  const isPatienceOver = (): boolean => {
+    const [first, last] = [waiting[0]?.arrived, waiting.at(-1)?.arrived];
+    const isLate = first !== undefined && last !== undefined && last - first > headingWithin;
+    return isLate || waitingLines >= mostLines;
   };
 
   const begin = (isWhole: boolean): OpenLines | undefined => {
@@ -123,7 +154,7 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
     const isChecked = carryChecks(bytes);
     const lines = linesOf(bytes, isChecked);
     const heading = lines.findIndex((line) => /^\W*\p{L}/u.test(line));
-    const isWaiting = isChecked && heading < 0 && lines.length < mostLines && !isWhole;
+    const isWaiting = isChecked && heading < 0 && !isTold && !isPatienceOver() && !isWhole;
     if (isWaiting) return undefined;
     // Headings come again and again: those of rows before them too.
     const first = isChecked && heading > 0 ? [lines[heading]!] : [];
@@ -168,10 +199,10 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
       }
       return feedOpen(open);
     },
-    lost() {
-      begun = new Uint8Array(0);
-      isHalf = true;
-      open?.lost();
+    lost(isHalfNext = true) {
+      checkYesOrNo(isHalfNext, 'isHalfNext');
+      leaveLine();
+      isHalf = isHalfNext;
     },
     end() {
       // A CR may have been half a line end; now it is a whole one.
@@ -225,6 +256,8 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
   let shift = 0;
   let before: Seconds | undefined;
   let isDamaged = false;
+  let isLost = false;
+  let running: RunningClock | undefined;
   let rows = 0;
   let damagedLines = 0;
   let gaps: Gap[] = [];
@@ -233,6 +266,8 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
   const damage = (): void => {
     damagedLines += 1;
     isDamaged = true;
+    // It was a sample too.
+    counted += 1;
   };
 
   /** The content of a line, where its check fits, with a line end of its own. */
@@ -248,11 +283,25 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
 
   /** The stamp of a row that has none: its number by the rate, and what was lost before it as long as its arrival tells. */
   const countedStamp = (arrived: Seconds | undefined): Seconds => {
-    if (isDamaged && arrived !== undefined && before !== undefined) {
-      shift = Math.max(shift, shift + (arrived - before) - 1 / rate!);
+    if (isLost && arrived !== undefined && before !== undefined) {
+      shift += Math.max(0, arrived - before - 1 / rate!);
     }
     before = arrived;
     return counted++ / rate! + shift;
+  };
+
+  /** The stamp of a row; a clock carries on past midnight. Undefined where one with a date follows one without. */
+  const stampOf = (bytes: Uint8Array): Seconds | undefined => {
+    if (unit !== 'clock') return values[0]!;
+    const next = nextTime(
+      clockTime(fieldText(bytes, bounds, layout.columns.time!.index))!,
+      running,
+    );
+    if (!next) return undefined;
+    const stamp = secondsOf(next);
+    // A time that leaps may be damaged: the clock itself goes on from the one before.
+    if (!running || Math.abs(stamp - secondsOf(running)) < longestLeap) running = next;
+    return stamp;
   };
 
   const readLine = (bytes: Uint8Array, start: number, arrived: Seconds | undefined): void => {
@@ -266,7 +315,11 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
     const reading: NoReading | undefined = isRead
       ? undefined
       : noReadingIn(bytes, bounds, layout, values, roles);
-    const stamp = unit ? values[0]! : countedStamp(arrived);
+    const stamp = unit ? stampOf(bytes) : countedStamp(arrived);
+    if (stamp === undefined) {
+      damage();
+      return;
+    }
     rows += 1;
     const placed = clock.next({
       stamp,
@@ -275,6 +328,7 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
       row: { values: Array.from(values), ...(reading && { reading }) },
     });
     isDamaged = false;
+    isLost = false;
     for (const row of placed) saved.add(row);
   };
 
@@ -299,6 +353,7 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
     },
     lost() {
       isDamaged = true;
+      isLost = true;
     },
     take: () => saved.take(),
     reading() {
@@ -315,9 +370,11 @@ function openLines(layout: RowLayout, isChecked: boolean): OpenLines {
   };
 }
 
-function beginsWithLetter(bytes: Uint8Array): boolean {
-  const letter = (bytes[0] ?? 0) | 0x20;
-  return letter >= 0x61 && letter <= 0x7a;
+function beginsLikeHeading(bytes: Uint8Array): boolean {
+  const byte = bytes[0] ?? 0;
+  const letter = byte | 0x20;
+  // A quote, the sign of a remark, or a mark of the text's coding.
+  return (letter >= 0x61 && letter <= 0x7a) || [0x22, 0x23, 0x25, 0xef].includes(byte);
 }
 
 const decoder = new TextDecoder();

@@ -62,6 +62,8 @@ export function stampClock<Row>(periods: readonly Seconds[], isChecked: boolean)
   let last: { stamp: Seconds; time: Seconds; arrived: Seconds | undefined } | undefined;
   /** What is added to stamps to make times of them. */
   let shift: Seconds = 0;
+  /** The highest stamp so far: a counter that got there does not wrap before. */
+  let highest: Seconds = -Infinity;
   let held: StampedRow<Row> | undefined;
   let gaps: Gap[] = [];
   let strays = 0;
@@ -78,6 +80,7 @@ export function stampClock<Row>(periods: readonly Seconds[], isChecked: boolean)
     if (isGap) gaps.push({ kind, start, end: time });
     else if (last) count(time - start);
     last = { stamp: row.stamp, time, arrived: row.arrived };
+    highest = Math.max(highest, row.stamp);
     return { time, row: row.row };
   };
 
@@ -85,6 +88,8 @@ export function stampClock<Row>(periods: readonly Seconds[], isChecked: boolean)
     steps.length > 2 && step > Math.max(gapSteps * usual(), usualTime / gapSteps);
 
   const count = (step: Seconds): void => {
+    // Several rows under one stamp are none apart.
+    if (step === 0) return;
     steps.push(step);
     sum += step;
     if (steps.length <= 2 * counted) return;
@@ -96,7 +101,9 @@ export function stampClock<Row>(periods: readonly Seconds[], isChecked: boolean)
   const follows = ({ stamp }: StampedRow<Row>): boolean => {
     const step = stamp - last!.stamp;
     if (step >= 0) return isChecked || step <= Math.max(usualTime, usualSteps * usual());
-    const period = periods.find((one) => step + one >= 0 && step + one <= wrapWithin);
+    const period = periods.find(
+      (one) => one > highest && step + one >= 0 && step + one <= wrapWithin,
+    );
     if (period !== undefined) shift += period;
     return period !== undefined;
   };
