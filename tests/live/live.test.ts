@@ -38,7 +38,12 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'truesweep-live-'));
   writeFileSync(inFolder('bench.job.json'), writeJob(job));
 });
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+/** Commands that a test began: none outlives it. */
+const begun: ChildProcess[] = [];
+afterAll(() => {
+  for (const child of begun) child.kill('SIGKILL');
+  rmSync(folder, { recursive: true, force: true });
+});
 
 /** What becomes of rows on their way, or of what sends them. */
 interface Trouble {
@@ -285,6 +290,7 @@ function running(
   said: () => string;
 } {
   const child = spawn(process.execPath, [command, ...args], { stdio: ['pipe', 'pipe', 'pipe'] });
+  begun.push(child);
   if (input) child.stdin!.end(input);
   let [out, err] = ['', ''];
   child.stdout!.setEncoding('utf8').on('data', (text) => {

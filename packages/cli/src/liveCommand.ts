@@ -19,6 +19,7 @@ export function liveCommand(output: Output, leaveWith: (code: number) => void): 
     .option('--volts-per-unit <voltage>', commandHelp.voltsPerUnit)
     .option('--rate <frequency>', commandHelp.sampleRate)
     .option('--delimiter <sign>', commandHelp.delimiter)
+    .option('--decimal <sign>', commandHelp.decimal)
     .option('--for <time>', commandHelp.liveFor)
     .option('--idle <time>', commandHelp.liveIdle)
     .option('--short', commandHelp.short)

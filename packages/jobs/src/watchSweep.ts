@@ -44,8 +44,8 @@ export interface WatchedSweep {
   feed(bytes: Uint8Array, arrived?: Seconds): LiveSamples;
   /** Takes the next samples of a recorder that gives such: times in s that never run back, the signal in V. */
   feedSamples(samples: Pick<Samples, 'time' | 'signal'>): void;
-  /** Says that bytes were lost here, as where a plug was pulled. */
-  lost(): void;
+  /** Says that bytes were lost here, as where a plug was pulled, and whether what comes next may be half a line; so when left out. */
+  lost(isHalfNext?: boolean): void;
   /** Begins a deliberate test at the latest sample, or ends the one that runs; gives the one that runs then. */
   mark(kind: Stretch['kind']): Stretch['kind'] | undefined;
   /** The latest seconds judged by themselves: call it often. Undefined before there are two samples. */

@@ -31,6 +31,7 @@ export const commandHelp = {
   voltsPerUnit: 'what one count or one percent is, such as 4.883mV for 5 V in 10 bits',
   sampleRate: 'samples a second, such as 1kHz, where the lines have no times',
   delimiter: 'what stands between the fields, such as ";"',
+  decimal: 'the decimal sign of the numbers, . or ,',
   liveFor: 'end after so much was recorded, such as 60s',
   liveIdle: 'end when nothing came for so long, such as 3s',
   plan: 'Advise on the limiting resistor, and show what each wrong connection would do.',
@@ -113,6 +114,15 @@ and end with q:
 What another program prints, until it ends:
 
   logger --print | truesweep live - --job outboard.job.json --out port-side.csv
+
+To practise, without any recorder:
+
+  truesweep simulate --job outboard.job.json > practice.csv
+  truesweep live practice.csv --job outboard.job.json --out watched.csv --idle 1s
+
+Keys on a terminal: t when you begin and when you end flexing the harness, h
+tapping the housing, w warming; q or Ctrl-C ends and judges. A file ends by
+them, by --for or by --idle; what another program prints ends with it.
 
 Lines are numbers parted by commas, semicolons, tabs, bars or spaces, as in
 files; a counter of stamps may wrap. Where each ends in an asterisk and the

@@ -125,17 +125,20 @@ export { limiterAdviceSentences } from './limiterAdviceSentences.js';
 export {
   cannotSaveSentence,
   findingLine,
+  folderSentence,
   gapsText,
   liveWords,
   missingSentence,
   noSerialSentence,
   noSourceSentence,
+  notADurationSentence,
   notARateSentence,
   nothingCameSentence,
   portFailedSentence,
   rateSentence,
   recordedSentence,
   runningSentence,
+  unitsTakenText,
 } from './liveCommandWords.js';
 export { hintLabels, hintSentence, missingText } from './liveWords.js';
 export * from './pages.js';

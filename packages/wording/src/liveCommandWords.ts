@@ -8,6 +8,7 @@ import {
   type Missing,
   type Stretch,
 } from '@truesweep/core';
+import type { ReadColumns } from '@truesweep/recordings';
 import { count } from './count.js';
 import { findingLabels } from './findings.js';
 import { missingText } from './liveWords.js';
@@ -140,6 +141,7 @@ export function recordedSentence(recorded: {
   }[];
   readonly gapCount: number;
   readonly isChecked: boolean;
+  readonly columns?: ReadColumns;
 }): string {
   return whole(recorded, 'recorded', () => {
     const { file, job, samples, damagedLines, isChecked } = recorded;
@@ -150,7 +152,8 @@ export function recordedSentence(recorded: {
         : isChecked
           ? say` ${count(damagedLines, 'line')} whose check did not fit left out.`
           : say` ${count(damagedLines, 'line')} damaged on the way left out; the lines carry no check, so that others may have come wrong and be read as numbers.`;
-    return say`${saved}${damaged}${gapsText(recorded)}`;
+    const units = unitsTakenText(recorded.columns);
+    return say`${saved}${units === '' ? '' : say` ${units}`}${damaged}${gapsText(recorded)}`;
   });
 }
 
@@ -269,4 +272,42 @@ export function nothingCameSentence(damagedLines: number, isRateTold: boolean): 
 export function notARateSentence(text: string, slowest: number, fastest: number): string {
   checkText(text, 'text');
   return say`--baud is ${JSON.stringify(text)}; it must be a whole number of baud from ${slowest} to ${fastest}, such as 115200.`;
+}
+
+/**
+ * Refused: a time that is none to wait or to record for.
+ *
+ * @example
+ * notADurationSentence('--for', '0s') // => '--for is "0s"; it must be a time above 0, such as 60 s.'
+ */
+export function notADurationSentence(option: string, text: string): string {
+  checkText(option, 'option');
+  checkText(text, 'text');
+  return say`${option} is ${JSON.stringify(text)}; it must be a time above 0, such as 60 s.`;
+}
+
+/**
+ * Refused: a folder as the source of a recording.
+ *
+ * @example
+ * folderSentence.includes('folder') // => true
+ */
+export const folderSentence =
+  'This is a folder; name a serial port, a file that grows, or - for what another program prints.';
+
+/**
+ * What nobody told of the lines and was taken for granted; empty where everything was told.
+ *
+ * @example
+ * unitsTakenText({ signal: { index: 1, name: '', chosenFrom: 'place', unit: 'V', unitFrom: 'assumed' } }) // => 'Nothing told the unit: the signal was taken for V.'
+ */
+export function unitsTakenText(columns: ReadColumns | undefined): string {
+  if (columns === undefined) return '';
+  return whole(columns, 'columns', () => {
+    const taken = (['time', 'signal', 'supply', 'second'] as const).flatMap((role) => {
+      const column = columns[role];
+      return column?.unitFrom === 'assumed' ? [say`the ${role} was taken for ${column.unit}`] : [];
+    });
+    return taken.length === 0 ? '' : say`Nothing told the unit: ${taken.join(', ')}.`;
+  });
 }

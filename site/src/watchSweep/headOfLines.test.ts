@@ -29,14 +29,21 @@ test('a heading that comes first is whole where it has the fields of the line be
   expect(begins('time,signal\n0,')).toBe(false);
 });
 
-test('hands out the heading as it came', () => {
+test('hands out the heading as it came, with a line end of its own', () => {
   const heading = (text: string) => {
     const head = headOfLines();
     head.add(bytesOf(text), 0);
     const found = head.heading();
     return found && new TextDecoder().decode(found);
   };
-  expect(heading('time,signal*5F39\r\n0,1*9F1E\r\n1,')).toBe('time,signal*5F39\r\n');
+  expect(heading('time,signal*5F39\r\n0,1*9F1E\r\n1,')).toBe('time,signal*5F39\n');
   expect(heading('0,1\ntime,signal\n1,2\n')).toBe('time,signal\n');
   expect(heading('gnal\n1,2\n')).toBeUndefined();
+});
+
+test('lines may end by CR alone', () => {
+  expect(headOf('time,signal\r0,1\r1,2\r2')).toBe('time,signal\n0,1\n1,2\n');
+  const head = headOfLines();
+  head.add(bytesOf('0,1\r1,2\r2'), 0);
+  expect(head.isBegun()).toBe(true);
 });

@@ -3,7 +3,9 @@ import type { Seconds } from '@truesweep/core';
 /** So much of what came first tells how lines are written. */
 const headBytes = 65_536;
 /** A check behind a line, which says nothing of its columns. */
-const check = /\*[0-9A-F]{4}(?=\r?\n|$)/gim;
+const check = /\*[0-9A-F]{4}(?=[\r\n]|$)/gim;
+/** A recorder may end its lines by either sign alone. */
+const lineEnd = /\r\n|\n|\r/;
 
 /** The first bytes of a port, by which its lines are looked at, and read anew where they must be read otherwise. */
 export function headOfLines() {
@@ -27,15 +29,15 @@ export function headOfLines() {
     /** Whether nothing came after it. */
     isAll: () => isAll,
     /** Whether two whole lines are there. */
-    isBegun: () => text().split('\n').length > 2,
+    isBegun: () => text().split(lineEnd).length > 2,
     /** Whether the first line is a heading over the second one, and no half of one. */
     beginsWithHeading(): boolean {
-      const [first = '', second = ''] = text().split('\n');
+      const [first = '', second = ''] = text().split(lineEnd);
       return isHeading(first) && fieldsOf(first) === fieldsOf(second);
     },
-    /** The heading as it came, with its line end; undefined where none did, or its first half is missing. */
+    /** The heading as it came, with a line end; undefined where none did, or its first half is missing. */
     heading(): Uint8Array | undefined {
-      const [first = '', ...others] = text().split('\n');
+      const [first = '', ...others] = text().split(lineEnd);
       const found = [...(this.beginsWithHeading() ? [first] : []), ...others.slice(0, -1)].find(
         isHeading,
       );
@@ -43,7 +45,7 @@ export function headOfLines() {
     },
     /** Whole lines without their checks, the heading first wherever it came. */
     bytes(): Uint8Array {
-      const [first = '', ...others] = text().replace(check, '').split('\n');
+      const [first = '', ...others] = text().replace(check, '').split(lineEnd);
       // The first and the last line may be halves.
       const lines = others.slice(0, -1);
       const before = isHeading(first) ? first : lines.find(isHeading);

@@ -78,7 +78,8 @@ export function keepRecording(
       void queue(async () => {
         held.length = 0;
         const opened = await store;
-        if (opened && !isTroubled) await removePieces(opened, id).catch(trouble);
+        // Full as it may be: what is removed makes room, and must not mix with what comes.
+        if (opened) await removePieces(opened, id).catch(trouble);
       });
     },
     /** Puts the rest away. Returns what could not be put away: of all pieces the last ones. */

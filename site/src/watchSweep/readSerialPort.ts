@@ -66,11 +66,14 @@ export function readSerialPort(
         await pump(open, ending.signal, listener.onBytes, listener.onGap);
       }
       for (;;) {
+        // Waited for before it is let go: a plug may be back sooner.
+        const back = isBack(baud);
+        back.catch(() => {});
         await open.close().catch(() => {});
         if (ending.signal.aborted) return;
         listener.onGap();
         listener.onPresent(false);
-        open = await isBack(baud);
+        open = await back;
         listener.onPresent(true);
         await pump(open, ending.signal, listener.onBytes, listener.onGap);
       }

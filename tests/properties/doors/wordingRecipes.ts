@@ -268,6 +268,10 @@ export const wordingRecipes: Recipes = {
   missingText: of({ missing: 'test', test: 'warmed' }),
   noSerialSentence: ofTexts('not found'),
   noSourceSentence: of(['COM3', 'COM4']),
+  notADurationSentence: ofTexts('--for', '0s'),
+  unitsTakenText: of({
+    signal: { index: 1, name: '', chosenFrom: 'place', unit: 'V', unitFrom: 'assumed' },
+  }),
   notARateSentence: of('fast', 50, 12_000_000),
   nothingCameSentence: of(3, true),
   portFailedSentence: ofTexts('permission denied'),

@@ -1,7 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { InputError } from '@truesweep/core';
 import type { DelimitedOptions } from '@truesweep/recordings';
-import { noSourceSentence } from '@truesweep/wording';
+import { folderSentence, noSourceSentence } from '@truesweep/wording';
 import { standardInput } from '../inputPieces.js';
 import { growingFile } from './growingFile.js';
 import type { LiveSource } from './liveSource.js';
@@ -45,6 +45,7 @@ export async function chooseSource(
   if (portNames.test(name) || there?.isCharacterDevice()) {
     return { name, source: serialPort(name, rate, options), fromMiddle: true };
   }
+  if (there?.isDirectory()) throw new InputError('unreadable-file', name, folderSentence);
   if (there?.isFIFO()) return { name, source: programOutput(name), fromMiddle: false };
   return { name, source: growingFile(name), fromMiddle: false };
 }

@@ -1,4 +1,4 @@
-import { open } from 'node:fs/promises';
+import { type FileHandle, open, stat } from 'node:fs/promises';
 import { InputError } from '@truesweep/core';
 import type { LiveSource } from './liveSource.js';
 import { pause } from './pause.js';
@@ -7,16 +7,10 @@ const pieceBytes = 2 ** 16;
 /** How often it is looked whether a file has grown, ms. */
 const every = 50;
 
-/** A file that another program writes: from its beginning, then whatever is added. One that becomes shorter was begun anew. */
+/** A file that another program writes: from its beginning, then whatever is added. One that becomes shorter, or is replaced by another of its name, was begun anew. */
 export function growingFile(path: string): LiveSource {
   return async function* (stopped) {
-    const file = await open(path, 'r').catch((error: NodeJS.ErrnoException) => {
-      throw new InputError(
-        'unreadable-file',
-        path,
-        `The system could not read the file (${error.code}); look at its name and its rights.`,
-      );
-    });
+    let file = await opened(path);
     try {
       const buffer = new Uint8Array(pieceBytes);
       let at = 0;
@@ -27,9 +21,16 @@ export function growingFile(path: string): LiveSource {
           yield { kind: 'bytes', bytes: buffer.subarray(0, bytesRead) };
           continue;
         }
-        if ((await file.stat()).size < at) {
+        const { size, ino } = await file.stat();
+        const there = await stat(path).catch(() => undefined);
+        const isOther = there !== undefined && there.ino !== ino;
+        if (isOther) {
+          await file.close();
+          file = await opened(path);
+        }
+        if (isOther || size < at) {
           at = 0;
-          yield { kind: 'lost' };
+          yield { kind: 'begun-anew' };
           continue;
         }
         await pause(every, stopped);
@@ -38,4 +39,17 @@ export function growingFile(path: string): LiveSource {
       await file.close();
     }
   };
+}
+
+async function opened(path: string): Promise<FileHandle> {
+  try {
+    return await open(path, 'r');
+  } catch (error) {
+    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    throw new InputError(
+      'unreadable-file',
+      path,
+      `The system could not read the file (${reason}); look at its name and its rights.`,
+    );
+  }
 }

@@ -8,8 +8,10 @@ export type LiveEvent =
       /** When they came, s, on a clock that runs on; left out where that means nothing. */
       readonly arrived?: Seconds;
     }
-  /** It is gone, or what it wrote was lost: a plug was pulled, a file begun anew. */
+  /** It is gone: a plug was pulled. */
   | { readonly kind: 'lost' }
+  /** A file that was begun anew, or another one of its name. */
+  | { readonly kind: 'begun-anew' }
   /** It is there again. */
   | { readonly kind: 'back' }
   /** A port is tried at a rate, baud; or its lines are read at one. */

@@ -1,8 +1,10 @@
+import { execFileSync } from 'node:child_process';
 import {
   appendFileSync,
   existsSync,
   mkdtempSync,
   readFileSync,
+  renameSync,
   rmSync,
   writeFileSync,
 } from 'node:fs';
@@ -127,6 +129,51 @@ describe('truesweep live', () => {
     end();
     const { out: data } = await ended;
     expect(JSON.parse(data)).toMatchObject([{ file: other, score: { verdict: 'fail' } }]);
+  });
+
+  test('a job that is there is kept, and nothing is recorded over it', async () => {
+    const out = named('csv');
+    const jobThere = out.replace('.csv', '.job.json');
+    writeFileSync(jobThere, 'mine');
+    const { code, err } = await live([written(worn), '--out', out, '--idle', '0.2s']);
+    expect([code, readFileSync(jobThere, 'utf8'), existsSync(out)]).toEqual([2, 'mine', false]);
+    expect(err).toContain('already; choose another name');
+  });
+
+  test('a named pipe that nobody writes to is left when it is told to', async () => {
+    const pipe = named('pipe');
+    execFileSync('mkfifo', [pipe]);
+    const { code, err } = await live([pipe, '--out', named('csv'), '--idle', '0.2s']);
+    expect([code, err]).toEqual([2, expect.stringContaining('Nothing came')]);
+  });
+
+  test('another file of the name is read from its beginning', async () => {
+    const source = written(`${lines.slice(0, 3000).join('\n')}\n`);
+    const out = named('csv');
+    const { seen, screen } = watching();
+    const ended = live([source, '--out', out], { screen });
+    await until(() => linesIn(out) > 2999);
+    renameSync(written(`${lines.slice(1, 1001).join('\n')}\n`), source);
+    await until(() => linesIn(out) > 3999);
+    seen.press('q');
+    expect((await ended).err).toMatch(/1\s+gap/);
+    expect(linesIn(out)).toBe(3000 + 1000 + 1);
+  });
+
+  test('what nobody told is told: the unit of lines without headings', async () => {
+    const out = named('csv');
+    const rows = written(
+      lines
+        .slice(1)
+        .map((line) => line.replace(',', ';'))
+        .join('\n'),
+    );
+    const { err } = await live([rows, '--out', out, '--idle', '0.2s', '--short']);
+    expect(err.replaceAll(/\s+/g, ' ')).toContain(
+      'the time was taken for s, the signal was taken for V',
+    );
+    const { notes } = await loadJob(out.replace('.csv', '.job.json'));
+    expect(notes).toContain('the signal was taken for V');
   });
 
   test('a file that is begun anew is a gap, and the job says so', async () => {

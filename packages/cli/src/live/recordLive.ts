@@ -1,6 +1,12 @@
 import { InputError, parseQuantity } from '@truesweep/core';
-import type { DelimitedOptions, Delimiter, SignalUnit, TimeUnit } from '@truesweep/recordings';
-import { notARateSentence, recordedSentence } from '@truesweep/wording';
+import type {
+  DecimalSign,
+  DelimitedOptions,
+  Delimiter,
+  SignalUnit,
+  TimeUnit,
+} from '@truesweep/recordings';
+import { notADurationSentence, notARateSentence, recordedSentence } from '@truesweep/wording';
 import { badInputCode, exitCodeOf } from '../exitCodes.js';
 import { jobBounds } from '../inputBounds.js';
 import { judgeFiles } from '../judgeFiles.js';
@@ -11,6 +17,7 @@ import type { Output } from '../terminal.js';
 import { paragraph } from '../textPart.js';
 import { unjudgedFile } from '../unjudgedFile.js';
 import { chooseSource } from './chooseSource.js';
+import { inFlags } from './inFlags.js';
 import { watcherOf } from './watcherOf.js';
 import { watchLive } from './watchLive.js';
 
@@ -27,6 +34,7 @@ export interface LiveOptions {
   readonly voltsPerUnit?: string;
   readonly rate?: string;
   readonly delimiter?: string;
+  readonly decimal?: string;
   readonly for?: string;
   readonly idle?: string;
   readonly short?: true;
@@ -69,6 +77,8 @@ export async function recordLive(
     );
     const saved = recordedSentence({ ...reading, file, job: jobFile, samples });
     output.printError(layOut(['', paragraph(saved), ''], output));
+  } catch (error) {
+    throw inFlags(error);
   } finally {
     watcher.end();
   }
@@ -96,7 +106,7 @@ async function judgeSaved(
 
 function textOptions(options: LiveOptions): DelimitedOptions {
   const { timeColumn, signalColumn, supplyColumn, timeUnit, signalUnit, voltsPerUnit } = options;
-  const { rate, delimiter } = options;
+  const { rate, delimiter, decimal } = options;
   return {
     ...(timeColumn !== undefined && { timeColumn: column(timeColumn) }),
     ...(signalColumn !== undefined && { signalColumn: column(signalColumn) }),
@@ -107,6 +117,7 @@ function textOptions(options: LiveOptions): DelimitedOptions {
       voltsPerUnit: parseQuantity(voltsPerUnit, 'V', '--volts-per-unit'),
     }),
     ...(rate !== undefined && { sampleRate: parseQuantity(rate, 'Hz', '--rate') }),
+    ...(decimal !== undefined && { decimal: decimal as DecimalSign }),
     ...(delimiter !== undefined && { delimiter: delimiter.replace('\\t', '\t') as Delimiter }),
   };
 }
@@ -117,7 +128,10 @@ function column(text: string): number | string {
 }
 
 function seconds(text: string | undefined, option: string): number | undefined {
-  return text === undefined ? undefined : parseQuantity(text, 's', option);
+  if (text === undefined) return undefined;
+  const value = parseQuantity(text, 's', option);
+  if (value > 0) return value;
+  throw new InputError('out-of-range', option, notADurationSentence(option, text));
 }
 
 /** Slower than any, and faster than any controller's: baud. */

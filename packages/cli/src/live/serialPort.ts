@@ -1,5 +1,5 @@
 import { InputError, type Seconds } from '@truesweep/core';
-import { type DelimitedOptions, rateFinder, usualRates } from '@truesweep/recordings';
+import { type DelimitedOptions, isTextOf, rateFinder, usualRates } from '@truesweep/recordings';
 import { noSerialSentence, portFailedSentence } from '@truesweep/wording';
 import { type LiveSource, now } from './liveSource.js';
 import { pause } from './pause.js';
@@ -21,8 +21,8 @@ interface Ports {
 }
 
 const bufferBytes = 2 ** 14;
-/** A recorder that writes slowly is listened to for so long at each rate: s. */
-const patience: Seconds = 2;
+/** A rate is listened at for so long; where text comes, a meter of a few rows a second has time for its rows: s. */
+const [patience, patienceForText]: readonly [Seconds, Seconds] = [2, 12];
 /** After so long nothing comes of the rate before, ms. */
 const settling = 50;
 /** How often a port that is gone is looked for, ms. */
@@ -64,63 +64,70 @@ export function serialPort(
     let reading: Promise<Uint8Array | undefined> | undefined;
     const nextWithin = async (milliseconds: number) => {
       reading ??= read();
+      const waited = new AbortController();
+      const end = (): void => waited.abort();
+      stopped.addEventListener('abort', end, { once: true });
       const came = await Promise.race([
         reading,
-        pause(milliseconds, stopped).then(() => 'none' as const),
+        pause(milliseconds, waited.signal).then(() => 'none' as const),
       ]);
+      stopped.removeEventListener('abort', end);
+      end();
       if (came !== 'none') reading = undefined;
       return came;
     };
+    const open = async (baud: number): Promise<OpenPort> =>
+      await ports.open({ path, baudRate: baud, hupcl: false });
+
+    /** Listens at a rate: what came, and whether it is right; nothing of a port that goes away. */
+    const listenAt = async (baud: number) => {
+      await port!.update({ baudRate: baud });
+      // What was on its way came at the rate before.
+      await pause(settling, stopped);
+      await port?.flush().catch(() => {});
+      await nextWithin(0);
+      const heard: Uint8Array[] = [];
+      const isRight = rateFinder(options);
+      const isText = isTextOf();
+      const began = now();
+      let until = began + patience;
+      while (port && now() < until && !stopped.aborted) {
+        const came = await nextWithin(100);
+        if (came === undefined) break;
+        if (came === 'none') continue;
+        heard.push(came);
+        // What is text but comes slowly is waited for.
+        if (isText(came)) until = began + patienceForText;
+        const verdict = isRight(came);
+        if (verdict !== undefined) return { heard, isRight: verdict };
+      }
+      return { heard, isRight: false };
+    };
 
     try {
-      port = await ports
-        .open({ path, baudRate: known ?? usualRates[0]!, hupcl: false })
-        .catch((error: Error) => {
-          throw new InputError('unreadable-file', path, portFailedSentence(error.message));
-        });
-      for (let at = 0; known === undefined && port && !stopped.aborted; at++) {
-        const baud = usualRates[at % usualRates.length]!;
-        yield { kind: 'trying', baud };
-        if (at > 0) {
-          await port.update({ baudRate: baud });
-          // What was on its way came at the rate before.
-          await pause(settling, stopped);
-          await port.flush();
-          await nextWithin(0);
+      port = await open(known ?? usualRates[0]!).catch((error: Error) => {
+        throw new InputError('unreadable-file', path, portFailedSentence(error.message));
+      });
+      for (let at = 0; !stopped.aborted; ) {
+        if (!port) {
+          yield { kind: 'lost' };
+          while (!port && !stopped.aborted) {
+            await pause(every, stopped);
+            port = await open(known ?? usualRates[0]!).catch(() => undefined);
+          }
+          if (port) yield { kind: 'back' };
+        } else if (known === undefined) {
+          const baud = usualRates[at++ % usualRates.length]!;
+          yield { kind: 'trying', baud };
+          const { heard, isRight } = await listenAt(baud);
+          if (!isRight) continue;
+          known = baud;
+          yield { kind: 'rate', baud };
+          for (const bytes of heard) yield { kind: 'bytes', bytes, arrived: now() };
+        } else {
+          const came = await nextWithin(1000);
+          if (came && came !== 'none') yield { kind: 'bytes', bytes: came, arrived: now() };
         }
-        const heard: Uint8Array[] = [];
-        const isRight = rateFinder(options);
-        const until = now() + patience;
-        while (known === undefined && port && now() < until && !stopped.aborted) {
-          const came = await nextWithin(100);
-          if (came === undefined) break;
-          if (came === 'none') continue;
-          heard.push(came);
-          const verdict = isRight(came);
-          if (verdict === false) break;
-          if (verdict) known = baud;
-        }
-        if (known === undefined) continue;
-        yield { kind: 'rate', baud };
-        for (const bytes of heard) yield { kind: 'bytes', bytes, arrived: now() };
-      }
-      while (!stopped.aborted) {
-        const came = port ? await nextWithin(1000) : undefined;
-        if (came === 'none') continue;
-        if (came) {
-          yield { kind: 'bytes', bytes: came, arrived: now() };
-          continue;
-        }
-        if (stopped.aborted) return;
-        yield { kind: 'lost' };
-        await close();
-        while (!port && !stopped.aborted) {
-          await pause(every, stopped);
-          port = await ports
-            .open({ path, baudRate: known ?? usualRates[0]!, hupcl: false })
-            .catch(() => undefined);
-        }
-        if (port) yield { kind: 'back' };
       }
     } finally {
       stopped.removeEventListener('abort', close);

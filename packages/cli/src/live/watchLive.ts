@@ -1,11 +1,16 @@
-import { rmSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { Seconds, Stretch, Sweep } from '@truesweep/core';
 import { InputError } from '@truesweep/core';
 import { type Job, jobExpectation, watchSweep } from '@truesweep/jobs';
 import { saveJob } from '@truesweep/jobs/node';
 import type { DelimitedOptions, LiveReading, LiveSamples } from '@truesweep/recordings';
-import { gapsText, nothingCameSentence } from '@truesweep/wording';
+import {
+  cannotSaveSentence,
+  gapsText,
+  nothingCameSentence,
+  unitsTakenText,
+} from '@truesweep/wording';
 import type { ChosenSource } from './chooseSource.js';
 import type { LiveState } from './liveState.js';
 import { savedRecording } from './savedRecording.js';
@@ -60,9 +65,15 @@ const mostKept = 2 ** 20;
  */
 export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Recorded> {
   const { job, source, text, file, jobFile } = plan;
+  refuseJobFile(jobFile);
   const stop = new AbortController();
   const saved = savedRecording(file);
-  const watched = watchSweep(job, { text, fromMiddle: source.fromMiddle, mostKept });
+  const watched = watchSweep(job, {
+    text,
+    name: source.name,
+    fromMiddle: source.fromMiddle,
+    mostKept,
+  });
   const range = rangeOf(job);
   const latest = latestSamples();
   let rate: LiveState['rate'];
@@ -78,6 +89,7 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   let recent: ReturnType<typeof watched.recent>;
   let soFar: ReturnType<typeof watched.soFar>;
   let savedJob = Promise.resolve();
+  let isJobOurs = false;
   let failure: unknown;
 
   const take = (taken: LiveSamples): void => {
@@ -98,9 +110,9 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   const saveItsJob = (): void => {
     const reading = watched.reading();
     const stretches = watched.stretches();
+    const { notes = '' } = job;
     const lost = gapsText(reading).trim();
-    const { notes } = job;
-    const told = [...(notes === undefined ? [] : [notes]), ...(lost === '' ? [] : [lost])];
+    const told = [notes, unitsTakenText(reading.columns), lost].filter((text) => text !== '');
     const recording = {
       file: basename(file),
       ...(Object.keys(reading.savedAs).length > 0 && { text: reading.savedAs }),
@@ -111,7 +123,10 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
       ...(told.length > 0 && { notes: told.join('\n') }),
       recordings: [recording],
     };
-    savedJob = savedJob.then(() => saveJob(jobFile, whole, { overwrite: true }));
+    savedJob = savedJob.then(async () => {
+      await saveJob(jobFile, whole, { overwrite: isJobOurs });
+      isJobOurs = true;
+    });
     // It is told when the recording ends.
     savedJob.catch(() => {});
   };
@@ -169,12 +184,16 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
   }, showEvery);
   try {
     for await (const event of source.source(stop.signal)) {
-      shownSince = 0;
       isLost = event.kind === 'lost';
       if (event.kind === 'bytes') {
-        for (const piece of piecesOf(event.bytes)) take(watched.feed(piece, event.arrived));
+        shownSince = 0;
+        for (const piece of piecesOf(event.bytes)) {
+          take(watched.feed(piece, event.arrived));
+          if (stop.signal.aborted) break;
+        }
       }
       if (event.kind === 'lost') watched.lost();
+      if (event.kind === 'begun-anew') watched.lost(false);
       if (event.kind === 'trying' || event.kind === 'rate')
         rate = { baud: event.baud, isTried: event.kind === 'trying' };
       if (stop.signal.aborted) break;
@@ -201,6 +220,12 @@ export async function watchLive(plan: WatchPlan, watcher: Watcher): Promise<Reco
     source.name,
     nothingCameSentence(reading.damagedLines, plan.isRateTold),
   );
+}
+
+/** Refuses a job's file that is there: it may list recordings that nobody else knows of. */
+function refuseJobFile(jobFile: string): void {
+  if (!existsSync(jobFile)) return;
+  throw new InputError('file-exists', jobFile, cannotSaveSentence('EEXIST', 0));
 }
 
 /** The readings between which a recording lies: from 0 or the lowest that is expected to the highest. */

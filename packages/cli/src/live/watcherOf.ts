@@ -17,10 +17,16 @@ const tests: Readonly<Record<string, Stretch['kind']>> = {
 /** Somebody who watches: on a terminal a picture that is drawn again and again, elsewhere a line for whatever is new. */
 export function watcherOf(output: Output): Watcher & { readonly end: () => void } {
   let [end, mark] = [() => {}, (_: Stretch['kind']) => {}];
+  let isStopped = false;
   const onKey = (key: string): void => {
     const test = tests[key];
     if (test) mark(test);
-    else if (key === 'q' || key === 'stop') end();
+    else if (key === 'q' || key === 'stop') {
+      end();
+      // What does not end by itself ends the hard way: what came is on the disk.
+      if (isStopped) process.kill(process.pid, 'SIGINT');
+      isStopped = true;
+    }
   };
   const screen = output.screen?.(onKey);
   const leave = output.onInterrupt?.(() => end());

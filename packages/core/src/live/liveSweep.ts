@@ -173,7 +173,8 @@ export function liveSweep(
         );
       }
       const fed = times.values().length;
-      for (const rows of unread) unreadRows.push({ ...rows, after: rows.after + fed });
+      for (const rows of unread)
+        unreadRows = withRows(unreadRows, { ...rows, after: rows.after + fed });
       if (isEmpty) return;
       withSupply = supply !== undefined;
       times.append(chunk.time);
@@ -242,6 +243,17 @@ export function liveSweep(
 
 /** What spoils a recording is looked for in so much of it: s. */
 const now: Seconds = 1;
+
+/** Rows without a reading with those that came next: one entry where they are of one kind, with no sample between. */
+function withRows(all: UnreadRows[], next: UnreadRows): UnreadRows[] {
+  const last = all.at(-1);
+  if (last?.reading !== next.reading || last.after !== next.after) {
+    all.push(next);
+    return all;
+  }
+  all[all.length - 1] = { ...last, rows: last.rows + next.rows, end: next.end };
+  return all;
+}
 
 function checkKept(mostKept: number): void {
   if (Number.isSafeInteger(mostKept) && mostKept >= mostSamples) return;
