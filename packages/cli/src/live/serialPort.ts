@@ -1,3 +1,4 @@
+import { stat } from 'node:fs/promises';
 import { InputError, type Seconds } from '@truesweep/core';
 import { type DelimitedOptions, isTextOf, rateFinder, usualRates } from '@truesweep/recordings';
 import { noSerialSentence, portFailedSentence } from '@truesweep/wording';
@@ -76,8 +77,16 @@ export function serialPort(
       if (came !== 'none') reading = undefined;
       return came;
     };
-    const open = async (baud: number): Promise<OpenPort> =>
-      await ports.open({ path, baudRate: baud, hupcl: false });
+    let device: number | undefined;
+    const open = async (baud: number): Promise<OpenPort> => {
+      const opened = await ports.open({ path, baudRate: baud, hupcl: false });
+      device = await deviceOf(path);
+      return opened;
+    };
+    /** Lets go of a port that is there no more: of one that hung up some systems read nothing, again and again, without an error. */
+    const leaveGone = async (): Promise<void> => {
+      if (device !== undefined && (await deviceOf(path)) !== device) await close();
+    };
 
     /** Listens at a rate: what came, and whether it is right; nothing of a port that goes away. */
     const listenAt = async (baud: number) => {
@@ -94,7 +103,10 @@ export function serialPort(
       while (port && now() < until && !stopped.aborted) {
         const came = await nextWithin(100);
         if (came === undefined) break;
-        if (came === 'none') continue;
+        if (came === 'none') {
+          await leaveGone();
+          continue;
+        }
         heard.push(came);
         // What is text but comes slowly is waited for.
         if (isText(came)) until = began + patienceForText;
@@ -125,8 +137,9 @@ export function serialPort(
           yield { kind: 'rate', baud };
           for (const bytes of heard) yield { kind: 'bytes', bytes, arrived: now() };
         } else {
-          const came = await nextWithin(1000);
-          if (came && came !== 'none') yield { kind: 'bytes', bytes: came, arrived: now() };
+          const came = await nextWithin(500);
+          if (came === 'none') await leaveGone();
+          else if (came) yield { kind: 'bytes', bytes: came, arrived: now() };
         }
       }
     } finally {
@@ -134,6 +147,12 @@ export function serialPort(
       await close();
     }
   };
+}
+
+/** The number of a port's device, where systems have such. */
+async function deviceOf(path: string): Promise<number | undefined> {
+  if (process.platform === 'win32') return undefined;
+  return (await stat(path).catch(() => undefined))?.rdev;
 }
 
 /** The library of serial ports, which is there where its installation worked. */
