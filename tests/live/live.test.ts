@@ -178,7 +178,7 @@ async function sideBySide<Item>(
   const one = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) await work(...next);
   };
-  await Promise.all(Array.from({ length: 8 }, one));
+  await Promise.all(Array.from({ length: 4 }, one));
 }
 
 describe.skipIf(noTerminal)('a recorder at a serial port', () => {
