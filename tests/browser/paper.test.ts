@@ -17,7 +17,8 @@ const built = fileURLToPath(new URL('../../site/dist/', import.meta.url));
 
 /** Every calculator; what was judged has a report of its own. */
 const calculators = readdirSync(join(built, 'calculators'), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && entry.name !== 'check-a-sweep')
+  // What is judged or watched is no sheet.
+  .filter((entry) => entry.isDirectory() && !/^(check|watch)-a-sweep$/.test(entry.name))
   .map(({ name }) => `calculators/${name}/`);
 
 describe.each(calculators)('%s on paper', (path) => {

@@ -285,7 +285,7 @@ test('what spoils a recording is said while it runs', async () => {
   });
   const over = play(page, { lines, seconds }, 1);
   await expect
-    .poll(() => page.locator('.live-words .hints').allTextContents())
+    .poll(() => page.locator('.live-words .hints').allTextContents(), { timeout: 40_000 })
     .toContainEqual(expect.stringContaining('go on to the open stop'));
   await over;
 });

@@ -96,7 +96,13 @@ test.each(calculators)(
 );
 
 /** Nothing is computed there, or it has a test of its own. */
-const others = ['check-a-sweep', 'fit-a-curve', 'potentiometer-or-not', 'trouble-code'];
+const others = [
+  'check-a-sweep',
+  'fit-a-curve',
+  'potentiometer-or-not',
+  'trouble-code',
+  'watch-a-sweep',
+];
 
 test('no calculator is left out', () => {
   const pages = readdirSync(join(built, 'calculators'), { withFileTypes: true })
