@@ -16,6 +16,7 @@ const config: KnipConfig = {
       entry: [
         'examples/*.{ts,mjs}',
         'examples/batch/*.mjs',
+        'tests/bench/bareScoring.mjs',
         'scripts/demo.mjs',
         'scripts/calibrate.mjs',
         'scripts/sensitivity.mjs',

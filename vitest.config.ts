@@ -102,6 +102,7 @@ export default defineConfig({
       project('live', ['tests/live/**/*.test.ts'], {
         globalSetup: ['tests/controller/setup.ts'],
       }),
+      project('batch', ['tests/batch/**/*.test.ts']),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),

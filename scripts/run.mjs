@@ -293,7 +293,7 @@ const commands = {
     const site = buildSite();
     await runGroups([
       {
-        projects: [...ofSources, 'controller', 'live', 'package', 'docs'],
+        projects: [...ofSources, 'controller', 'live', 'batch', 'package', 'docs'],
         env: { TRUESWEEP_BUILT_CORE: '1' },
       },
       // Pages wait for a hand that rests, so that one more file than there are processors keeps them busy.
@@ -305,7 +305,8 @@ const commands = {
   async soak() {
     await install();
     await checkNode();
-    await runGroups([{ projects: ofSources, env: { TRUESWEEP_SOAK: '20' } }]);
+    await buildPackages();
+    await runGroups([{ projects: [...ofSources, 'batch'], env: { TRUESWEEP_SOAK: '20' } }]);
   },
 
   async bench() {

@@ -3,7 +3,8 @@ import { defineConfig } from 'tsup';
 import { outputJsonSchema } from './src/outputJsonSchema.js';
 
 export default defineConfig({
-  entry: ['src/truesweep.ts'],
+  // The worker is loaded by its file's name, beside the command.
+  entry: { truesweep: 'src/truesweep.ts', judgeWorker: 'src/batch/judgeWorker.ts' },
   format: ['esm'],
   target: 'node20',
   clean: true,

@@ -64,8 +64,8 @@ describe('batch/judgeMany.mjs', () => {
     const worker = join(folder, 'examples', 'batch', 'judgeOne.mjs');
     const code = readFileSync(worker, 'utf8');
     const faulty = code.replace(
-      '  try {\n',
-      "  if (file === 'fatal.csv') throw new TypeError('a fault of the program');\n  try {\n",
+      '  const result =',
+      "  if (file === 'fatal.csv') throw new TypeError('a fault of the program');\n  const result =",
     );
     expect(faulty).not.toBe(code);
     writeFileSync(worker, faulty);

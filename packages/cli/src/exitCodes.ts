@@ -9,6 +9,9 @@ export const badInputCode = 2;
 /** What was to be printed could not be written: no verdict's code, so that no script takes it for one. */
 export const brokenOutputCode = 3;
 
+/** Somebody ended it before it was done (128 and the number of the interrupt, as shells tell it). */
+export const stoppedCode = 130;
+
 /** What `--exit-by-verdict` leaves with, the best verdict first. */
 const verdictCodes: readonly (readonly [Verdict, number])[] = [
   ['pass', 0],

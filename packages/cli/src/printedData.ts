@@ -23,6 +23,7 @@ export interface PrintedData {
   readonly readings: JudgedJob;
   /** With `--json-lines` each entry is a line. */
   readonly score: readonly ScoredFile[] | JudgedJob;
+  readonly batch: WrittenBatch;
   readonly compare: SweepComparison;
   readonly instruments: JobAdvice;
   readonly 'set-closed': ClosedSetting;
@@ -59,6 +60,15 @@ export interface Refusal {
   readonly path: string;
   readonly place?: TextPlace;
   readonly sentence: string;
+}
+
+/** Where the results of a batch were written to, and how many recordings came out how. */
+export interface WrittenBatch {
+  readonly summary: string;
+  readonly table: string;
+  readonly results: string;
+  readonly journal: string;
+  readonly counts: Readonly<Record<Verdict | 'notJudged', number>>;
 }
 
 /** Where a report was written to, and the verdicts in it. */

@@ -2,6 +2,7 @@ import { InputError } from '@truesweep/core';
 import { commandHelp, visibleText } from '@truesweep/wording';
 import { Command, CommanderError } from 'commander';
 import manifest from '../package.json' with { type: 'json' };
+import { batchCommand } from './batchCommand.js';
 import { compareCommand } from './compareCommand.js';
 import { completionCommand } from './completionCommand.js';
 import { errorLine } from './errorLine.js';
@@ -48,6 +49,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     planCommand(output),
     expectCommand(output),
     scoreCommand(output, leaveWith),
+    batchCommand(output, leaveWith),
     liveCommand(output, leaveWith),
     readingsCommand(output, leaveWith),
     compareCommand(output),

@@ -42,16 +42,20 @@ async function* piecesIn(file: FileHandle, path: string): AsyncGenerator<Uint8Ar
   }
 }
 
-/** What the system refuses, as a refusal. */
 async function toldOf<Result>(path: string, work: () => Promise<Result>): Promise<Result> {
   try {
     return await work();
   } catch (error) {
-    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    const [code, sentence] = wrongs[reason] ?? [
-      'unreadable-file',
-      `The system could not read the file (${reason}); try it from another place.`,
-    ];
-    throw new InputError(code, path, sentence);
+    throw fileRefusal(path, error);
   }
+}
+
+/** What the system refuses of a file, as a refusal. */
+export function fileRefusal(path: string, error: unknown): InputError {
+  const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+  const [code, sentence] = wrongs[reason] ?? [
+    'unreadable-file',
+    `The system could not read the file (${reason}); try it from another place.`,
+  ];
+  return new InputError(code, path, sentence);
 }

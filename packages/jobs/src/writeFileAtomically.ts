@@ -24,6 +24,7 @@ const wrongs: Readonly<Record<string, string>> = {
  * names a first write may leave an empty file); what it leaves beside it the next write to that folder removes.
  *
  * @param path Path of the file, from the working directory.
+ * @param data A text, bytes, or either in pieces, of which no more than one is held.
  * @param overwrite Whether a plain file of that name may be replaced; when left out nothing is. A link, a device or a pipe never is.
  * @throws InputError `file-exists` or `cannot-write`, with the path and what to do.
  *
@@ -33,11 +34,11 @@ const wrongs: Readonly<Record<string, string>> = {
  */
 export async function writeFileAtomically(
   path: string,
-  data: string | Uint8Array,
+  data: string | Uint8Array | AsyncIterable<string | Uint8Array>,
   options: { readonly overwrite?: boolean } = {},
 ): Promise<void> {
   checkPath(path);
-  if (typeof data !== 'string') checkBytes(data, 'data');
+  if (typeof data !== 'string' && !isPieces(data)) checkBytes(data, 'data');
   const { overwrite = false } = checkedOptions(options);
   await refuseWhatIsNoFile(path);
   const partial = `${path}.truesweep-${randomBytes(6).toString('hex')}.part`;
@@ -76,7 +77,14 @@ async function refuseWhatIsNoFile(path: string): Promise<void> {
   throw new InputError('cannot-write', path, `Nothing was written. ${sentence}`);
 }
 
-async function writeWhole(path: string, data: string | Uint8Array): Promise<void> {
+function isPieces(data: unknown): data is AsyncIterable<string | Uint8Array> {
+  return typeof data === 'object' && data !== null && Symbol.asyncIterator in data;
+}
+
+async function writeWhole(
+  path: string,
+  data: string | Uint8Array | AsyncIterable<string | Uint8Array>,
+): Promise<void> {
   const file = await open(path, 'wx');
   try {
     await file.writeFile(data);

@@ -17,6 +17,15 @@ export const commandHelp = {
   job: 'the job: sensor, hook-up and instrument (JSON)',
   largest: 'read no larger recording than this',
   short: 'print only the verdict, its cause and what to do next',
+  batch:
+    'Judge any number of recordings on all processors into a folder of results; goes on where it was stopped.',
+  batchPaths:
+    "folders, files, or patterns in quotation marks; the job's own recordings when nothing is named",
+  batchManifest:
+    'a list of recordings, CSV or a JSON object a line: file, and as you like job, sensor, date, note',
+  batchJob: 'the job of recordings for which the list names none (JSON)',
+  batchOut: 'the folder for the results; made where there is none',
+  workers: 'how many recordings are judged at once; one for each processor when left out',
   live: 'Watch a sweep while it is recorded; save it with its job, then judge it.',
   liveSource:
     'a serial port, a file that grows, or - for what another program prints; the only port that is plugged in when left out',
@@ -129,6 +138,33 @@ files; a counter of stamps may wrap. Where each ends in an asterisk and the
 CRC-16 (XMODEM) of what stands before it in four hexadecimal digits, damaged
 lines are told for sure. What is recorded is on the disk as it comes, whole
 lines: Ctrl-C and a pulled plug lose nothing of it.
+`,
+  batchMore: `
+A worked example. A season's recordings lie in a folder, all of one kind of
+sensor on one hook-up:
+
+  truesweep batch season --job outboard.job.json --out season-results
+
+Or they are listed with the sensors that they are of, in season.csv:
+
+  file,sensor,date,note
+  season/port.csv,Port engine,2026-04-02,before the season
+  season/starboard.csv,Starboard engine,2026-04-02,after cleaning
+
+  truesweep batch --manifest season.csv --job outboard.job.json --out results
+
+In the folder of --out you find
+  summary.html   what needs attention first, with small traces; opens anywhere
+  results.csv    a row for each recording
+  results.jsonl  everything that is known of each, a JSON object a line
+  journal.jsonl  the results as they came: after Ctrl-C, a full disk or a
+                 power cut the same command goes on from there. What is judged
+                 already, the same bytes by the same job, criteria and version
+                 of truesweep, is not judged again.
+
+Exit codes are those of score: 2 where a recording could not be judged; each
+says why in the results, and the others are judged. Stopped by Ctrl-C it leaves
+with 130.
 `,
   planMore: `
 A worked example. The data sheet allows the wiper 1 mA, and a 12 V battery is

@@ -8,6 +8,10 @@ import * as working from './working.js';
 /** Keys of our own: no code of another package stands behind them. */
 const ownKeys = [
   'bandWords',
+  'batchColumns',
+  'batchOutcomeLabels',
+  'batchOutcomeMeanings',
+  'batchWords',
   'twoStateAdvice',
   'displayWords',
   'refitCheckLabels',

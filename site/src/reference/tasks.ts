@@ -535,9 +535,10 @@ export const libraries: readonly Library[] = [
       },
       {
         path: 'node',
-        what: 'Files in Node: jobs loaded and saved, recordings read in pieces, files written whole or not at all.',
+        what: 'Files in Node: jobs loaded and saved, recordings read in pieces or judged, files written whole or not at all.',
         tasks: [
           { title: 'Load and save a job', sources: ['loadJob', 'loadAnyJob', 'saveJob'] },
+          { title: 'Judge one recording, for a queue', sources: ['judgeOne', 'judgedRecording'] },
           {
             title: 'Read and write files',
             sources: ['readFileBytes', 'filePieces', 'writeFileAtomically'],
@@ -729,6 +730,7 @@ export const libraries: readonly Library[] = [
             sources: ['howRead', 'recordingSentences', 'stampsSentence', 'unitSentences'],
           },
           { title: 'While a sweep is recorded', sources: ['liveWords', 'liveCommandWords'] },
+          { title: 'Many recordings together', sources: ['batchWords'] },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           { title: 'Cautions', sources: ['cautions'] },
           {

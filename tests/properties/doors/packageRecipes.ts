@@ -274,6 +274,14 @@ const belowFile = (path: unknown) =>
 
 /** Every function of jobs that touches files. */
 export const jobsNodeRecipes: Recipes = {
+  judgeOne: {
+    args: () => [
+      'examples/recordings/too-slow.csv',
+      job(),
+      { file: 'a.csv', sensor: 'Port engine', date: '2026-04-02', note: 'cleaned', most: 1e6 },
+    ],
+    weight: 2,
+  },
   filePieces: {
     args: () => ['LICENSE'],
     call: async (path: never) => {

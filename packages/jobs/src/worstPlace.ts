@@ -1,0 +1,23 @@
+import type { Score } from '@truesweep/core';
+import type { WorstPlace } from './judgedRecording.js';
+
+/** The finding that leads farthest from the path; the first of several. */
+export function worstPlace({
+  findings,
+  spots,
+}: Pick<Score, 'findings' | 'spots'>): WorstPlace | undefined {
+  const deepest = Math.max(...findings.map(({ depthOfSpan }) => depthOfSpan));
+  const index = findings.findIndex(({ depthOfSpan }) => depthOfSpan === deepest);
+  const worst = findings[index];
+  if (!worst) return undefined;
+  const { kind, start, travel, unplaced, depth, depthOfSpan } = worst;
+  const spot = spots.find((one) => one.findings.includes(index));
+  return {
+    kind,
+    start,
+    ...(!unplaced && { travel }),
+    depth,
+    depthOfSpan,
+    ...(spot && { spot: { passes: spot.passes, seen: spot.seen } }),
+  };
+}
