@@ -25,8 +25,8 @@ interface Asked {
 }
 
 /**
- * Each worker collects its own garbage: with the engine's helping threads a lone worker keeps more than one processor busy, and several stand in each
- * other's way. A process takes such a flag at its start, a thread doesn't.
+ * Each worker collects its own garbage: the engine's helping threads would take time from the other workers. A process takes such a flag at its start, a
+ * thread doesn't.
  */
 const engineFlags = ['--single-threaded-gc'];
 /** What Node leaves with where it doesn't know a flag. */
