@@ -1,5 +1,5 @@
 import { type SimulatedFault, type SimulatedMovement, simulateSweep } from '@truesweep/core';
-import { crc16 } from '../../packages/recordings/src/crc16.js';
+import { checkedLine } from '../controller/checkedLine.js';
 
 /** The demo's bench, which the page has too once its open position is entered. */
 export const asDemo = '#v1&openPosition=88+%25';
@@ -70,10 +70,7 @@ export function recorderLines(options: {
     recorder: { interval, noise: 0.001 },
     seed: 11,
   });
-  const line = (text: string) =>
-    isChecked
-      ? `${text}*${crc16(Buffer.from(text), 0, text.length).toString(16).toUpperCase().padStart(4, '0')}\n`
-      : `${text}\n`;
+  const line = (text: string) => `${isChecked ? checkedLine(text) : text}\n`;
   const heading = line(`time (us),signal (${unit}),supply (${unit})`);
   const lines: string[] = [];
   const seconds: number[] = [];

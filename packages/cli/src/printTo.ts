@@ -1,4 +1,5 @@
-import { fstatSync, writeSync } from 'node:fs';
+import { fstatSync } from 'node:fs';
+import { writeWhole } from './writeWhole.js';
 
 /** A printer to an output; what a file doesn't take whole is told, for a stream drops the rest in silence. */
 export function printTo(
@@ -14,9 +15,4 @@ export function printTo(
       fail(error as NodeJS.ErrnoException);
     }
   };
-}
-
-/** A nearly full disk takes a part of what is written, and refuses only the next. */
-function writeWhole(file: number, bytes: Uint8Array): void {
-  for (let from = 0; from < bytes.length; ) from += writeSync(file, bytes, from);
 }

@@ -9,6 +9,7 @@ import {
 } from './delimitedOptions.js';
 import { findEncoding, markLength, type TextEncoding } from './findEncoding.js';
 import { dialectOf, layoutOf, type ToldRate } from './findLayout.js';
+import { joinedBytes } from './joinedBytes.js';
 import { refuseControls } from './refuseControls.js';
 import { refuseNoRows } from './refuseNoRows.js';
 import { type RowCounts, type RowScanner, rowScanner, type Samples } from './rowScanner.js';
@@ -81,7 +82,7 @@ export function delimitedReader(options: DelimitedOptions = {}, size?: number): 
   let open: Opened | undefined;
 
   const begin = (isWhole: boolean): Opened => {
-    const bytes = pieces.length === 1 ? pieces[0]! : joined(pieces);
+    const bytes = joinedBytes(pieces);
     pieces.length = 0;
     open = opened(bytes.subarray(0, headSize), isWhole, { ...options, name: path }, size);
     open.scanner.scan(open.plain(bytes.subarray(headSize)));
@@ -138,7 +139,7 @@ function opened(
   const checks = carryChecks(recoded) ? checkedLines(() => refuseLong(path)) : undefined;
   const bytes = checks
     ? isWhole
-      ? joined([checks.next(recoded), checks.rest()])
+      ? joinedBytes([checks.next(recoded), checks.rest()])
       : checks.next(recoded)
     : recoded;
   const start = markLength(bytes);
@@ -158,7 +159,7 @@ function opened(
     scanner,
     plain: checks
       ? (more) =>
-          more ? checks.next(recode(more)) : joined([checks.next(recode()), checks.rest()])
+          more ? checks.next(recode(more)) : joinedBytes([checks.next(recode()), checks.rest()])
       : recode,
     ...(checks && { damaged: checks.damaged }),
     reading: {
@@ -186,16 +187,6 @@ function recoder(encoding: TextEncoding): (bytes?: Uint8Array) => Uint8Array {
   const decoder = new TextDecoder(encoding);
   const encoder = new TextEncoder();
   return (bytes) => encoder.encode(decoder.decode(bytes, { stream: bytes !== undefined }));
-}
-
-function joined(pieces: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
-  }
-  return all;
 }
 
 /** The whole lines of the head of the file, and where each begins; refuses what is no text. */

@@ -1,8 +1,8 @@
 import { InputError } from '@truesweep/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkedLine } from '../../../tests/controller/checkedLine.js';
 import { soak } from '../../../tests/counts.js';
-import { crc16 } from './crc16.js';
 import { type DelimitedOptions, type Delimiter, delimiters } from './delimitedOptions.js';
 import { delimitedReader } from './delimitedReader.js';
 import { readDelimited } from './readDelimited.js';
@@ -740,10 +740,7 @@ it('begins with rows without a reading, however many', () => {
 
 describe('lines that carry checks', () => {
   const encoder = new TextEncoder();
-  const checked = (line: string): string => {
-    const bytes = encoder.encode(line);
-    return `${line}*${crc16(bytes, 0, bytes.length).toString(16).toUpperCase().padStart(4, '0')}\n`;
-  };
+  const checked = (line: string): string => `${checkedLine(line)}\n`;
   const rows = Array.from({ length: 4000 }, (_, i) => `${1000 * i},${500 + (i % 7)},1023`);
   const heading = 'time (us),signal (counts),supply (counts)';
   const options: DelimitedOptions = { voltsPerUnit: 5 / 1024, supplyColumn: 'supply' };

@@ -1,3 +1,5 @@
+import { joinedBytes } from './joinedBytes.js';
+
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
 /** A row longer than this is none, bytes. */
@@ -30,7 +32,7 @@ export function wholeLines(refuseEndless: () => never): WholeLines {
       let from = 0;
       if (begun.length > 0) {
         from = firstEnd(bytes);
-        const line = joined(begun, bytes.subarray(0, from));
+        const line = joinedBytes([begun, bytes.subarray(0, from)]);
         if (from === bytes.length && lastEnd(line) < line.length) {
           begun = line;
           return [];
@@ -48,7 +50,7 @@ export function wholeLines(refuseEndless: () => never): WholeLines {
       check();
       const last = begun;
       begun = nothing;
-      return last.length === 0 ? last : joined(last, Uint8Array.of(lineFeed));
+      return last.length === 0 ? last : joinedBytes([last, Uint8Array.of(lineFeed)]);
     },
   };
 }
@@ -71,11 +73,4 @@ export function lastEnd(bytes: Uint8Array): number {
     if (bytes[at] === carriageReturn && at < bytes.length - 1) return at + 1;
   }
   return 0;
-}
-
-function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
-  const both = new Uint8Array(one.length + other.length);
-  both.set(one);
-  both.set(other, one.length);
-  return both;
 }

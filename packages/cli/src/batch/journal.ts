@@ -1,7 +1,8 @@
-import { closeSync, fsync, fsyncSync, ftruncateSync, openSync, readSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, ftruncateSync, openSync, readSync } from 'node:fs';
 import { InputError } from '@truesweep/core';
 import type { RecordingResult } from '@truesweep/jobs/node';
 import { journalSentence, visibleText } from '@truesweep/wording';
+import { appendLines } from '../appendLines.js';
 
 /** The results of a batch in the order in which they came, a line of JSON each: what one that was stopped goes on from. */
 export interface Journal {
@@ -23,8 +24,6 @@ interface Place {
   readonly length: number;
 }
 
-/** So much may be lost where the machine itself stops: what came in this time, ms. */
-const toDiskEvery = 1000;
 /** So much is read at a time, bytes. */
 const pieceBytes = 2 ** 20;
 const lineEnd = 10;
@@ -40,9 +39,8 @@ export function openJournal(path: string): Journal {
   const files = new Map<string, Place>();
   const keys = new Map<string, Place>();
   const thisRun = new Set<string>();
+  const add = appendLines(file);
   let size = 0;
-  let isBusy = false;
-  let synced = performance.now();
 
   const note = ({ file: name, ...result }: RecordingResult, place: Place): void => {
     files.set(name, place);
@@ -58,26 +56,11 @@ export function openJournal(path: string): Journal {
     }
     return JSON.parse(bytes.toString()) as RecordingResult;
   };
-  const toDisk = (): void => {
-    if (isBusy || performance.now() - synced < toDiskEvery) return;
-    isBusy = true;
-    fsync(file, () => {
-      isBusy = false;
-      synced = performance.now();
-    });
-  };
   const append = (result: RecordingResult): void => {
     const bytes = Buffer.from(`${visibleText(JSON.stringify(result))}\n`);
-    try {
-      for (let from = 0; from < bytes.length; ) from += writeSync(file, bytes, from);
-    } catch (error) {
-      // A full disk takes a part of a line.
-      ftruncateSync(file, size);
-      throw refusal(path, error, thisRun.size);
-    }
+    attempt(path, thisRun.size, () => add(bytes, size));
     note(result, { at: size, length: bytes.length });
     size += bytes.length;
-    toDisk();
   };
 
   for (const { line, at } of linesOf(file)) {

@@ -1,6 +1,7 @@
-import { closeSync, fsync, ftruncateSync, openSync, writeSync } from 'node:fs';
+import { closeSync, openSync } from 'node:fs';
 import { InputError } from '@truesweep/core';
 import { cannotSaveSentence } from '@truesweep/wording';
+import { appendLines } from '../appendLines.js';
 
 /** A recording's file while it grows: only whole lines stand in it. */
 export interface SavedRecording {
@@ -11,9 +12,6 @@ export interface SavedRecording {
   size(): number;
 }
 
-/** So much may be lost where the machine itself stops: what came in this time, ms. */
-const toDiskEvery = 1000;
-
 /**
  * Begins a recording's file.
  *
@@ -21,40 +19,24 @@ const toDiskEvery = 1000;
  */
 export function savedRecording(path: string): SavedRecording {
   const file = attempt(path, () => openSync(path, 'wx'));
+  const add = appendLines(file);
   let size = 0;
-  let isBusy = false;
-  let synced = performance.now();
-  const toDisk = (): void => {
-    if (isBusy || performance.now() - synced < toDiskEvery) return;
-    isBusy = true;
-    fsync(file, () => {
-      isBusy = false;
-      synced = performance.now();
-    });
-  };
   return {
     append(text) {
       const bytes = Buffer.from(text);
-      try {
-        for (let from = 0; from < bytes.length; ) from += writeSync(file, bytes, from);
-      } catch (error) {
-        // A full disk takes a part of a line.
-        ftruncateSync(file, size);
-        throw refusal(path, error, size);
-      }
+      attempt(path, () => add(bytes, size), size);
       size += bytes.length;
-      toDisk();
     },
     close: () => closeSync(file),
     size: () => size,
   };
 }
 
-function attempt<Result>(path: string, work: () => Result): Result {
+function attempt<Result>(path: string, work: () => Result, saved = 0): Result {
   try {
     return work();
   } catch (error) {
-    throw refusal(path, error, 0);
+    throw refusal(path, error, saved);
   }
 }
 

@@ -1,14 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkedLine as checked } from '../../../../tests/controller/checkedLine.js';
 import { soak } from '../../../../tests/counts.js';
-import { crc16 } from '../crc16.js';
 import type { DelimitedOptions } from '../delimitedOptions.js';
 import { readDelimited } from '../readDelimited.js';
 import { type LiveSamples, liveReader } from './liveReader.js';
 
 const encoder = new TextEncoder();
-const checked = (line: string): string =>
-  `${line}*${crc16(encoder.encode(line), 0, line.length).toString(16).toUpperCase().padStart(4, '0')}`;
 const heading = 'time (us),signal (counts),supply (counts)';
 const counts: DelimitedOptions = { supplyColumn: 'supply', voltsPerUnit: 5 / 1024 };
 /** The same, told without headings. */

@@ -4,6 +4,7 @@ import type { ReadColumns } from '../chooseColumns.js';
 import { clockTime, nextTime, type RunningClock, secondsOf } from '../clockTime.js';
 import { checkOptions, type DelimitedOptions, type TimeUnit } from '../delimitedOptions.js';
 import { dialectOf, layoutOf } from '../findLayout.js';
+import { joinedBytes } from '../joinedBytes.js';
 import { checkedEnd, contentEnd, nextLine } from '../lineCheck.js';
 import { fieldBounds, isHeading, noReadingIn, readRow, rolesOf } from '../rowFields.js';
 import type { RowLayout } from '../rowLayout.js';
@@ -123,7 +124,7 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
 
   /** Whole lines of these bytes and of what was begun before; the rest is kept. */
   const wholeLinesOf = (bytes: Uint8Array): Uint8Array => {
-    const all = begun.length > 0 ? joined([begun, bytes]) : bytes;
+    const all = begun.length > 0 ? joinedBytes([begun, bytes]) : bytes;
     const end = lastEnd(all);
     // Half a row would be a row of other numbers; half a heading is none.
     const from = isHalf && !beginsLikeHeading(all) ? nextLine(all, 0) : 0;
@@ -150,7 +151,7 @@ export function liveReader(options: DelimitedOptions = {}, fromMiddle = false): 
   };
 
   const begin = (isWhole: boolean): OpenLines | undefined => {
-    const bytes = joined(waiting.map((one) => one.bytes));
+    const bytes = joinedBytes(waiting.map((one) => one.bytes));
     const isChecked = carryChecks(bytes);
     const lines = linesOf(bytes, isChecked);
     const heading = lines.findIndex((line) => /^\W*\p{L}/u.test(line));
@@ -389,15 +390,4 @@ function linesOf(bytes: Uint8Array, isChecked: boolean): readonly string[] {
     start = next;
   }
   return lines;
-}
-
-function joined(pieces: readonly Uint8Array[]): Uint8Array {
-  if (pieces.length === 1) return pieces[0]!;
-  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
-  }
-  return all;
 }
