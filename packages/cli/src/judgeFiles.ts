@@ -8,8 +8,9 @@ import {
   jobExpectation,
   readJobPieces,
 } from '@truesweep/jobs';
+import { hashedPieces } from '@truesweep/jobs/node';
 import { nothingToScoreSentence, oneInputSentence, standardInputName } from '@truesweep/wording';
-import { hashedInput, identifiedInput } from './identifiedInput.js';
+import { identifiedInput } from './identifiedInput.js';
 import { inFile } from './inFile.js';
 import { type InputBounds, inputBounds, jobBounds } from './inputBounds.js';
 import { type FileAhead, fileAhead, inputPieces, standardInput } from './inputPieces.js';
@@ -95,7 +96,7 @@ async function judge(
   const sameBytes = known && job.recordings?.find(({ sha256 }) => sha256 === known.sha256);
   const listed = isListed ? listedHere : sameBytes;
   if (known) checkRecording({ ...listed, file }, known);
-  const hashed = hashedInput(pieces);
+  const hashed = hashedPieces(pieces);
   const ahead = await fileAhead(path);
   const read = await readJobPieces(hashed.pieces, { ...listed, file }, job, sizeOf(ahead));
   const identity = hashed.identity();

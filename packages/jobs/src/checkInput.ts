@@ -35,6 +35,16 @@ export const checkSize = (value: unknown, path: string): void => {
   throw new InputError('not-a-count', path, wrong);
 };
 
+/** Refuses anything but a stream, or another async iterable. */
+export function checkSource(value: unknown): void {
+  if (typeof value === 'object' && value !== null && Symbol.asyncIterator in value) return;
+  throw new InputError(
+    value === undefined || value === null ? 'missing' : 'not-bytes',
+    'source',
+    `source is ${shown(value)}; it must be a stream or another async iterable of Uint8Arrays.`,
+  );
+}
+
 const any = () => {};
 
 /** The fields of a recording in a job that tell its file. */

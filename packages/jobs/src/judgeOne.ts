@@ -1,7 +1,7 @@
-import { createHash } from 'node:crypto';
 import { checkFields, checkText, InputError, isInputError, scoreSweep } from '@truesweep/core';
 import { checkPath, checkSize, namedRules } from './checkInput.js';
 import { checkRecording } from './checkRecording.js';
+import { hashedPieces } from './hashedPieces.js';
 import type { RecordingIdentity } from './identifyRecording.js';
 import type { Job, JobRecording } from './job.js';
 import type { JudgedRecording, RecordingFacts, RecordingResult } from './judgedRecording.js';
@@ -206,23 +206,6 @@ async function identityOf(pieces: AsyncIterable<Uint8Array>): Promise<RecordingI
   const hashed = hashedPieces(pieces);
   for await (const _ of hashed.pieces);
   return hashed.identity();
-}
-
-/** Pieces as they go by, and what they were. */
-function hashedPieces(pieces: AsyncIterable<Uint8Array>) {
-  const hash = createHash('sha256');
-  let bytes = 0;
-  async function* passed() {
-    for await (const piece of pieces) {
-      hash.update(piece);
-      bytes += piece.length;
-      yield piece;
-    }
-  }
-  return {
-    pieces: passed(),
-    identity: (): RecordingIdentity => ({ bytes, sha256: hash.copy().digest('hex') }),
-  };
 }
 
 function refuseOther(before: RecordingIdentity, after: RecordingIdentity, file: string): void {

@@ -1,4 +1,5 @@
 export { filePieces } from './filePieces.js';
+export { type HashedPieces, hashedPieces } from './hashedPieces.js';
 export type {
   EndReading,
   JudgedRecording,

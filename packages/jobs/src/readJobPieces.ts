@@ -1,6 +1,6 @@
-import { checkFields, InputError } from '@truesweep/core';
+import { checkFields } from '@truesweep/core';
 import { type DelimitedReader, delimitedReader, isSound } from '@truesweep/recordings';
-import { checkBytes, checkSize } from './checkInput.js';
+import { checkBytes, checkSize, checkSource } from './checkInput.js';
 import type { Job } from './job.js';
 import { jobRecorder } from './jobRecorder.js';
 import { joinedBytes } from './joinedBytes.js';
@@ -11,7 +11,6 @@ import {
   type ReadRecording,
   readSoundAs,
 } from './readJobRecording.js';
-import { shown } from './refusal.js';
 
 /** So many bytes tell a sound recording. */
 const soundHead = 12;
@@ -75,13 +74,4 @@ export async function readJobPieces(
   if (isWhole) return readSoundAs(joinedBytes(held), recording, job);
   const { sweep, reading } = (reader ?? beginText()).end();
   return { sweep: noted(sweep, stretches), reading, recorder };
-}
-
-function checkSource(value: unknown): void {
-  if (typeof value === 'object' && value !== null && Symbol.asyncIterator in value) return;
-  throw new InputError(
-    value === undefined || value === null ? 'missing' : 'not-bytes',
-    'source',
-    `source is ${shown(value)}; it must be a stream or another async iterable of Uint8Arrays.`,
-  );
 }

@@ -538,7 +538,10 @@ export const libraries: readonly Library[] = [
         what: 'Files in Node: jobs loaded and saved, recordings read in pieces or judged, files written whole or not at all.',
         tasks: [
           { title: 'Load and save a job', sources: ['loadJob', 'loadAnyJob', 'saveJob'] },
-          { title: 'Judge one recording, for a queue', sources: ['judgeOne', 'judgedRecording'] },
+          {
+            title: 'Judge one recording, for a queue',
+            sources: ['judgeOne', 'judgedRecording', 'hashedPieces'],
+          },
           {
             title: 'Read and write files',
             sources: ['readFileBytes', 'filePieces', 'writeFileAtomically'],

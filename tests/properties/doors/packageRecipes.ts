@@ -282,6 +282,15 @@ export const jobsNodeRecipes: Recipes = {
     ],
     weight: 2,
   },
+  hashedPieces: {
+    args: () => [pieces()],
+    call: async (source: never) => {
+      const { hashedPieces } = await import('@truesweep/jobs/node');
+      const hashed = hashedPieces(source);
+      for await (const _ of hashed.pieces);
+      return hashed.identity();
+    },
+  },
   filePieces: {
     args: () => ['LICENSE'],
     call: async (path: never) => {
