@@ -29,6 +29,7 @@ export default packageBuild({
     'checks',
     'statistics',
     'tracks',
+    'trend',
     'bounce',
     'codes',
     'contactless',

@@ -27,5 +27,6 @@ export * from './thermistor.js';
 export * from './thermistorFit.js';
 export * from './thermistorVerdict.js';
 export * from './tracks.js';
+export * from './trend.js';
 export * from './twoState.js';
 export * from './winding.js';

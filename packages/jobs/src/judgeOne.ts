@@ -12,6 +12,7 @@ import { knownJob } from './parseJob.js';
 import { readJobPieces } from './readJobPieces.js';
 import { openRecording, type RecordingFile } from './recordingFile.js';
 import { shown } from './refusal.js';
+import { roughness } from './roughness.js';
 import { smallTrace } from './smallTrace.js';
 import { version } from './version.js';
 import { worstPlace } from './worstPlace.js';
@@ -162,6 +163,7 @@ function told(
     visible: quality.visible,
     ...(worst && { worst }),
     ...(hysteresis !== undefined && { hysteresis }),
+    roughness: roughness(findings),
     findings: (abrupt ?? findings).length,
     ...(nearest && { nearest }),
     checks,

@@ -115,6 +115,8 @@ export interface JudgedRecording extends Result, RecordingIdentity {
   readonly worst?: WorstPlace;
   /** Closed reading after returns by hand less that after returns by the spring, V, any; left out where either is missing. */
   readonly hysteresis?: Volts;
+  /** How far the deepest rough patch leads from the path, as a fraction of the span between the closed and the open reading, 0 or more; 0 where there is none. */
+  readonly roughness: Fraction;
   /** How many departures were found: a count, 0 or more. */
   readonly findings: number;
   /** The check that decides or comes next to it; left out where none has a margin. */
