@@ -29,11 +29,13 @@ export { readJob } from './readJob.js';
 export { readJobPieces } from './readJobPieces.js';
 export { type HowRead, type ReadRecording, readJobRecording } from './readJobRecording.js';
 export { type ReadPumpDown, readPumpDown } from './readPumpDown.js';
+export { roughness } from './roughness.js';
 export {
   type WatchedSoFar,
   type WatchedSweep,
   type WatchOptions,
   watchSweep,
 } from './watchSweep.js';
+export { worstPlace } from './worstPlace.js';
 export { writeAnyJob } from './writeAnyJob.js';
 export { writeJob } from './writeJob.js';

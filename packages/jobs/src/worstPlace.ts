@@ -1,7 +1,15 @@
 import type { Score } from '@truesweep/core';
 import type { WorstPlace } from './judgedRecording.js';
 
-/** The finding that leads farthest from the path; the first of several. */
+/**
+ * The departure that leads farthest from the path; the first of several.
+ *
+ * @param score Of which the findings and the spots are looked at.
+ * @returns Nothing where nothing departs.
+ *
+ * @example
+ * worstPlace({ findings: [], spots: [] }) // => undefined
+ */
 export function worstPlace({
   findings,
   spots,

@@ -1,0 +1,100 @@
+import type { Cause, Check, Fraction, Verdict, Volts } from '@truesweep/core';
+import type { JudgedRecording } from '@truesweep/jobs/node';
+import { dateInName, dateSeconds } from './dates.js';
+import type { EndRecord, HistoryRecord } from './historyRecord.js';
+
+/** What a judgement says that a record keeps. */
+export interface JudgedFacts {
+  readonly verdict: Verdict;
+  readonly causes: readonly { readonly cause: Cause; readonly weight: Fraction }[];
+  readonly checks: readonly Check[];
+  readonly noise: Volts;
+  readonly visible: Volts;
+  readonly hysteresis?: Volts | undefined;
+  readonly roughness: Fraction;
+  readonly findings: number;
+  readonly worst?: HistoryRecord['worst'] | undefined;
+  readonly recorder: HistoryRecord['recorder'];
+}
+
+/** What a recording is filed by. */
+export interface RecordFacts {
+  readonly sensor: string;
+  readonly sha256: string;
+  readonly file: string;
+  readonly date?: string | undefined;
+  readonly note?: string | undefined;
+  readonly version?: string | undefined;
+}
+
+/**
+ * What is kept of a judged recording. Its date is the one that was told with it or, where none was that can be read, the ISO 8601 date in the name of its
+ * file.
+ *
+ * @param judged As `judgeOne` or a batch gave it.
+ *
+ * @example
+ * import { judgeOne, loadJob } from '@truesweep/jobs/node';
+ * const job = await loadJob('examples/outboard-sensor.job.json');
+ * const worn = await judgeOne('examples/recordings/worn.csv', job, { sensor: 'Port engine', date: '2026-05-03' });
+ * const { sensor, date, verdict, worst } = recordOf(worn);
+ * [sensor, date, verdict, worst.kind] // => ['Port engine', '2026-05-03', 'fail', 'dropout']
+ */
+export function recordOf(
+  judged: Omit<JudgedRecording, 'judgedAt' | 'trace' | 'reading'>,
+): HistoryRecord {
+  const { worst, quality } = judged;
+  return recordOfFacts(judged, {
+    ...judged,
+    worst: worst && {
+      kind: worst.kind,
+      ...(worst.travel !== undefined && { travel: worst.travel }),
+      depthOfSpan: worst.depthOfSpan,
+    },
+    recorder: { interval: quality.sampledEvery, resolution: quality.resolution },
+  });
+}
+
+/** A record of what was judged and what it is filed by. */
+export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryRecord {
+  const { sensor, sha256, file, date: told, note, version } = facts;
+  const { verdict, causes, checks, hysteresis, worst } = judged;
+  const isTold = told !== undefined && dateSeconds(told) !== undefined;
+  const date = isTold ? told.trim() : dateInName(file);
+  const cause = causes[0]?.cause;
+  const closed = endOf(checks, 'closed-end');
+  const open = endOf(checks, 'open-end');
+  return {
+    kind: 'truesweep-record',
+    form: 1,
+    sensor: sensor.trim(),
+    recording: sha256,
+    ...(date !== undefined && { date, dateFrom: isTold ? 'told' : 'file-name' }),
+    file,
+    ...(note !== undefined && { note }),
+    ...(version !== undefined && { version }),
+    verdict,
+    ...(cause && { cause }),
+    ...(closed && { closed }),
+    ...(open && { open }),
+    noise: judged.noise,
+    visible: judged.visible,
+    ...(hysteresis !== undefined && { hysteresis }),
+    roughness: judged.roughness,
+    findings: judged.findings,
+    ...(worst && { worst }),
+    recorder: judged.recorder,
+  };
+}
+
+function endOf(checks: readonly Check[], end: 'closed-end' | 'open-end'): EndRecord | undefined {
+  const { measured, uncertainty, lowLimit, highLimit } =
+    checks.find(({ check }) => check === end) ?? {};
+  if (measured === undefined || lowLimit === undefined || highLimit === undefined) return undefined;
+  return {
+    volts: measured,
+    ...(uncertainty !== undefined && { uncertainty }),
+    low: lowLimit,
+    high: highLimit,
+  };
+}

@@ -1,0 +1,3 @@
+import { packageBuild } from '../../scripts/packageBuild.js';
+
+export default packageBuild({ entries: ['index', 'node'] });
