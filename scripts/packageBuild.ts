@@ -1,4 +1,4 @@
-import { rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Options } from 'tsup';
 import { writeDeclarations } from './writeDeclarations.js';
@@ -38,6 +38,11 @@ export function packageBuild(build: PackageBuild): Options[] {
   const entries = build.entries.filter((name) => !(name in replaced));
   const { bundledForRequire = entries } = build;
   const folder = process.cwd();
+  const { optionalDependencies = {} } = JSON.parse(
+    readFileSync(join(folder, 'package.json'), 'utf8'),
+  ) as { optionalDependencies?: object };
+  // The bundler leaves only those out that are not optional.
+  const external = Object.keys(optionalDependencies);
   const dist = join(folder, 'dist');
   rmSync(dist, { recursive: true, force: true });
   const sources = (names: readonly string[]) =>
@@ -45,6 +50,7 @@ export function packageBuild(build: PackageBuild): Options[] {
   return [
     {
       ...common,
+      external,
       entry: sources(entries),
       format: 'esm',
       onSuccess: async () => {
@@ -55,7 +61,7 @@ export function packageBuild(build: PackageBuild): Options[] {
         for (const [name, text] of Object.entries(texts)) writeFileSync(join(dist, name), text());
       },
     },
-    { ...common, entry: sources(bundledForRequire), format: 'cjs' },
+    { ...common, external, entry: sources(bundledForRequire), format: 'cjs' },
     ...Object.entries(replaced).map(
       ([name, files]): Options => ({
         ...common,

@@ -11,6 +11,7 @@ export function batchCommand(output: Output, leaveWith: (code: number) => void):
     .requiredOption('--out <folder>', commandHelp.batchOut)
     .option('--job <file>', commandHelp.batchJob)
     .option('--manifest <file>', commandHelp.batchManifest)
+    .option('--history <file>', commandHelp.batchHistory)
     .option('--workers <count>', commandHelp.workers)
     .option('--largest <size>', commandHelp.largest, '1 GB')
     .option('--json', commandHelp.json)

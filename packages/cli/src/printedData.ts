@@ -7,6 +7,7 @@ import type {
   TextPlace,
   Verdict,
 } from '@truesweep/core';
+import type { HistoryQuantity, SensorHistory } from '@truesweep/history';
 import type { ExpectedOfKind } from '@truesweep/jobs';
 import type { DelimitedReading, SoundReading } from '@truesweep/recordings';
 import type { JobAdvice } from './adviseOnJob.js';
@@ -25,6 +26,7 @@ export interface PrintedData {
   readonly score: readonly ScoredFile[] | JudgedJob;
   readonly batch: WrittenBatch;
   readonly compare: SweepComparison;
+  readonly history: HistoryList | SensorHistory | SavedHistory;
   readonly instruments: JobAdvice;
   readonly 'set-closed': ClosedSetting;
   readonly report: WrittenReport;
@@ -69,6 +71,27 @@ export interface WrittenBatch {
   readonly results: string;
   readonly journal: string;
   readonly counts: Readonly<Record<Verdict | 'notJudged', number>>;
+}
+
+/** The sensors of a history, each with what changed. */
+export interface HistoryList {
+  readonly sensors: readonly ListedSensor[];
+}
+
+/** A sensor of a history: its last verdict, its dates in s since 1970, and what is told to have changed. */
+export interface ListedSensor {
+  readonly sensor: string;
+  readonly records: number;
+  readonly verdict: Verdict;
+  readonly from?: number;
+  readonly to?: number;
+  readonly changed: readonly HistoryQuantity[];
+}
+
+/** How many records of a history could be saved, and where. */
+export interface SavedHistory {
+  readonly out: string;
+  readonly records: number;
 }
 
 /** Where a report was written to, and the verdicts in it. */

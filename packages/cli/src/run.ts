@@ -8,6 +8,7 @@ import { completionCommand } from './completionCommand.js';
 import { errorLine } from './errorLine.js';
 import { badInputCode } from './exitCodes.js';
 import { expectCommand } from './expectCommand.js';
+import { historyCommand } from './historyCommand.js';
 import { instrumentsCommand } from './instrumentsCommand.js';
 import { layOut } from './layOut.js';
 import { liveCommand } from './liveCommand.js';
@@ -53,6 +54,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     liveCommand(output, leaveWith),
     readingsCommand(output, leaveWith),
     compareCommand(output),
+    historyCommand(output),
     instrumentsCommand(output),
     setClosedCommand(output),
     reportCommand(output),

@@ -256,7 +256,7 @@ function damaged(path: string): InputError {
   return new InputError(
     'unreadable-file',
     path,
-    `${path} is damaged, or no history. What can be read of it is saved by \`truesweep history save\`, or saveHistory of the library; then add that to a new one.`,
+    `${path} is damaged, or no history. What can be read of it is saved by \`truesweep history --store … --save saved.jsonl\`, or saveHistory of the library.`,
   );
 }
 

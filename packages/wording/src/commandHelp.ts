@@ -26,6 +26,15 @@ export const commandHelp = {
   batchJob: 'the job of recordings for which the list names none (JSON)',
   batchOut: 'the folder for the results; made where there is none',
   workers: 'how many recordings are judged at once; one for each processor when left out',
+  history:
+    'Keep what was judged of sensors over the years, and tell what changed of each beyond what its recordings leave open.',
+  historySources:
+    'results to add: the folder of a batch, a file of results (JSON Lines), or the saved shelf of the calculators',
+  historyStore:
+    'the file that the history is kept in; made where there is none. Left out, the sources are looked at and nothing is kept',
+  historySensor: 'only this sensor, with all its records',
+  historySave: 'save what can be read of a damaged history into this file',
+  batchHistory: 'add what was judged to this history too',
   live: 'Watch a sweep while it is recorded; save it with its job, then judge it.',
   liveSource:
     'a serial port, a file that grows, or - for what another program prints; the only port that is plugged in when left out',
@@ -165,6 +174,28 @@ In the folder of --out you find
 Exit codes are those of score: 2 where a recording could not be judged; each
 says why in the results, and the others are judged. Stopped by Ctrl-C it leaves
 with 130.
+`,
+  historyMore: `
+A worked example. Every spring the workshop's recordings are judged together,
+each with its sensor and its date in the list:
+
+  truesweep batch --manifest spring.csv --job outboard.job.json --out spring \\
+    --history workshop.history
+
+  truesweep history --store workshop.history
+  truesweep history --store workshop.history --sensor "Port engine"
+
+What was judged earlier is added by its folder; what is added twice counts once:
+
+  truesweep history last-year/results this-year/results --store workshop.history
+
+The history is one SQLite file. Several commands may add to it at once; it must
+not lie on a network's drive. A damaged one is refused; what can be read of it:
+
+  truesweep history --store workshop.history --save saved.jsonl
+
+A record without a date in the list has that in its file's name, such as
+2026-05-03-port.csv; without either it is kept, but has no place in a trend.
 `,
   planMore: `
 A worked example. The data sheet allows the wiper 1 mA, and a 12 V battery is

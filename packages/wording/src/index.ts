@@ -134,6 +134,24 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
+export {
+  addedSentence,
+  changedSensorsSentence,
+  damagedEntrySentence,
+  dateText,
+  historyQuantityLabels,
+  historyQuantityNames,
+  historyWords,
+  moreDamagedSentence,
+  noResultsInFolderSentence,
+  noStoreSentence,
+  type QuantityTold,
+  quantitySentences,
+  recordDate,
+  savedRecordsSentence,
+  undatedSentence,
+  unknownSensorSentence,
+} from './historyWords.js';
 export { howRead } from './howRead.js';
 export { type InstrumentSentences, instrumentSentences } from './instrumentSentences.js';
 export {

@@ -40,6 +40,7 @@ export interface BatchOptions {
   readonly out: string;
   readonly job?: string;
   readonly manifest?: string;
+  readonly history?: string;
   readonly workers?: string;
   readonly largest?: string;
   readonly json?: true;
@@ -110,6 +111,13 @@ export async function judgeBatch(
     const written = await writeResults(out, journal);
     journal.close();
     print(written, options, output);
+    if (options.history !== undefined) {
+      const { addToHistory } = await import('../history/addToHistory.js');
+      const { withHistory } = await import('../history/withHistory.js');
+      await withHistory(options.history, true, (history) =>
+        addToHistory(history, [out], options.history!, output),
+      );
+    }
     if (failures > 0) return failedCode;
     if (written.counts['not-judged'] > 0) return badInputCode;
     return exitByVerdict ? exitCodeOf(verdictsIn(written.counts)) : 0;
