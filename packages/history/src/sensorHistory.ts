@@ -32,6 +32,8 @@ export interface QuantityHistory {
   readonly points: readonly HistoryPoint[];
   /** How many records it was left out of because another recorder took them: a count, 0 or more. */
   readonly otherRecorder: number;
+  /** Its limits as the last record with a date has them; left out where it has none. */
+  readonly limits?: { readonly low: number; readonly high: number };
   /** The line through them; left out where too little is known for one. */
   readonly trend?: Trend;
   /** Where a change is told, what is to be expected as long after the last record as that is after the first: the time, s since 1970, and the band. */
@@ -115,7 +117,14 @@ export function sensorHistory(
     undated: sorted.filter(({ date }) => date === undefined).length,
     quantities: series.map(({ quantity, points, otherRecorder }) => {
       const trend = fitTrend(points.map(bare), optionsOf(shared[quantity], each));
-      return { quantity, points, otherRecorder, ...(trend && trendTold(quantity, trend, last!)) };
+      const limits = last && limitsOf(quantity, last);
+      return {
+        quantity,
+        points,
+        otherRecorder,
+        ...(limits && { limits }),
+        ...(trend && trendTold(trend, limits)),
+      };
     }),
     coverage,
   };
@@ -131,15 +140,14 @@ function bare({ at, value, uncertainty }: HistoryPoint) {
 
 /** A trend with what it makes expect. */
 function trendTold(
-  quantity: HistoryQuantity,
   trend: Trend,
-  last: HistoryRecord,
+  limits: QuantityHistory['limits'],
 ): Pick<QuantityHistory, 'trend' | 'ahead' | 'limit'> {
   const at = forecastEnd(trend);
   const ahead = forecast(trend, at);
   if (!ahead) return { trend };
   const side = trend.slope > 0 ? 'high' : 'low';
-  const limit = limitsOf(quantity, last)?.[side];
+  const limit = limits?.[side];
   const met = limit === undefined ? undefined : whenLimitIsMet(trend, limit);
   return {
     trend,

@@ -135,6 +135,16 @@ export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
 export {
+  farLimitLabel,
+  historyPageWords,
+  listedSentence,
+  recordsReadSentence,
+  type TrendDrawn,
+  thinnedSentence,
+  trendDrawingSentence,
+  worstPlaceText,
+} from './historyPageWords.js';
+export {
   addedSentence,
   changedSensorsSentence,
   damagedEntrySentence,

@@ -1,4 +1,9 @@
-import { combineUncertainties, expectedWindows, outputUncertainty } from '@truesweep/core';
+import {
+  combineUncertainties,
+  expectedWindows,
+  fitTrend,
+  outputUncertainty,
+} from '@truesweep/core';
 import type { FormulaGroup } from './formula.js';
 
 const circuit = { source: { volts: 5 }, limiter: 0, sensor: { track: 5000 }, load: {} };
@@ -92,6 +97,34 @@ export const uncertaintyFormulas: FormulaGroup = {
             { name: 'one', sensitivity: 1, uncertainty: 0.01, degreesOfFreedom: 4 },
             { name: 'other', sensitivity: 1, uncertainty: 0.01, degreesOfFreedom: 4 },
           ]).degreesOfFreedom ?? Number.NaN,
+      },
+    },
+    {
+      id: 'slope-over-time',
+      title: 'Uncertainty of a slope over time',
+      tex: 'u_b = \\frac{s}{\\sqrt{\\sum_i \\left(t_i - \\bar t\\right)^{2}}},\\qquad s = \\sqrt{\\frac{\\sum_i \\left(y_i - \\bar y - b\\,(t_i - \\bar t)\\right)^{2}}{n-2}}',
+      where: [
+        ['b', 'slope of the straight line of least squares'],
+        ['s', 'how far the values scatter about it'],
+        ['t_i', 'when a value was recorded'],
+        ['y_i', 'the value'],
+        ['n', 'how many values'],
+      ],
+      says: 'A change is told where the slope exceeds its expanded uncertainty: Student’s factor times this. What is known of the scatter from other sensors is joined with s, and s is never less than the stated uncertainties.',
+      source: 'JCGM 100:2008 (GUM), H.3.',
+      functions: ['fitTrend'],
+      usedBy: ['calculators/what-changed'],
+      worked: {
+        given:
+          '512 mV, 518 mV, 524 mV and 531 mV, one a year: 0.2 mV, 0.1 mV, 0.4 mV and 0.3 mV from their line; what its slope of 6.3 mV a year is in doubt by',
+        steps: [
+          '√(((0.2 mV)² + (0.1 mV)² + (0.4 mV)² + (0.3 mV)²) / 2) / √(1.5² + 0.5² + 0.5² + 1.5²)',
+          '0.3873 mV / 2.236',
+        ],
+        byLibrary: () =>
+          fitTrend([0.512, 0.518, 0.524, 0.531].map((value, at) => ({ at, value })))
+            ?.slopeUncertainty ?? Number.NaN,
+        unit: 'V',
       },
     },
   ],
