@@ -103,6 +103,7 @@ export default defineConfig({
         globalSetup: ['tests/controller/setup.ts'],
       }),
       project('batch', ['tests/batch/**/*.test.ts']),
+      project('history', ['tests/history/**/*.test.ts']),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),
