@@ -16,6 +16,7 @@ const config: KnipConfig = {
       entry: [
         'examples/*.{ts,mjs}',
         'examples/batch/*.mjs',
+        'tests/history/writeRecords.mjs',
         'tests/bench/bareScoring.mjs',
         'scripts/demo.mjs',
         'scripts/calibrate.mjs',
@@ -30,6 +31,7 @@ const config: KnipConfig = {
       ignoreBinaries: ['mkfifo', 'script'],
     },
     'packages/core': { entry: entriesOf('core') },
+    'packages/history': { entry: entriesOf('history') },
     'packages/jobs': { entry: entriesOf('jobs') },
     'packages/wording': { entry: entriesOf('wording') },
     'packages/explain': { entry: entriesOf('explain') },

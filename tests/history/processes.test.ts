@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
+import { openHistory, saveHistory } from '@truesweep/history/node';
 import { afterAll, expect, test } from 'vitest';
-import { openHistory, saveHistory } from '../../packages/history/dist/node.js';
 import { randomStream } from '../corpus/simulator/randomStream.js';
 import { soak } from '../counts.js';
 

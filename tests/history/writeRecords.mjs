@@ -1,7 +1,7 @@
 // Adds so many records, each in a transaction of its own: node writeRecords.mjs <file> <sensor> <count>; prints a line for each that is kept.
 import { openHistory } from '@truesweep/history/node';
 
-const [path, sensor, count] = process.argv.slice(2);
+const [path = '', sensor = '', count] = process.argv.slice(2);
 const history = await openHistory(path);
 for (let i = 0; i < Number(count); i++) {
   history.add([

@@ -17,7 +17,7 @@ export const historyQuantities: readonly HistoryQuantity[] = [
 
 /** A value of a quantity, with the record that it is of. */
 export interface HistoryPoint extends TrendPoint {
-  /** Which of the records, from 0. */
+  /** Which of the records: a count, from 0. */
   readonly record: number;
 }
 

@@ -1,5 +1,14 @@
-import type { Cause, Check, Fraction, Verdict, Volts } from '@truesweep/core';
+import {
+  type Cause,
+  type Check,
+  checkReadable,
+  type Fraction,
+  InputError,
+  type Verdict,
+  type Volts,
+} from '@truesweep/core';
 import type { JudgedRecording } from '@truesweep/jobs/node';
+import { checkRecord } from './checkRecord.js';
 import { dateInName, dateSeconds } from './dates.js';
 import type { EndRecord, HistoryRecord } from './historyRecord.js';
 
@@ -19,11 +28,17 @@ export interface JudgedFacts {
 
 /** What a recording is filed by. */
 export interface RecordFacts {
+  /** Which sensor: its serial number or name. */
   readonly sensor: string;
+  /** SHA-256 over the recording's bytes: 64 hexadecimal digits. */
   readonly sha256: string;
+  /** The recording's file. */
   readonly file: string;
+  /** When it was recorded, as it was told; not told when left out. */
   readonly date?: string | undefined;
+  /** What else was told of it; nothing when left out. */
   readonly note?: string | undefined;
+  /** The version of truesweep that judged it; not known when left out. */
   readonly version?: string | undefined;
 }
 
@@ -43,7 +58,7 @@ export interface RecordFacts {
 export function recordOf(
   judged: Omit<JudgedRecording, 'judgedAt' | 'trace' | 'reading'>,
 ): HistoryRecord {
-  const { worst, quality } = judged;
+  const { worst, quality } = checkedJudged(judged);
   return recordOfFacts(judged, {
     ...judged,
     worst: worst && {
@@ -55,6 +70,27 @@ export function recordOf(
   });
 }
 
+/** What a record is made of besides what is checked in the record itself. */
+function checkedJudged<Judged>(judged: Judged): Judged {
+  checkReadable(judged, 'judged');
+  const { checks, causes, quality, sensor, file } = (judged ?? {}) as unknown as Record<
+    string,
+    unknown
+  >;
+  const isWhole =
+    Array.isArray(checks) &&
+    Array.isArray(causes) &&
+    [...checks, ...causes, quality].every((one) => typeof one === 'object' && one !== null) &&
+    typeof sensor === 'string' &&
+    typeof file === 'string';
+  if (isWhole) return judged;
+  throw new InputError(
+    'unreadable',
+    'judged',
+    'judged must be a judged recording, as judgeOne or a batch gives it.',
+  );
+}
+
 /** A record of what was judged and what it is filed by. */
 export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryRecord {
   const { sensor, sha256, file, date: told, note, version } = facts;
@@ -64,7 +100,7 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
   const cause = causes[0]?.cause;
   const closed = endOf(checks, 'closed-end');
   const open = endOf(checks, 'open-end');
-  return {
+  return checkRecord({
     kind: 'truesweep-record',
     form: 1,
     sensor: sensor.trim(),
@@ -84,7 +120,7 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
     findings: judged.findings,
     ...(worst && { worst }),
     recorder: judged.recorder,
-  };
+  });
 }
 
 function endOf(checks: readonly Check[], end: 'closed-end' | 'open-end'): EndRecord | undefined {

@@ -214,6 +214,16 @@ export const libraries: readonly Library[] = [
         tasks: [{ title: 'Judge the shape of the curve', sources: ['shape'] }],
       },
       {
+        path: 'trend',
+        what: 'Values of one thing over time: whether they change.',
+        tasks: [
+          {
+            title: 'Tell a change over time',
+            sources: ['trend/fitTrend', 'trend/forecast', 'trend/pooledScatter'],
+          },
+        ],
+      },
+      {
         path: 'tracks',
         what: 'Two tracks of one housing.',
         tasks: [{ title: 'Compare the tracks', sources: ['tracks'] }],
@@ -521,6 +531,7 @@ export const libraries: readonly Library[] = [
             sources: ['judgeReadings', 'expectReadings', 'readPumpDown'],
           },
           { title: 'Watch a sweep while it is recorded', sources: ['watchSweep'] },
+          { title: 'The worst of a score', sources: ['worstPlace', 'roughness'] },
           {
             title: 'Recordings of a job',
             sources: [
@@ -597,6 +608,30 @@ export const libraries: readonly Library[] = [
             title: 'Write a drawing as text',
             sources: ['circuitSvg', 'curveSvg', 'traceSvg', 'travelMapSvg'],
           },
+        ],
+      },
+    ],
+  },
+  {
+    name: 'history',
+    what: 'What changed of a sensor from recording to recording, and the file that it is kept in.',
+    entries: [
+      {
+        path: '',
+        what: 'Records out of results, and what they say of changes; for Node and browsers.',
+        tasks: [
+          {
+            title: 'Make records',
+            sources: ['recordOf', 'recordOfScore', 'readRecords', 'checkRecord', 'historyRecord'],
+          },
+          { title: 'Tell what changed', sources: ['sensorHistory', 'quantities'] },
+        ],
+      },
+      {
+        path: 'node',
+        what: 'Records kept in one SQLite file; for Node.',
+        tasks: [
+          { title: 'Keep records', sources: ['openHistory', 'recordsInFile', 'saveHistory'] },
         ],
       },
     ],
@@ -734,6 +769,7 @@ export const libraries: readonly Library[] = [
           },
           { title: 'While a sweep is recorded', sources: ['liveWords', 'liveCommandWords'] },
           { title: 'Many recordings together', sources: ['batchWords'] },
+          { title: 'What changed over the years', sources: ['historyWords'] },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           { title: 'Cautions', sources: ['cautions'] },
           {

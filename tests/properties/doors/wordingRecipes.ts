@@ -5,6 +5,7 @@ import {
   defaultCriteria,
   expectation,
   findPins,
+  fitTrend,
   judgeWinding,
   type PinReading,
   scoreSweep,
@@ -51,6 +52,7 @@ const pins = findPins(
   [...pair('A', 'B', 5000, 5000), ...pair('A', 'C', 1300, 5300), ...pair('B', 'C', 5300, 1300)],
   { fraction: 0.01, ohms: 1 },
 );
+const trend = fitTrend([0.01, 0.02, 0.031].map((value, at) => ({ at: at * 3e7, value })))!;
 const { reading } = readDelimited('t (s),U (V)\n0,1\n1,2\n');
 
 const coil = [{ ohms: 1200, uncertainty: 3, temperature: 23, temperatureUncertainty: 1 }];
@@ -275,6 +277,24 @@ export const wordingRecipes: Recipes = {
   notARateSentence: of('fast', 50, 12_000_000),
   nothingCameSentence: of(3, true),
   portFailedSentence: ofTexts('permission denied'),
+  addedSentence: of({ added: 3, replaced: 1, known: 2, notJudged: 1 }, 'workshop.history'),
+  changedSensorsSentence: of(40, 3),
+  damagedEntrySentence: ofTexts('results.jsonl', 'line 4', 'This line is no JSON.'),
+  dateText: of(1_777_766_400),
+  moreDamagedSentence: of(12),
+  noResultsInFolderSentence: ofTexts('season'),
+  quantitySentences: of({
+    quantity: 'closed',
+    points: [1, 2, 3],
+    otherRecorder: 1,
+    trend: { ...trend },
+    ahead: { at: 1.9e9, value: 0.1, low: 0.05, high: 0.15 },
+    limit: { side: 'high', soonest: 1.8e9, line: 1.85e9 },
+  }),
+  recordDate: ofTexts('2026-05-03', 'file-name'),
+  savedRecordsSentence: of(57, 'saved.jsonl'),
+  undatedSentence: of(2),
+  unknownSensorSentence: ofTexts('Port', 'Port engine'),
   batchProgressSentence: of({ done: 30, total: 120, kept: 10, 'not-judged': 1, seconds: 95 }),
   batchSentence: of({ fail: 1, inconclusive: 2, 'not-judged': 3, marginal: 4, pass: 5 }),
   batchStoppedSentence: of(12, 'out/journal.jsonl'),

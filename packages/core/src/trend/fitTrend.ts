@@ -28,7 +28,7 @@ export interface TrendOptions {
 export interface Trend {
   /** How many values it rests on, 2 or more. */
   readonly count: number;
-  /** Time of the first value, s. */
+  /** Time of the first value, s; any. */
   readonly from: Seconds;
   /** Time of the last value, s; after `from`. */
   readonly to: Seconds;
@@ -42,15 +42,15 @@ export interface Trend {
   readonly coverageFactor: number;
   /** The probability that it was made for, 0.5 to 0.9999. */
   readonly coverage: Fraction;
-  /** Degrees of freedom of the scatter, 1 or more, or `Infinity`. */
+  /** Degrees of freedom of the scatter: a number, 1 or more, or `Infinity`. */
   readonly degreesOfFreedom: number;
   /** Standard deviation of one value from the line, in its unit, 0 or more: what all that is known says, at least the stated uncertainties. */
   readonly deviation: number;
   /** The values' own scatter about the line; left out where there are two. */
   readonly own?: Scatter;
-  /** Mean time of the values, s. */
+  /** Mean time of the values, s; any. */
   readonly meanAt: Seconds;
-  /** Mean of the values, in their unit: the line goes through it at `meanAt`. */
+  /** Mean of the values, in their unit, any: the line goes through it at `meanAt`. */
   readonly mean: number;
   /** Whether the slope differs from 0 by more than its expanded uncertainty. */
   readonly changed: boolean;
