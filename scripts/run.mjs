@@ -306,7 +306,12 @@ const commands = {
     await install();
     await checkNode();
     await buildPackages();
-    await runGroups([{ projects: [...ofSources, 'batch', 'history'], env: { TRUESWEEP_SOAK: '20' } }]);
+    await buildSite();
+    const env = { TRUESWEEP_SOAK: '20' };
+    await runGroups([
+      { projects: [...ofSources, 'batch', 'history'], env },
+      { projects: ['browser'], workers: availableParallelism() + 1, env },
+    ]);
   },
 
   async bench() {
