@@ -288,10 +288,10 @@ export function savedRecordsSentence(records: number, file: string): string {
  * A folder without results.
  *
  * @example
- * noResultsInFolderSentence('season').startsWith('There is no results.jsonl in season') // => true
+ * noResultsInFolderSentence('season').startsWith('There are no results in season') // => true
  */
 export function noResultsInFolderSentence(folder: string): string {
-  return say`There is no results.jsonl in ${folder}: name the folder that a batch wrote, its file of results, or the saved shelf of the calculators.`;
+  return say`There are no results in ${folder}: name the folder that a batch wrote or that a queue files results in, a file of results, or the saved shelf of the calculators.`;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { HistoryRecord } from '@truesweep/history';
@@ -57,6 +57,19 @@ test('without a store it only looks', async () => {
   expect(err).not.toContain('added');
 });
 
+test('results that lie file by file in folders within are read together', async () => {
+  for (const one of [...drifting, ...still]) {
+    const within = at(join('filed', one.sensor, String(Number(one.recording))));
+    mkdirSync(within, { recursive: true });
+    writeFileSync(join(within, 'a.json'), `${JSON.stringify(one)}\n`);
+  }
+  const { out } = await runTruesweep(['history', at('filed'), '--json']);
+  expect(JSON.parse(out).sensors).toMatchObject([
+    { records: 4, changed: ['closed'] },
+    { records: 4 },
+  ]);
+});
+
 test('of one sensor all records, each change with its uncertainty, its forecast and its limit', async () => {
   const { out } = await runTruesweep([
     'history',
@@ -98,7 +111,8 @@ test('what is wrong is refused with what would be right', async () => {
   expect(await refused('--store', at('workshop.history'), '--sensor', 'Port engin')).toContain(
     'is “Port engine” meant?',
   );
-  expect(await refused(folder)).toContain('There is no results.jsonl');
+  mkdirSync(at('empty'));
+  expect(await refused(at('empty'))).toContain('There are no results in');
   expect(await refused('--store', at('season.jsonl'))).toContain('no history');
   expect(
     await refused('--store', at('workshop.history'), '--save', at('workshop.history')),
