@@ -35,7 +35,7 @@ function date(value: unknown, path: string): void {
   throw new InputError('unclear-date', path, wrong);
 }
 
-const end: FieldRules = { volts: any, 'uncertainty?': notNegative, low: any, high: any };
+const end: FieldRules = { 'volts?': any, 'uncertainty?': notNegative, low: any, high: any };
 
 const rules: FieldRules = {
   kind: ['truesweep-record'],

@@ -80,8 +80,9 @@ export function spanOf({ closed, open }: HistoryRecord): number | undefined {
   return Math.abs(span) > 1e-6 ? span : undefined;
 }
 
-function placeOf(end: EndRecord, span: number): Value {
+function placeOf(end: EndRecord, span: number): Value | undefined {
   const { volts, uncertainty } = end;
+  if (volts === undefined) return undefined;
   return {
     value: (volts - middle(end)) / span,
     ...(uncertainty !== undefined && { uncertainty: uncertainty / Math.abs(span) }),

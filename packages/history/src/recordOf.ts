@@ -98,8 +98,7 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
   const isTold = told !== undefined && dateSeconds(told) !== undefined;
   const date = isTold ? told.trim() : dateInName(file);
   const cause = causes[0]?.cause;
-  const closed = endOf(checks, 'closed-end');
-  const open = endOf(checks, 'open-end');
+  const { closed, open } = endsOf(checks);
   return checkRecord({
     kind: 'truesweep-record',
     form: 1,
@@ -123,14 +122,31 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
   });
 }
 
-function endOf(checks: readonly Check[], end: 'closed-end' | 'open-end'): EndRecord | undefined {
-  const { measured, uncertainty, lowLimit, highLimit } =
-    checks.find(({ check }) => check === end) ?? {};
-  if (measured === undefined || lowLimit === undefined || highLimit === undefined) return undefined;
-  return {
-    volts: measured,
-    ...(uncertainty !== undefined && { uncertainty }),
-    low: lowLimit,
-    high: highLimit,
-  };
+function endsOf(checks: readonly Check[]): Pick<HistoryRecord, 'closed' | 'open'> {
+  const [closed, open] = (['closed-end', 'open-end'] as const).map((end) =>
+    checks.find(({ check }) => check === end),
+  );
+  // Positive where the output rises from closed to open.
+  const rise =
+    (open?.lowLimit ?? 0) +
+    (open?.highLimit ?? 0) -
+    (closed?.lowLimit ?? 0) -
+    (closed?.highLimit ?? 0);
+  const [first, last] = [endOf(closed, rise), endOf(open, -rise)];
+  return { ...(first && { closed: first }), ...(last && { open: last }) };
+}
+
+/**
+ * A stop with its window, and its reading but where that lies on the inner side of the window and could not be judged: the throttle may never have come to the
+ * stop.
+ *
+ * @param inner The sign of the way from this stop to the other on the voltage scale.
+ */
+function endOf(check: Check | undefined, inner: number): EndRecord | undefined {
+  const { measured, uncertainty, lowLimit: low, highLimit: high, outcome } = check ?? {};
+  if (low === undefined || high === undefined) return undefined;
+  if (measured === undefined) return { low, high };
+  const isInside = inner > 0 ? measured > high : measured < low;
+  if (outcome === 'cannot-tell' && isInside) return { low, high };
+  return { volts: measured, ...(uncertainty !== undefined && { uncertainty }), low, high };
 }

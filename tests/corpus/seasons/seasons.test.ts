@@ -73,7 +73,12 @@ test('a supply, or a limiter, that is another in some seasons is no change', () 
 
 /** The record as another hook-up of a lower supply would have given it. */
 function scaled(record: HistoryRecord, by: number): HistoryRecord {
-  const end = ({ volts, uncertainty = 0, low, high }: NonNullable<HistoryRecord['closed']>) => ({
+  const end = ({
+    volts = 0,
+    uncertainty = 0,
+    low,
+    high,
+  }: NonNullable<HistoryRecord['closed']>) => ({
     volts: volts * by,
     uncertainty: uncertainty * by,
     low: low * by,
