@@ -80,7 +80,7 @@ const optionRules = {
  * Whether values change with time: the straight line of least squares with the uncertainty of its slope.
  *
  * The scatter that this rests on is that of the values about their line; where more is known (`scatter`) both by their degrees of freedom; and it is
- * never less than the values' stated uncertainties, in the mean of their squares. So three values are needed, or two where the scatter of others is known.
+ * never less than their own, nor than the values' stated uncertainties, in the mean of their squares. So three values are needed, or two where the scatter of others is known.
  *
  * Method: JCGM 100:2008 (GUM), H.3, with the coverage factor of G.3.2; variances joined as in G. K. Smyth (2004), as for `pooledScatter` (from memory).
  *
@@ -120,7 +120,10 @@ export function fitTrend(
         degreesOfFreedom;
   const stated = given.reduce((sum, { uncertainty = 0 }) => sum + uncertainty ** 2, 0) / count;
   const figures = rounding * given.reduce((most, { value }) => Math.max(most, Math.abs(value)), 0);
-  const deviation = Math.sqrt(Math.max(shared, stated, figures ** 2));
+  const deviation = Math.sqrt(
+    // A sensor that scatters more than its like is not told by theirs.
+    Math.max(shared, line.deviation ** 2, stated, figures ** 2),
+  );
   const { mean: meanAt } = meanAndDeviation(times);
   const spread = Math.sqrt(times.reduce((sum, at) => sum + (at - meanAt) ** 2, 0));
   const slopeUncertainty = deviation / spread;
