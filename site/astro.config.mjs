@@ -84,6 +84,7 @@ export default defineConfig({
         { slug: 'guided-way' },
         { slug: 'gallery' },
         { slug: 'shelf' },
+        { slug: 'history' },
         {
           label: 'Calculators',
           items: [
@@ -161,6 +162,7 @@ export default defineConfig({
             { slug: 'developers', label: 'Everything for developers' },
             { slug: 'developers/first-steps' },
             { slug: 'developers/many-recordings' },
+            { slug: 'developers/scale' },
             { slug: 'developers/browser-and-worker' },
             { slug: 'developers/errors' },
             { slug: 'developers/stability' },

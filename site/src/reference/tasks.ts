@@ -769,7 +769,7 @@ export const libraries: readonly Library[] = [
           },
           { title: 'While a sweep is recorded', sources: ['liveWords', 'liveCommandWords'] },
           { title: 'Many recordings together', sources: ['batchWords'] },
-          { title: 'What changed over the years', sources: ['historyWords'] },
+          { title: 'What changed over the years', sources: ['historyWords', 'historyPageWords'] },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           { title: 'Cautions', sources: ['cautions'] },
           {

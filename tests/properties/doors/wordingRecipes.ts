@@ -291,6 +291,7 @@ export const wordingRecipes: Recipes = {
     ahead: { at: 1.9e9, value: 0.1, low: 0.05, high: 0.15 },
     limit: { side: 'high', soonest: 1.8e9, line: 1.85e9 },
   }),
+  readRecordsSentence: of('results.jsonl', 12, 1),
   recordDate: ofTexts('2026-05-03', 'file-name'),
   savedRecordsSentence: of(57, 'saved.jsonl'),
   undatedSentence: of(2),
