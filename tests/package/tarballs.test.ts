@@ -11,15 +11,15 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 1051,
+  '@truesweep/core': 1053,
   '@truesweep/cli': 193,
   '@truesweep/drawings': 178,
   '@truesweep/explain': 277,
-  '@truesweep/history': 55,
+  '@truesweep/history': 58,
   '@truesweep/jobs': 171,
   '@truesweep/recordings': 161,
   '@truesweep/report': 94,
-  '@truesweep/wording': 474,
+  '@truesweep/wording': 478,
 };
 
 describe.each(names)('the tarball of %s', (name) => {
