@@ -1,0 +1,54 @@
+import { Job, type Queue } from 'bullmq';
+import { takenOverTooOftenSentence } from '../queueWords.js';
+
+/** A message that could not be judged. */
+export interface ParkedMessage {
+  /** Its id in the queue. */
+  readonly id: string;
+  /** When it was parked: UTC, ISO 8601. */
+  readonly since: string;
+  /** How often it was tried: a count, 0 or more. */
+  readonly attempts: number;
+  /** What it is filed as; a question mark where it is no message. */
+  readonly file: string;
+  /** Why, in a sentence or two. */
+  readonly reason: string;
+}
+
+/** So many are asked for at a time. */
+const page = 500;
+
+/** Parked messages, the oldest first; one whose data is damaged in Redis is told with the others. */
+export async function* eachParked(queue: Queue): AsyncGenerator<ParkedMessage> {
+  const seen = new Set<string>();
+  for (let from = 0; ; from += page) {
+    const ids = (await queue.getRanges(['failed'], from, from + page - 1, true)).filter(
+      (id) => !seen.has(id),
+    );
+    if (ids.length === 0) return;
+    for (const id of ids) {
+      seen.add(id);
+      const parked = await parkedOf(queue, id);
+      if (parked) yield parked;
+    }
+  }
+}
+
+async function parkedOf(queue: Queue, id: string): Promise<ParkedMessage | undefined> {
+  let job: Job | undefined;
+  try {
+    job = await Job.fromId(queue, id);
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error;
+    return { id, since: new Date(0).toISOString(), attempts: 0, file: '?', reason: error.message };
+  }
+  if (!job) return undefined;
+  const data: unknown = job.data;
+  const file =
+    typeof data === 'object' && data !== null && 'file' in data && typeof data.file === 'string'
+      ? data.file
+      : '?';
+  const { finishedOn = job.timestamp, attemptsMade, failedReason = '' } = job;
+  const reason = /stalled more than/.test(failedReason) ? takenOverTooOftenSentence : failedReason;
+  return { id, since: new Date(finishedOn).toISOString(), attempts: attemptsMade, file, reason };
+}

@@ -1,0 +1,35 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { defineConfig, type Options } from 'tsup';
+import { writeDeclarations } from '../../scripts/writeDeclarations.js';
+
+const folder = process.cwd();
+rmSync(join(folder, 'dist'), { recursive: true, force: true });
+
+const common = {
+  target: 'node20',
+  silent: true,
+  sourcemap: true,
+  // The maps lead to `src`, which is published too.
+  esbuildOptions: (options) => {
+    options.sourcesContent = false;
+  },
+} satisfies Options;
+
+export default defineConfig([
+  {
+    ...common,
+    // The judging process is loaded by its file's name, beside the others.
+    entry: {
+      index: 'src/index.ts',
+      judgeProcess: 'src/worker/judgeProcess.ts',
+      truesweepQueue: 'src/truesweepQueue.ts',
+    },
+    format: 'esm',
+    onSuccess: async () => {
+      writeDeclarations(folder, ['index']);
+    },
+  },
+  // There `import.meta.url` stands for the file's own name.
+  { ...common, entry: { index: 'src/index.ts' }, format: 'cjs', shims: true },
+]);
