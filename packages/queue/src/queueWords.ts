@@ -366,3 +366,6 @@ export const noQueueNameSentence =
 
 export const eitherPlaceSentence =
   'Name either --folder, in which the recordings lie, or --bucket, to which they are sent.';
+
+export const secretOnLineSentence =
+  'Secrets are not taken from the command line, where others would read them in the list of processes. Tell them in the environment; --help lists the names.';

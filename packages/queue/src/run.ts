@@ -5,6 +5,7 @@ import { withRedis } from './commands/redisOptions.js';
 import {
   lackingWordSentence,
   queueHelp,
+  secretOnLineSentence,
   spareWordSentence,
   unknownWordSentence,
 } from './queueWords.js';
@@ -92,7 +93,7 @@ export async function run(args: readonly string[], output: Output): Promise<numb
       })
       .configureOutput({
         writeOut: output.print,
-        writeErr: (text) => output.tell(text.trimEnd()),
+        writeErr: output.printError,
         // Said below.
         outputError: () => {},
       });
@@ -122,6 +123,9 @@ function refusedWords({ code, message }: CommanderError, command: Command): Inpu
   const [word = ''] = quoted.split(/[=\s]/);
   switch (code) {
     case 'commander.unknownOption': {
+      if (/pass|secret|key|token|user/i.test(word)) {
+        return new InputError('unknown-name', word, secretOnLineSentence);
+      }
       const known = command.options.flatMap(({ long }) => long ?? []);
       const nearest = nearestName(word, known);
       return new InputError('unknown-name', word, unknownWordSentence(word, nearest));
@@ -129,7 +133,7 @@ function refusedWords({ code, message }: CommanderError, command: Command): Inpu
     case 'commander.unknownCommand':
       return new InputError(
         'unknown-name',
-        'truesweep-queue',
+        'command',
         unknownWordSentence(
           `“${word.slice(0, 20)}”`,
           nearestName(

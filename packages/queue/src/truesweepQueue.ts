@@ -26,6 +26,7 @@ for (const [signal, code] of [
 process.exitCode = await run(process.argv.slice(2), {
   env: process.env,
   print: (text) => process.stdout.write(withoutSecrets(text, process.env)),
+  printError: (text) => process.stderr.write(withoutSecrets(text, process.env)),
   tell,
   onEnd: (work) => {
     onEnd = work;

@@ -17,7 +17,12 @@ import {
 } from '../queueWords.js';
 import { redisLabel } from '../redis/redisPlace.js';
 import { kindOfPlace } from '../storage/storagePlace.js';
-import { startWorker, type WorkerEvent } from '../worker/startWorker.js';
+import {
+  type RecordingWorker,
+  startWorker,
+  type WorkerEvent,
+  type WorkerOptions,
+} from '../worker/startWorker.js';
 import type { Output } from './output.js';
 import { bytesOf, secondsOf, wholeOf } from './quantities.js';
 import { queueOf, type RedisOptions } from './redisOptions.js';
@@ -58,7 +63,10 @@ export async function workHere(options: WorkOptions, output: Output): Promise<nu
     options.lanes === undefined
       ? availableParallelism()
       : wholeOf(options.lanes, '--at-once', 1, 256);
-  const worker = await startWorker({
+  const end = new AbortController();
+  output.onEnd(() => end.abort());
+  const settings: WorkerOptions = {
+    signal: end.signal,
     redis,
     name,
     recordings,
@@ -76,15 +84,27 @@ export async function workHere(options: WorkOptions, output: Output): Promise<nu
       const sentence = sentenceOf(event, options.each === true);
       if (sentence !== undefined) tell(sentence);
     },
-  });
+  };
+  let worker: RecordingWorker;
+  try {
+    worker = await startWorker(settings);
+  } catch (error) {
+    if (end.signal.aborted) return 0;
+    throw error;
+  }
   tell(beganSentence(name, redisLabel(redis), lanes));
   if (worker.address !== undefined) tell(listeningSentence(worker.address));
   if (worker.redisFacts.get('aof_enabled') === '0') tell(noAppendOnlySentence);
   const policy = worker.redisFacts.get('maxmemory_policy') ?? 'noeviction';
   if (policy !== 'noeviction') tell(evictingSentence(policy));
-  await new Promise<void>((resolve) => output.onEnd(resolve));
+  const ending = new Promise<void>((resolve) => {
+    if (end.signal.aborted) resolve();
+    end.signal.addEventListener('abort', () => resolve());
+  });
+  const fault = await Promise.race([ending, worker.failed]);
   tell(stoppingSentence(worker.running(), seconds));
   tell(endedSentence(await worker.stop(seconds)));
+  if (fault !== undefined) throw fault;
   return 0;
 }
 

@@ -18,7 +18,6 @@ function clientOptions(place: RedisPlace) {
     ...(tls && { tls: { ...tls, ...(isIP(host) === 0 && { servername: host }) } }),
     connectTimeout: patience,
     keepAlive: 10_000,
-    lazyConnect: true,
     retryStrategy: (times: number): number | null =>
       Math.min(50 * 2 ** Math.min(times, 10), longestPause),
   } satisfies RedisOptions;
@@ -60,6 +59,7 @@ export function hastyRedis(place: RedisPlace, seconds = 5): Redis {
 export async function greetRedis(place: RedisPlace): Promise<ReadonlyMap<string, string>> {
   const client = new Redis({
     ...clientOptions(place),
+    lazyConnect: true,
     maxRetriesPerRequest: 0,
     enableOfflineQueue: false,
     commandTimeout: patience,

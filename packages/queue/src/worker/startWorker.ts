@@ -17,13 +17,14 @@ import {
   tooLongSentence,
 } from '../queueWords.js';
 import { greetRedis, hastyRedis, lastingRedis } from '../redis/openRedis.js';
-import { redisFaultOf } from '../redis/redisFault.js';
+import { RedisFault, redisFaultOf } from '../redis/redisFault.js';
 import { type RedisPlace, redisLabel } from '../redis/redisPlace.js';
 import { openStorage } from '../storage/storagePlace.js';
 import { version } from '../version.js';
 import { withoutSecrets } from '../withoutSecrets.js';
 import { judgeLanes } from './judgeLanes.js';
 import type { JudgeTask, TaskOutcome } from './judgeTask.js';
+import { mendDamaged } from './mendDamaged.js';
 
 /** How a worker works. */
 export interface WorkerOptions {
@@ -53,7 +54,9 @@ export interface WorkerOptions {
   readonly takeovers: number;
   /** Address and port of health and figures; left out where they are not told. */
   readonly listen?: string;
-  /** Told what happens. */
+  /** Where it aborts while Redis is not reachable at the start, no worker is started; left out where that is waited for without end. */
+  readonly signal?: AbortSignal;
+  /** Told what happens; nobody is when left out. */
   readonly onEvent?: (event: WorkerEvent) => void;
 }
 
@@ -96,6 +99,8 @@ export interface RecordingWorker {
   readonly address?: string;
   /** What Redis told of itself at the start, by name. */
   readonly redisFacts: ReadonlyMap<string, string>;
+  /** Tells an error that it can't go on from, if ever there is one: it takes no more recordings then, and is to be stopped. */
+  readonly failed: Promise<unknown>;
   /** How many recordings it has at the moment. */
   readonly running: () => number;
   /**
@@ -117,7 +122,7 @@ class Passing extends Error {}
 /**
  * Starts a worker: it takes messages, judges each in a process of its own, and files what comes of it.
  *
- * @throws InputError for options that are wrong; RedisFault where Redis is not reachable at the start, or refuses.
+ * @throws InputError for options that are wrong; RedisFault where Redis refuses at the start, or `signal` aborts before it is reachable.
  */
 export async function startWorker(options: WorkerOptions): Promise<RecordingWorker> {
   const { redis, name = usualQueue, lanes: count, takeover, takeovers, onEvent } = options;
@@ -125,7 +130,9 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
   // What is wrong with them is told here, not by each process.
   for (const place of options.recordings) openStorage(place, '--recordings', options, process.env);
   openStorage(options.results, '--results', options, process.env);
-  const redisFacts = await greetRedis(redis);
+  const redisFacts = await greeted(redis, options.signal, (reason) =>
+    tell({ kind: 'redis-gone', reason }),
+  );
 
   let isGone = false;
   const gone = (error: unknown): void => {
@@ -214,6 +221,8 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
   });
   worker.on('error', () => {});
   worker.on('stalled', (id) => {
+    // Where Redis goes meanwhile, it is mended at the next time.
+    mendDamaged(client, name, id).catch(() => {});
     figures.takenOver();
     tell({ kind: 'taken-over', id });
   });
@@ -248,12 +257,19 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
           throw error;
         });
   // It runs until it is closed; what happens to Redis meanwhile is told by the client.
-  worker.run().catch(() => {});
+  let fail = (_: unknown) => {};
+  const failed = new Promise<unknown>((resolve) => {
+    fail = resolve;
+  });
+  worker.run().catch((error: unknown) => {
+    if (!isStopping) fail(error);
+  });
 
   return {
     ...(health && { address: health.address }),
     redisFacts,
     running: () => running,
+    failed,
     async stop(seconds) {
       isStopping = true;
       const closed = worker.close().catch(() => {});
@@ -266,6 +282,24 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
       return figures.counts();
     },
   };
+}
+
+/** What Redis tells of itself, as soon as it is reachable: a machine's services begin in any order. */
+async function greeted(
+  redis: RedisPlace,
+  signal: AbortSignal | undefined,
+  onGone: (reason: string) => void,
+): Promise<ReadonlyMap<string, string>> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await greetRedis(redis);
+    } catch (error) {
+      if (!(error instanceof RedisFault) || error.code === 'refused' || signal?.aborted)
+        throw error;
+      if (tries === 1) onGone(error.message);
+      await new Promise((resolve) => setTimeout(resolve, 500));
+    }
+  }
 }
 
 function messageIn(data: unknown) {
