@@ -20,6 +20,8 @@ export interface RedisServer {
 }
 
 export interface RedisSettings {
+  /** What stands before all options, such as its configuration. */
+  readonly before?: readonly string[];
   /** More of its options, a list of words. */
   readonly more?: readonly string[];
   /** Whether it takes encrypted connections only. */
@@ -28,6 +30,7 @@ export interface RedisSettings {
 
 /** Starts a Redis on a free port of 127.0.0.1 that keeps each write on the disk before it answers (`appendfsync always`). */
 export async function redisServer({
+  before = [],
   more = [],
   isTls = false,
 }: RedisSettings = {}): Promise<RedisServer> {
@@ -41,6 +44,7 @@ export async function redisServer({
     child = spawn(
       program.command,
       [
+        ...before,
         ...ports,
         ...['--bind', '127.0.0.1', '--dir', folder, '--save', '', '--appendonly', 'yes'],
         ...['--appendfsync', 'always', ...more],

@@ -32,6 +32,8 @@ const bucketReasons: Readonly<Record<string, string>> = {
   RequestTimeTooSkewed: 'the clocks of this machine and of the store differ; set them',
   '403': 'it refuses the access key; look at the key, its rights and the clock',
   '503': 'it has too much to do',
+  SlowDown: 'it has too much to do',
+  ServiceUnavailable: 'it has too much to do',
 };
 
 /** A bucket that can't be used at the moment. */
@@ -139,6 +141,9 @@ export function tooLongSentence(seconds: number): string {
 }
 
 export const stoppedSentence = 'The worker was told to end.';
+
+export const damagedSentence =
+  'What Redis holds of it is damaged; drop it, and put the recording anew.';
 
 export const takenOverTooOftenSentence =
   'Its worker ended or stood still again and again while it had it, so that it is tried no more; report it with the recording.';

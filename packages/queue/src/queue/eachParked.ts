@@ -1,5 +1,5 @@
 import { Job, type Queue } from 'bullmq';
-import { takenOverTooOftenSentence } from '../queueWords.js';
+import { damagedSentence, takenOverTooOftenSentence } from '../queueWords.js';
 
 /** A message that could not be judged. */
 export interface ParkedMessage {
@@ -40,15 +40,33 @@ async function parkedOf(queue: Queue, id: string): Promise<ParkedMessage | undef
     job = await Job.fromId(queue, id);
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
-    return { id, since: new Date(0).toISOString(), attempts: 0, file: '?', reason: error.message };
+    return {
+      id,
+      since: new Date(0).toISOString(),
+      attempts: 0,
+      file: '?',
+      reason: damagedSentence,
+    };
   }
   if (!job) return undefined;
   const data: unknown = job.data;
-  const file =
-    typeof data === 'object' && data !== null && 'file' in data && typeof data.file === 'string'
-      ? data.file
-      : '?';
-  const { finishedOn = job.timestamp, attemptsMade, failedReason = '' } = job;
-  const reason = /stalled more than/.test(failedReason) ? takenOverTooOftenSentence : failedReason;
-  return { id, since: new Date(finishedOn).toISOString(), attempts: attemptsMade, file, reason };
+  const { finishedOn = job.timestamp, attemptsMade } = job;
+  return {
+    id,
+    since: new Date(finishedOn).toISOString(),
+    attempts: attemptsMade,
+    file: fieldOf(data, 'file') ?? '?',
+    reason: reasonOf(data, job.failedReason ?? ''),
+  };
+}
+
+function reasonOf(data: unknown, reason: string): string {
+  if (fieldOf(data, 'damaged') !== undefined) return damagedSentence;
+  return /stalled more than/.test(reason) ? takenOverTooOftenSentence : reason;
+}
+
+function fieldOf(data: unknown, name: string): string | undefined {
+  if (typeof data !== 'object' || data === null || !Object.hasOwn(data, name)) return undefined;
+  const value = (data as Record<string, unknown>)[name];
+  return typeof value === 'string' ? value : undefined;
 }

@@ -39,7 +39,8 @@ export function folderStorage(folder: string): Storage {
     try {
       return await work();
     } catch (error) {
-      if (error instanceof StorageFault) throw error;
+      // A name that is none is a fault of the caller.
+      if (error instanceof StorageFault || error instanceof TypeError) throw error;
       throw new StorageFault('unreachable', folderFaultSentence(root, reasonOf(error)));
     }
   };
