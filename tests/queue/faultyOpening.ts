@@ -23,7 +23,7 @@ fs.openSync = (path, ...more) => {
   if (name.endsWith('.csv')) appendFileSync(${JSON.stringify(join(folder, 'openings.txt'))}, name + '\\n');
   if (name.startsWith('fatal')) process.kill(process.pid, 'SIGSEGV');
   if (name.startsWith('deadly')) for (const id of [process.ppid, process.pid]) process.kill(id, 'SIGKILL');
-  if (name.startsWith('greedy')) for (const kept = []; ; ) kept.push(Array.from({ length: 1e5 }, Math.random));
+  if (name.startsWith('greedy')) for (const kept = []; ; ) kept.push(new Array(1e6).fill(Math.random()));
   if (name.startsWith('endless')) for (;;);
   if (name.startsWith('slow')) for (const end = Date.now() + 4000; Date.now() < end; );
   return openSync(path, ...more);

@@ -147,12 +147,12 @@ describe.skipIf(why !== '')(
         renameSync(join(shop.recordings, from!), join(shop.recordings, to!));
       await shop.put();
       const env = faultyOpening(shop.folder);
-      const worker = shop.work(['--memory', '128 MB', '--longest', '3 s'], { env });
+      const worker = shop.work(['--memory', '128 MB', '--longest', '5 s'], { env });
       await shop.settled();
       expect(await reasons(shop)).toEqual({
         'fatal.csv': expect.stringMatching(/ended 3 times \(SIGSEGV\)/),
         'greedy.csv': expect.stringMatching(/needs more memory than the 128 MB/),
-        'endless.csv': expect.stringMatching(/took longer than 3 s/),
+        'endless.csv': expect.stringMatching(/took longer than 5 s/),
       });
       const openings = readFileSync(join(shop.folder, 'openings.txt'), 'utf8').split('\n');
       const opened = (name: string) => openings.filter((one) => one === name).length;

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { judgeOne, loadJob, type RecordingResult } from '@truesweep/jobs/node';
 import { recordingText, variedText } from '../batch/invented.js';
+import { askRedis } from './askRedis.js';
 import { type QueueRun, type RunSettings, runQueue, startQueue } from './queueCommand.js';
 import type { RedisServer } from './redisServer.js';
 
@@ -48,7 +49,7 @@ let shops = 0;
 let texts: readonly string[] | undefined;
 
 /** Opens a workshop at a Redis. */
-export function workshop(redis: Pick<RedisServer, 'address'>): Workshop {
+export function workshop(redis: Pick<RedisServer, 'address' | 'port'>): Workshop {
   texts ??= [1, 2, 3, 4].map((seed) =>
     recordingText({ seed, interval: 0.01, strokes: 2, isWorn: seed % 2 === 0 }),
   );
@@ -100,13 +101,11 @@ export function workshop(redis: Pick<RedisServer, 'address'>): Workshop {
         .map((line) => JSON.parse(line));
     },
     async settled() {
-      for (const late = lateness('it was settled'); ; late()) {
-        const { out, code } = await run(['status', '--json']);
-        if (code === 0) {
-          const { waiting, judged, delayed } = JSON.parse(out);
-          if (waiting + judged + delayed === 0) return;
-        }
-        await pause(50);
+      const late = lateness('it was settled');
+      for (let left = 1; left > 0; late()) {
+        await pause(20);
+        // Where Redis is gone meanwhile, it is asked again.
+        left = await inQueue(redis.port, queue).catch(() => 1);
       }
     },
     async filed(count) {
@@ -116,6 +115,22 @@ export function workshop(redis: Pick<RedisServer, 'address'>): Workshop {
     filedResults,
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
+}
+
+/** How many messages wait, are judged, or wait for another try. */
+async function inQueue(port: number, queue: string): Promise<number> {
+  const asked = await askRedis(port);
+  try {
+    const lists = ['LLEN wait', 'LLEN active', 'ZCARD delayed'];
+    let sum = 0;
+    for (const list of lists) {
+      const [command = '', name] = list.split(' ');
+      sum += Number(await asked.ask(command, `truesweep:${queue}:${name}`));
+    }
+    return sum;
+  } finally {
+    asked.end();
+  }
 }
 
 /** The names of what is filed, below a folder of results. */
