@@ -16,6 +16,7 @@ const heaviest: Readonly<Record<string, number>> = {
   '@truesweep/drawings': 178,
   '@truesweep/explain': 277,
   '@truesweep/jobs': 168,
+  '@truesweep/queue': 120,
   '@truesweep/recordings': 161,
   '@truesweep/report': 94,
   '@truesweep/wording': 457,

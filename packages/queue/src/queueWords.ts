@@ -275,7 +275,7 @@ export function parkedLine(parked: {
   readonly reason: string;
 }): string {
   const { id, since, attempts, file, reason } = parked;
-  return `${id.slice(0, 12)}  ${since}  ${plural(attempts, 'try').replace('trys', 'tries')}  ${file}: ${reason}`;
+  return `${id.slice(0, 12)}  ${since}  ${attempts} ${attempts === 1 ? 'try' : 'tries'}  ${file}: ${reason}`;
 }
 
 export function triedAgainSentence(count: number): string {

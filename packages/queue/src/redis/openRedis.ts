@@ -18,6 +18,8 @@ function clientOptions(place: RedisPlace) {
     ...(tls && { tls: { ...tls, ...(isIP(host) === 0 && { servername: host }) } }),
     connectTimeout: patience,
     keepAlive: 10_000,
+    // What was refused is told at once; a socket that lingers keeps the program.
+    disconnectTimeout: 200,
     retryStrategy: (times: number): number | null =>
       Math.min(50 * 2 ** Math.min(times, 10), longestPause),
   } satisfies RedisOptions;
