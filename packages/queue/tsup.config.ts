@@ -30,6 +30,12 @@ export default defineConfig([
       writeDeclarations(folder, ['index']);
     },
   },
-  // There `import.meta.url` stands for the file's own name.
-  { ...common, entry: { index: 'src/index.ts' }, format: 'cjs', shims: true },
+  {
+    ...common,
+    entry: { index: 'src/index.ts' },
+    format: 'cjs',
+    // What an ES module knows of where it lies.
+    define: { 'import.meta.url': 'moduleAddress' },
+    banner: { js: "'use strict';const moduleAddress = require('node:url').pathToFileURL(__filename).href;" },
+  },
 ]);

@@ -2,7 +2,6 @@ export { type JobDefinition, jobDefinition } from './message/jobDefinition.js';
 export type { Message, ReadAs } from './message/message.js';
 export { messageId } from './message/messageId.js';
 export { readMessage } from './message/readMessage.js';
-export type { ParkedMessage } from './queue/eachParked.js';
 export {
   openQueue,
   type PutOutcome,
@@ -12,6 +11,7 @@ export {
   type QueueStatus,
   type RecordingQueue,
 } from './queue/openQueue.js';
+export type { ParkedMessage } from './queue/parkedMessage.js';
 export { RedisFault, type RedisFaultCode } from './redis/redisFault.js';
 export { type RedisPlace, redisLabel } from './redis/redisPlace.js';
 export { fileResult, refusalName, resultName } from './results/fileResult.js';

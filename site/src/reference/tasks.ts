@@ -611,7 +611,7 @@ export const libraries: readonly Library[] = [
         tasks: [
           {
             title: 'Put recordings and look after the queue',
-            sources: ['queue/openQueue', 'queue/eachParked'],
+            sources: ['queue/openQueue', 'queue/parkedMessage'],
           },
           {
             title: 'What stands in it',

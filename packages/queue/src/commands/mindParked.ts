@@ -1,6 +1,6 @@
 import { InputError } from '@truesweep/core';
-import type { ParkedMessage } from '../queue/eachParked.js';
 import { openQueue, type RecordingQueue } from '../queue/openQueue.js';
+import type { ParkedMessage } from '../queue/parkedMessage.js';
 import {
   droppedSentence,
   noParkedSentence,

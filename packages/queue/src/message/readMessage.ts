@@ -69,7 +69,10 @@ const schema = v.strictObject({
  * readMessage(message).recording.name // => '2026/port.csv'
  */
 export function readMessage(data: unknown): Message {
-  const version = isGroup(data) ? (data as { version?: unknown }).version : undefined;
+  if (!isGroup(data)) {
+    throw new InputError('not-a-group', 'message', 'message must be a group of fields.');
+  }
+  const { version } = data as { readonly version?: unknown };
   if (Number.isInteger(version) && (version as number) > 1) {
     throw new InputError(
       'newer-version',

@@ -8,7 +8,9 @@ import { readMessage } from '../message/readMessage.js';
 import { greetRedis, hastyRedis, told } from '../redis/openRedis.js';
 import { RedisFault, redisFaultOf } from '../redis/redisFault.js';
 import { type RedisPlace, redisLabel } from '../redis/redisPlace.js';
-import { eachParked, type ParkedMessage } from './eachParked.js';
+import { countsOf } from './countsOf.js';
+import { eachParked } from './eachParked.js';
+import type { ParkedMessage } from './parkedMessage.js';
 import { definitionsKey, keyPrefix, usualQueue } from './queueKeys.js';
 
 /** How a queue is opened. */
@@ -163,13 +165,6 @@ export async function openQueue(options: QueueOptions): Promise<RecordingQueue> 
       client.disconnect();
     },
   };
-}
-
-/** How much is in a queue. */
-export async function countsOf(queue: Queue): Promise<QueueCounts> {
-  const counts = await queue.getJobCounts('wait', 'active', 'delayed', 'failed');
-  const { wait = 0, active = 0, delayed = 0, failed = 0 } = counts;
-  return { waiting: wait, judged: active, delayed, parked: failed };
 }
 
 /** Whether it came out of the client of Redis: not out of the input, nor out of a fault of the program. */

@@ -2,7 +2,7 @@
 export interface RedisPlace {
   /** Its host's name or address; `127.0.0.1` when left out. */
   readonly host?: string;
-  /** Its port, from 1 to 65535; 6379 when left out. */
+  /** The number of its port, from 1 to 65535; 6379 when left out. */
   readonly port?: number;
   /** The number of the database, whole, 0 or more; 0 when left out. */
   readonly database?: number;

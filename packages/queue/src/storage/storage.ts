@@ -20,6 +20,6 @@ export interface Storage {
   readonly has: (name: string) => Promise<boolean>;
   /** Removes an object; nothing happens where there is none. */
   readonly remove: (name: string) => Promise<void>;
-  /** The path of an object's file, which a folder alone has; it stays within the folder, whatever links say. */
+  /** The path of an object's file; left out by what has no files. It stays within the folder, whatever links say. */
   readonly pathOf?: (name: string) => Promise<string>;
 }

@@ -5,7 +5,7 @@ import { serveHealth } from '../health/serveHealth.js';
 import { workFigures } from '../health/workFigures.js';
 import { messageId } from '../message/messageId.js';
 import { readMessage } from '../message/readMessage.js';
-import { countsOf } from '../queue/openQueue.js';
+import { countsOf } from '../queue/countsOf.js';
 import { definitionsKey, keyPrefix, usualQueue } from '../queue/queueKeys.js';
 import {
   crashedSentence,
@@ -55,7 +55,10 @@ export interface WorkerOptions {
   /** Address and port of health and figures; left out where they are not told. */
   readonly listen?: string;
   /** Where it aborts while Redis is not reachable at the start, no worker is started; left out where that is waited for without end. */
-  readonly signal?: AbortSignal;
+  readonly signal?: {
+    /** Whether it aborted. */
+    readonly aborted: boolean;
+  };
   /** Told what happens; nobody is when left out. */
   readonly onEvent?: (event: WorkerEvent) => void;
 }
@@ -287,7 +290,7 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
 /** What Redis tells of itself, as soon as it is reachable: a machine's services begin in any order. */
 async function greeted(
   redis: RedisPlace,
-  signal: AbortSignal | undefined,
+  signal: WorkerOptions['signal'],
   onGone: (reason: string) => void,
 ): Promise<ReadonlyMap<string, string>> {
   for (let tries = 1; ; tries++) {
