@@ -104,6 +104,7 @@ export default defineConfig({
       }),
       project('batch', ['tests/batch/**/*.test.ts']),
       project('history', ['tests/history/**/*.test.ts']),
+      project('queue', ['tests/queue/**/*.test.ts'], { globalSetup: ['tests/queue/setup.ts'] }),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),

@@ -125,6 +125,7 @@ export default defineConfig({
             { slug: 'how-to/hook-up-a-microcontroller' },
             { slug: 'how-to/read-the-verdict' },
             { slug: 'how-to/use-the-command-line' },
+            { slug: 'how-to/judge-by-a-queue' },
             { slug: 'how-to/work-without-a-connection' },
           ],
         },

@@ -17,6 +17,7 @@ const heaviest: Readonly<Record<string, number>> = {
   '@truesweep/explain': 277,
   '@truesweep/history': 58,
   '@truesweep/jobs': 171,
+  '@truesweep/queue': 120,
   '@truesweep/recordings': 161,
   '@truesweep/report': 94,
   '@truesweep/wording': 478,

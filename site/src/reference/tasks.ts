@@ -637,6 +637,44 @@ export const libraries: readonly Library[] = [
     ],
   },
   {
+    name: 'queue',
+    what: 'Recordings judged by any number of workers by way of a queue on Redis; for Node only.',
+    entries: [
+      {
+        path: '',
+        what: 'Put recordings, work, look after what is parked, and where results are filed.',
+        tasks: [
+          {
+            title: 'Put recordings and look after the queue',
+            sources: ['queue/openQueue', 'queue/parkedMessage'],
+          },
+          {
+            title: 'What stands in it',
+            sources: [
+              'message/message',
+              'message/readMessage',
+              'message/messageId',
+              'message/jobDefinition',
+            ],
+          },
+          { title: 'Work', sources: ['worker/startWorker'] },
+          {
+            title: 'Where recordings lie and results are filed',
+            sources: [
+              'storage/storage',
+              'storage/folderStorage',
+              'storage/bucketStorage',
+              'storage/objectName',
+              'storage/storageFault',
+              'results/fileResult',
+            ],
+          },
+          { title: 'Redis', sources: ['redis/redisPlace', 'redis/redisFault'] },
+        ],
+      },
+    ],
+  },
+  {
     name: 'report',
     what: 'The report: one HTML file that opens again, or Markdown; for Node and browsers.',
     entries: [
