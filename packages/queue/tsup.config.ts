@@ -36,6 +36,8 @@ export default defineConfig([
     format: 'cjs',
     // What an ES module knows of where it lies.
     define: { 'import.meta.url': 'moduleAddress' },
-    banner: { js: "'use strict';const moduleAddress = require('node:url').pathToFileURL(__filename).href;" },
+    banner: {
+      js: "'use strict';const moduleAddress = require('node:url').pathToFileURL(__filename).href;",
+    },
   },
 ]);
