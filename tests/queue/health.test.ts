@@ -105,6 +105,19 @@ test.skipIf(why !== '')(
   },
 );
 
+test.skipIf(why !== '')('a worker whose Redis is gone ends all the same, and soon', async () => {
+  const redis = await redisServer();
+  const shop = workshop(redis);
+  const worker = shop.work(['--stop-within', '500 ms']);
+  await hasSaid(worker, 'Judging what comes');
+  await redis.kill();
+  await hasSaid(worker, 'is not reachable');
+  worker.child.kill('SIGTERM');
+  expect(await worker.ended).toBe(0);
+  await redis.remove();
+  shop.remove();
+});
+
 test.skipIf(why !== '')('an address that is taken is told', async () => {
   const redis = await redisServer();
   const shop = workshop(redis);

@@ -11,6 +11,7 @@ const tell = (sentence: string) => {
 };
 
 let onEnd: (() => void) | undefined;
+let isLasting = false;
 for (const [signal, code] of [
   ['SIGTERM', 143],
   ['SIGINT', 130],
@@ -29,9 +30,13 @@ process.exitCode = await run(process.argv.slice(2), {
   printError: (text) => process.stderr.write(withoutSecrets(text, process.env)),
   tell,
   onEnd: (work) => {
+    isLasting = true;
     onEnd = work;
   },
 }).catch((error: unknown) => {
   tell(String((error instanceof Error && error.stack) || error));
   return 1;
 });
+
+// Where Redis is gone, what the library still waits for would keep the program for ever.
+if (isLasting) process.exit();

@@ -123,17 +123,26 @@ export async function openQueue(options: QueueOptions): Promise<RecordingQueue> 
     return isParked ? await queue.getJob(id) : undefined;
   };
 
+  const underWay = new Map<string, Promise<PutOutcome>>();
+  const added = async (id: string, message: Message): Promise<PutOutcome> => {
+    const state = await queue.getJobState(id);
+    if (state === 'failed') return 'parked';
+    if (state !== 'unknown' && state !== 'completed') return 'waiting';
+    await queue.add('judge', message, { jobId: id });
+    return 'added';
+  };
+
   return {
     put: (recording, job) =>
       attempt(async () => {
         const definition = await define(job);
         const message = readMessage({ version: 1, ...recording, definition: definition.id });
         const id = messageId(message);
-        const state = await queue.getJobState(id);
-        if (state === 'failed') return 'parked';
-        if (state !== 'unknown' && state !== 'completed') return 'waiting';
-        await queue.add('judge', message, { jobId: id });
-        return 'added';
+        // Of the same put at once one is new.
+        while (underWay.has(id)) await underWay.get(id)?.catch(() => {});
+        const work = added(id, message);
+        underWay.set(id, work);
+        return await work.finally(() => underWay.delete(id));
       }),
     parked: () => eachParked(queue),
     retry: (id) =>

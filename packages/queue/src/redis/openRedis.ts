@@ -25,15 +25,32 @@ function clientOptions(place: RedisPlace) {
   } satisfies RedisOptions;
 }
 
+/** A client of Redis with those that the library makes of it. */
+export interface LastingRedis {
+  readonly client: Redis;
+  /** Lets go of Redis at once, whatever is still asked: it may be gone. */
+  readonly end: () => void;
+}
+
 /**
  * A client of Redis that waits for it, however long it is gone.
  *
  * @param onFault Told of each fault of the connection.
  */
-export function lastingRedis(place: RedisPlace, onFault: (error: unknown) => void): Redis {
+export function lastingRedis(place: RedisPlace, onFault: (error: unknown) => void): LastingRedis {
   const client = new Redis({ ...clientOptions(place), maxRetriesPerRequest: null });
   client.on('error', onFault);
-  return client;
+  const all = [client];
+  const duplicate = client.duplicate.bind(client);
+  client.duplicate = (override) => {
+    const other = duplicate(override);
+    all.push(other);
+    return other;
+  };
+  const end = () => {
+    for (const one of all) one.disconnect();
+  };
+  return { client, end };
 }
 
 /**

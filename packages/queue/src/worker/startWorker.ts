@@ -107,7 +107,8 @@ export interface RecordingWorker {
   /** How many recordings it has at the moment. */
   readonly running: () => number;
   /**
-   * Takes no more, finishes what it has, and lets go of Redis. What is not finished within so many seconds, above 0, is given back.
+   * Takes no more, finishes what it has, and lets go of Redis. What is not finished within so many seconds, above 0, is given back. Where Redis is gone, timers of the library
+   * keep the process: exit it.
    *
    * @returns What it did since it began: counts.
    */
@@ -143,7 +144,8 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
     isGone = true;
     tell({ kind: 'redis-gone', reason: redisFaultOf(redisLabel(redis), error).message });
   };
-  const client = lastingRedis(redis, gone);
+  const lasting = lastingRedis(redis, gone);
+  const { client } = lasting;
   client.on('close', () => gone(Object.assign(new Error(), { code: 'closed' })));
   client.on('ready', () => {
     if (isGone) tell({ kind: 'redis-back', reason: '' });
@@ -256,7 +258,8 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
         }).catch(async (error: unknown) => {
           await worker.close(true);
           await lanes.end();
-          for (const one of [client, asked]) one.disconnect();
+          lasting.end();
+          asked.disconnect();
           throw error;
         });
   // It runs until it is closed; what happens to Redis meanwhile is told by the client.
@@ -281,7 +284,8 @@ export async function startWorker(options: WorkerOptions): Promise<RecordingWork
       await lanes.end();
       await within(2, closed);
       health?.close();
-      for (const one of [client, asked]) one.disconnect();
+      lasting.end();
+      asked.disconnect();
       return figures.counts();
     },
   };
