@@ -103,6 +103,8 @@ export default defineConfig({
         globalSetup: ['tests/controller/setup.ts'],
       }),
       project('batch', ['tests/batch/**/*.test.ts']),
+      project('history', ['tests/history/**/*.test.ts']),
+      project('queue', ['tests/queue/**/*.test.ts'], { globalSetup: ['tests/queue/setup.ts'] }),
       project('browser', ['tests/browser/**/*.test.ts'], {
         globalSetup: ['tests/browser/setup.ts'],
       }),

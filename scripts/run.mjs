@@ -293,7 +293,16 @@ const commands = {
     const site = buildSite();
     await runGroups([
       {
-        projects: [...ofSources, 'controller', 'live', 'batch', 'package', 'docs'],
+        projects: [
+          ...ofSources,
+          'controller',
+          'live',
+          'batch',
+          'history',
+          'queue',
+          'package',
+          'docs',
+        ],
         env: { TRUESWEEP_BUILT_CORE: '1' },
       },
       // Pages wait for a hand that rests, so that one more file than there are processors keeps them busy.
@@ -306,7 +315,12 @@ const commands = {
     await install();
     await checkNode();
     await buildPackages();
-    await runGroups([{ projects: [...ofSources, 'batch'], env: { TRUESWEEP_SOAK: '20' } }]);
+    await buildSite();
+    const env = { TRUESWEEP_SOAK: '20' };
+    await runGroups([
+      { projects: [...ofSources, 'batch', 'history', 'queue'], env },
+      { projects: ['browser'], workers: availableParallelism() + 1, env },
+    ]);
   },
 
   async bench() {

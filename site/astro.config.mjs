@@ -85,6 +85,7 @@ export default defineConfig({
         { slug: 'guided-way' },
         { slug: 'gallery' },
         { slug: 'shelf' },
+        { slug: 'history' },
         {
           label: 'Calculators',
           items: [
@@ -96,7 +97,6 @@ export default defineConfig({
             { slug: 'calculators/make-dirt-visible', label: 'Make dirt visible' },
             { slug: 'calculators/watch-a-sweep', label: 'Watch a sweep' },
             { slug: 'calculators/check-a-sweep', label: 'Judge a recording' },
-            { slug: 'calculators/what-changed', label: 'What changed since last year' },
             { slug: 'calculators/set-the-closed-position', label: 'Set the closed position' },
             { slug: 'calculators/supply-and-ground-drop', label: 'Supply and ground drop' },
             { slug: 'calculators/bench-to-vehicle', label: 'Bench to vehicle' },
@@ -126,6 +126,7 @@ export default defineConfig({
             { slug: 'how-to/hook-up-a-microcontroller' },
             { slug: 'how-to/read-the-verdict' },
             { slug: 'how-to/use-the-command-line' },
+            { slug: 'how-to/judge-by-a-queue' },
             { slug: 'how-to/work-without-a-connection' },
           ],
         },
@@ -163,6 +164,7 @@ export default defineConfig({
             { slug: 'developers', label: 'Everything for developers' },
             { slug: 'developers/first-steps' },
             { slug: 'developers/many-recordings' },
+            { slug: 'developers/scale' },
             { slug: 'developers/browser-and-worker' },
             { slug: 'developers/errors' },
             { slug: 'developers/stability' },

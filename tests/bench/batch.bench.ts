@@ -134,6 +134,29 @@ test('400 recordings of 1 MB', async () => {
   keeps('one worker / two workers', took.one / took.two, { side: 'least', goal: 1.8, holds: 1.5 });
 }, 3_600_000);
 
+// What the page on scale says of one machine is measured here.
+test('recordings an hour by their size', async () => {
+  for (const [bytes, count] of [
+    [10_000, 1000],
+    [100_000, 400],
+    [1_000_000, 100],
+    [10_000_000, 12],
+  ] as const) {
+    // Some 15 bytes a sample, 6.4 s of sweeping.
+    const strokes = Math.max(1, Math.min(4, Math.round(bytes / 20_000)));
+    const interval = (15 * 3.4 * strokes) / bytes;
+    const text = recordingText({ seed: 5, interval, strokes });
+    const recordings = join(folder, `size-${bytes}`);
+    manyRecordings(recordings, [text], count);
+    const { seconds, most } = await quietly(() => batch(recordings, availableParallelism()));
+    rmSync(recordings, { recursive: true });
+    console.log(
+      `${(text.length / 1000).toFixed(0)} KB: ${((count / seconds) * 3600).toFixed(0)} recordings an hour, ${((count * text.length) / seconds / 1e6).toFixed(1)} MB a second, at most ${(most / 2 ** 20).toFixed(0)} MB of memory, on ${availableParallelism()} processors`,
+    );
+    expect(most / 2 ** 20).toBeLessThan(700);
+  }
+}, 3_600_000);
+
 test('100,000 tiny recordings in bounded memory', async () => {
   const texts = [1, 2, 3, 4].map((seed) => recordingText({ seed, interval: 0.02, strokes: 1 }));
   const [few, many] = [join(folder, 'few'), join(folder, 'many')];

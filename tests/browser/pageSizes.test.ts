@@ -18,7 +18,7 @@ const bounds: readonly (readonly [kind: string, pattern: RegExp, most: number, g
   ['the page with the demo judged in it', /^calculators\/check-a-sweep\//, 72, 60],
   ['the gallery', /^gallery\//, 229, 100],
   ['a form', /^(calculators\/.|guided-way)/, 50, 50],
-  ['the reference', /^reference\//, 129, 100],
+  ['the reference', /^reference\//, 139, 100],
   ['a lesson', /^lessons\//, 67, 50],
   ['documentation', /./, 56, 50],
 ];
@@ -44,9 +44,9 @@ test.each(bounds)(
 test('the whole site is no larger than it holds', () => {
   const megabytes = files.reduce((sum, path) => sum + sizeOf(path), 0) / 1024;
   console.log(
-    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 7, goal: at most 25)`,
+    `the site: ${files.length} files, ${megabytes.toFixed(1)} MB (holds: at most 7.8, goal: at most 25)`,
   );
-  expect(megabytes).toBeLessThanOrEqual(7);
+  expect(megabytes).toBeLessThanOrEqual(7.8);
 });
 
 test('a page lists the pages of its own group of the sidebar, and of the others the front only', () => {

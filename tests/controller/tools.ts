@@ -1,18 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import {
-  existsSync,
-  globSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { existsSync, globSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { fetchDebianPackages, isDebian } from '../debianPackages.js';
 
 /** What compiles the controllers' programs, and what runs the 8-bit one without a controller. */
 export interface ControllerTools {
@@ -97,88 +87,23 @@ function succeeds(command: string, args: readonly string[], env: NodeJS.ProcessE
 
 function fetchedTools(): ControllerTools | NoTools {
   const why = (reason: string) => ({ why: `no tools for controllers on PATH, and ${reason}` });
-  if (!existsSync('/etc/debian_version') || !succeeds('apt-get', ['--version'], process.env))
-    return why('this is no Debian to fetch them for');
+  if (!isDebian()) return why('this is no Debian to fetch them for');
   // Without a connection every file of tests would wait for it anew.
   if (existsSync(failure) && Date.now() - statSync(failure).mtimeMs < 600_000)
     return why(readFileSync(failure, 'utf8'));
   try {
-    fetchTools();
+    fetchDebianPackages({
+      title: 'Tools for controllers',
+      wanted,
+      needed,
+      unneeded,
+      folder,
+      isThere: () => toolsIn(join(folder, 'usr')) !== undefined,
+    });
   } catch (error) {
     const reason = `fetching them failed: ${error instanceof Error ? error.message : error}`;
     writeFileSync(failure, reason);
     return why(reason);
   }
   return toolsIn(join(folder, 'usr')) ?? why('those that were fetched do not work here');
-}
-
-/** Runs a program to its end and returns what it printed. */
-function output(command: string, args: readonly string[], cwd: string): string {
-  const { status, stdout, stderr, error } = spawnSync(command, args, {
-    cwd,
-    encoding: 'utf8',
-    timeout: 600_000,
-    maxBuffer: 1 << 26,
-  });
-  if (status === 0) return stdout;
-  const last = stderr?.trim().split('\n').at(-1) || error?.message || `exit code ${status}`;
-  throw new Error(`${command}: ${last}`);
-}
-
-/** Unpacks the packages into the cache, without installing anything and without being root. */
-function fetchTools() {
-  const begun = performance.now();
-  mkdirSync(cache, { recursive: true });
-  const work = mkdtempSync(join(cache, 'fetch-'));
-  try {
-    const state = statePaths(work);
-    const names = packageNames(work, state);
-    output('apt-get', [...state, 'download', ...names], work);
-    const unpacked = join(work, 'unpacked');
-    mkdirSync(unpacked);
-    const archives = readdirSync(work).filter((name) => name.endsWith('.deb'));
-    for (const archive of archives) {
-      const unpack = 'dpkg-deb --fsys-tarfile "$0" | tar -x -C unpacked "$@"';
-      const left = unneeded.map((pattern) => `--exclude=${pattern}`);
-      output('sh', ['-c', unpack, archive, ...left], work);
-    }
-    // Only as a whole, and once: another process may have been faster.
-    if (!toolsIn(join(folder, 'usr'))) {
-      rmSync(folder, { recursive: true, force: true });
-      renameSync(unpacked, folder);
-    }
-    const megabytes =
-      archives.reduce((sum, name) => sum + statSync(join(work, name)).size, 0) / 1e6;
-    const seconds = (performance.now() - begun) / 1000;
-    console.log(
-      `Tools for controllers fetched: ${archives.length} packages, ${megabytes.toFixed(1)} MB, ${seconds.toFixed(1)} s`,
-    );
-  } finally {
-    rmSync(work, { recursive: true, force: true });
-  }
-}
-
-/** Options by which package lists are the machine's, or, where it has none, ones of our own. */
-function statePaths(work: string): string[] {
-  const patience = ['-o', 'Acquire::Retries=1', '-o', 'Acquire::http::Timeout=20'];
-  const hasLists = /^ {2}Candidate: \d/m.test(output('apt-cache', ['policy', 'gcc-avr'], work));
-  if (hasLists) return patience;
-  for (const path of ['state/lists/partial', 'cache/archives/partial'])
-    mkdirSync(join(work, path), { recursive: true });
-  const own = [
-    ...['-o', `Dir::State=${join(work, 'state')}`, '-o', `Dir::Cache=${join(work, 'cache')}`],
-    ...patience,
-  ];
-  output('apt-get', [...own, 'update'], work);
-  return own;
-}
-
-function packageNames(work: string, state: readonly string[]): string[] {
-  const dependencies = ['recommends', 'suggests', 'conflicts', 'breaks', 'replaces', 'enhances'];
-  const listed = output(
-    'apt-cache',
-    [...state, 'depends', '--recurse', ...dependencies.map((kind) => `--no-${kind}`), ...wanted],
-    work,
-  );
-  return [...new Set(listed.split('\n'))].filter((name) => needed.test(name));
 }

@@ -14,6 +14,7 @@ const modules: Readonly<Record<string, () => Promise<Names>>> = {
   '@truesweep/recordings': () => import('@truesweep/recordings'),
   '@truesweep/jobs': () => import('@truesweep/jobs'),
   '@truesweep/jobs/node': () => import('@truesweep/jobs/node'),
+  '@truesweep/queue': () => import('@truesweep/queue'),
   '@truesweep/wording': () => import('@truesweep/wording'),
   '@truesweep/drawings': () => import('@truesweep/drawings'),
 };

@@ -82,7 +82,8 @@ const entries: readonly (readonly [name: string, holds: number, goal: number])[]
   ['atmosphere', 2, 4],
   ['judgement', 1.9, 4],
   ['measures', 3.8, 4],
-  ['index', 92.8, 60],
+  ['trend', 3.6, 4],
+  ['index', 94.6, 60],
 ];
 
 describe('size of core, minified and gzipped', () => {

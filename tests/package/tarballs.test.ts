@@ -11,14 +11,16 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 1036,
-  '@truesweep/cli': 183,
+  '@truesweep/core': 1053,
+  '@truesweep/cli': 193,
   '@truesweep/drawings': 178,
   '@truesweep/explain': 277,
-  '@truesweep/jobs': 168,
+  '@truesweep/history': 58,
+  '@truesweep/jobs': 171,
+  '@truesweep/queue': 120,
   '@truesweep/recordings': 161,
   '@truesweep/report': 94,
-  '@truesweep/wording': 457,
+  '@truesweep/wording': 478,
 };
 
 describe.each(names)('the tarball of %s', (name) => {

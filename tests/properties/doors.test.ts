@@ -2,6 +2,7 @@ import * as core from '@truesweep/core';
 import * as drawings from '@truesweep/drawings';
 import * as svg from '@truesweep/drawings/svg';
 import * as explain from '@truesweep/explain';
+import * as history from '@truesweep/history';
 import * as jobs from '@truesweep/jobs';
 import * as jobsNode from '@truesweep/jobs/node';
 import * as recordings from '@truesweep/recordings';
@@ -26,6 +27,7 @@ import { coreRecipes } from './doors/coreRecipes.js';
 import { explainRecipes } from './doors/explainRecipes.js';
 import {
   drawingsRecipes,
+  historyRecipes,
   jobsNodeRecipes,
   jobsRecipes,
   recordingsRecipes,
@@ -41,6 +43,7 @@ const doors: readonly (readonly [name: string, module: object, recipes: Recipes,
     ['recordings', recordings, recordingsRecipes, 2000],
     ['jobs', jobs, jobsRecipes, 4000],
     ['jobs/node', jobsNode, jobsNodeRecipes, 300],
+    ['history', history, historyRecipes, 1000],
     ['report', report, reportRecipes, 1000],
     ['drawings', drawings, drawingsRecipes, 1500],
     ['drawings/svg', svg, svgRecipes, 1000],

@@ -35,7 +35,7 @@ function date(value: unknown, path: string): void {
   throw new InputError('unclear-date', path, wrong);
 }
 
-const end: FieldRules = { volts: any, 'uncertainty?': notNegative, low: any, high: any };
+const end: FieldRules = { 'volts?': any, 'uncertainty?': notNegative, low: any, high: any };
 
 const rules: FieldRules = {
   kind: ['truesweep-record'],
@@ -80,7 +80,13 @@ function formOne(value: unknown, path: string): void {
  * @throws InputError with the path of the field that is wrong, `newer-version` for a later form.
  *
  * @example
- * checkRecord({ kind: 'truesweep-record', form: 2 }) // throws InputError
+ * let code;
+ * try {
+ *   checkRecord({ kind: 'truesweep-record', form: 2 });
+ * } catch (error) {
+ *   code = error.code;
+ * }
+ * code // => 'newer-version'
  */
 export function checkRecord(value: unknown, path = 'record'): HistoryRecord {
   checkFields(value, path, rules);

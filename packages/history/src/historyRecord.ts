@@ -1,9 +1,9 @@
 import type { Cause, Finding, Fraction, Seconds, Travel, Verdict, Volts } from '@truesweep/core';
 
-/** A reading at a stop with the window that it was judged by. */
+/** A stop: what it read, with the window that it was judged by. */
 export interface EndRecord {
-  /** What was read, V, any. */
-  readonly volts: Volts;
+  /** What was read, V, any; left out where nothing was, or the stop may never have been reached. */
+  readonly volts?: Volts;
   /** Its standard uncertainty, V, 0 or more; left out where none is known. */
   readonly uncertainty?: Volts;
   /** The least that this stop should have read on that hook-up, V, any. */
@@ -36,9 +36,9 @@ export interface HistoryRecord {
   readonly verdict: Verdict;
   /** The best supported cause; left out where there is none. */
   readonly cause?: Cause;
-  /** The closed reading; left out where there was none, or no window. */
+  /** The closed stop; left out where it had no window. */
   readonly closed?: EndRecord;
-  /** The open reading; left out where there was none, or no window. */
+  /** The open stop; left out where it had no window. */
   readonly open?: EndRecord;
   /** Standard deviation of the noise, V, 0 or more. */
   readonly noise: Volts;

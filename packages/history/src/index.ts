@@ -1,4 +1,3 @@
-export { InputError } from '@truesweep/core';
 export { checkRecord } from './checkRecord.js';
 export type { EndRecord, HistoryRecord } from './historyRecord.js';
 export { type HistoryPoint, type HistoryQuantity, historyQuantities } from './quantities.js';

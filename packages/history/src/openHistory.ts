@@ -9,11 +9,11 @@ import { type Database, openDatabase, sqliteFault } from './sqlite.js';
 
 /** What became of records that were added: counts, 0 or more each. */
 export interface Added {
-  /** New ones. */
+  /** New ones: a count, 0 or more. */
   readonly added: number;
-  /** Those that took the place of an earlier judgement of the same recording. */
+  /** Those that took the place of an earlier judgement of the same recording: a count, 0 or more. */
   readonly replaced: number;
-  /** Those that were there already, or that an older truesweep judged than the one there. */
+  /** Those that were there already, or that an older truesweep judged than the one there: a count, 0 or more. */
   readonly known: number;
 }
 

@@ -17,7 +17,7 @@ export const historyQuantities: readonly HistoryQuantity[] = [
 
 /** A value of a quantity, with the record that it is of. */
 export interface HistoryPoint extends TrendPoint {
-  /** Which of the records, from 0. */
+  /** Which of the records: a count, from 0. */
   readonly record: number;
 }
 
@@ -80,8 +80,9 @@ export function spanOf({ closed, open }: HistoryRecord): number | undefined {
   return Math.abs(span) > 1e-6 ? span : undefined;
 }
 
-function placeOf(end: EndRecord, span: number): Value {
+function placeOf(end: EndRecord, span: number): Value | undefined {
   const { volts, uncertainty } = end;
+  if (volts === undefined) return undefined;
   return {
     value: (volts - middle(end)) / span,
     ...(uncertainty !== undefined && { uncertainty: uncertainty / Math.abs(span) }),

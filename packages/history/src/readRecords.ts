@@ -1,4 +1,4 @@
-import { checkScore, InputError, isInputError, type Score } from '@truesweep/core';
+import { checkText, InputError, isInputError, type Score } from '@truesweep/core';
 import type { RecordingResult } from '@truesweep/jobs/node';
 import { checkRecord } from './checkRecord.js';
 import type { HistoryRecord } from './historyRecord.js';
@@ -29,15 +29,28 @@ export interface ReadRecords {
  * [records.length, damaged[0].place] // => [0, 'line 1']
  */
 export function readRecords(text: string, name: string): ReadRecords {
+  checkText(text, 'text');
+  checkText(name, 'name');
   const shelf = shelfOf(text, name);
   return gathered(shelf ? shelfEntries(shelf.sensors) : lineEntries(text.split(/\r?\n/), name));
 }
 
 /** What stands in one place: a record, something not judged, or what is wrong with it. */
 export type ReadEntry =
-  | { readonly record: HistoryRecord }
-  | { readonly notJudged: true }
-  | { readonly place: string; readonly sentence: string };
+  | {
+      /** What is kept of the recording. */
+      readonly record: HistoryRecord;
+    }
+  | {
+      /** Of a recording that could not be judged. */
+      readonly notJudged: true;
+    }
+  | {
+      /** Where what is no result stands, such as `line 4`. */
+      readonly place: string;
+      /** What is wrong with it. */
+      readonly sentence: string;
+    };
 
 /**
  * The entries of a file's lines.
@@ -147,7 +160,6 @@ export function* shelfEntries(sensors: unknown): Generator<ReadEntry> {
 function shelfEntry(result: unknown, sensor: string, place: string): ReadEntry {
   try {
     const { score, sha256, recording, at } = (result ?? {}) as Record<string, unknown>;
-    checkScore(score as Score, 'score');
     const file = String(recording ?? '');
     const record = recordOfScore(score as Score, { sensor, sha256: String(sha256), file });
     // A recording without a date was made no later than it was judged, and hardly ever long before.

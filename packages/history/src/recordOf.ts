@@ -1,5 +1,14 @@
-import type { Cause, Check, Fraction, Verdict, Volts } from '@truesweep/core';
+import {
+  type Cause,
+  type Check,
+  checkReadable,
+  type Fraction,
+  InputError,
+  type Verdict,
+  type Volts,
+} from '@truesweep/core';
 import type { JudgedRecording } from '@truesweep/jobs/node';
+import { checkRecord } from './checkRecord.js';
 import { dateInName, dateSeconds } from './dates.js';
 import type { EndRecord, HistoryRecord } from './historyRecord.js';
 
@@ -19,11 +28,17 @@ export interface JudgedFacts {
 
 /** What a recording is filed by. */
 export interface RecordFacts {
+  /** Which sensor: its serial number or name. */
   readonly sensor: string;
+  /** SHA-256 over the recording's bytes: 64 hexadecimal digits. */
   readonly sha256: string;
+  /** The recording's file. */
   readonly file: string;
+  /** When it was recorded, as it was told; not told when left out. */
   readonly date?: string | undefined;
+  /** What else was told of it; nothing when left out. */
   readonly note?: string | undefined;
+  /** The version of truesweep that judged it; not known when left out. */
   readonly version?: string | undefined;
 }
 
@@ -43,7 +58,7 @@ export interface RecordFacts {
 export function recordOf(
   judged: Omit<JudgedRecording, 'judgedAt' | 'trace' | 'reading'>,
 ): HistoryRecord {
-  const { worst, quality } = judged;
+  const { worst, quality } = checkedJudged(judged);
   return recordOfFacts(judged, {
     ...judged,
     worst: worst && {
@@ -55,6 +70,27 @@ export function recordOf(
   });
 }
 
+/** What a record is made of besides what is checked in the record itself. */
+function checkedJudged<Judged>(judged: Judged): Judged {
+  checkReadable(judged, 'judged');
+  const { checks, causes, quality, sensor, file } = (judged ?? {}) as unknown as Record<
+    string,
+    unknown
+  >;
+  const isWhole =
+    Array.isArray(checks) &&
+    Array.isArray(causes) &&
+    [...checks, ...causes, quality].every((one) => typeof one === 'object' && one !== null) &&
+    typeof sensor === 'string' &&
+    typeof file === 'string';
+  if (isWhole) return judged;
+  throw new InputError(
+    'unreadable',
+    'judged',
+    'judged must be a judged recording, as judgeOne or a batch gives it.',
+  );
+}
+
 /** A record of what was judged and what it is filed by. */
 export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryRecord {
   const { sensor, sha256, file, date: told, note, version } = facts;
@@ -62,9 +98,8 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
   const isTold = told !== undefined && dateSeconds(told) !== undefined;
   const date = isTold ? told.trim() : dateInName(file);
   const cause = causes[0]?.cause;
-  const closed = endOf(checks, 'closed-end');
-  const open = endOf(checks, 'open-end');
-  return {
+  const { closed, open } = endsOf(checks);
+  return checkRecord({
     kind: 'truesweep-record',
     form: 1,
     sensor: sensor.trim(),
@@ -84,17 +119,34 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
     findings: judged.findings,
     ...(worst && { worst }),
     recorder: judged.recorder,
-  };
+  });
 }
 
-function endOf(checks: readonly Check[], end: 'closed-end' | 'open-end'): EndRecord | undefined {
-  const { measured, uncertainty, lowLimit, highLimit } =
-    checks.find(({ check }) => check === end) ?? {};
-  if (measured === undefined || lowLimit === undefined || highLimit === undefined) return undefined;
-  return {
-    volts: measured,
-    ...(uncertainty !== undefined && { uncertainty }),
-    low: lowLimit,
-    high: highLimit,
-  };
+function endsOf(checks: readonly Check[]): Pick<HistoryRecord, 'closed' | 'open'> {
+  const [closed, open] = (['closed-end', 'open-end'] as const).map((end) =>
+    checks.find(({ check }) => check === end),
+  );
+  // Positive where the output rises from closed to open.
+  const rise =
+    (open?.lowLimit ?? 0) +
+    (open?.highLimit ?? 0) -
+    (closed?.lowLimit ?? 0) -
+    (closed?.highLimit ?? 0);
+  const [first, last] = [endOf(closed, rise), endOf(open, -rise)];
+  return { ...(first && { closed: first }), ...(last && { open: last }) };
+}
+
+/**
+ * A stop with its window, and its reading but where that lies on the inner side of the window and could not be judged: the throttle may never have come to the
+ * stop.
+ *
+ * @param inner The sign of the way from this stop to the other on the voltage scale.
+ */
+function endOf(check: Check | undefined, inner: number): EndRecord | undefined {
+  const { measured, uncertainty, lowLimit: low, highLimit: high, outcome } = check ?? {};
+  if (low === undefined || high === undefined) return undefined;
+  if (measured === undefined) return { low, high };
+  const isInside = inner > 0 ? measured > high : measured < low;
+  if (outcome === 'cannot-tell' && isInside) return { low, high };
+  return { volts: measured, ...(uncertainty !== undefined && { uncertainty }), low, high };
 }

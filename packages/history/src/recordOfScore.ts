@@ -1,7 +1,16 @@
-import type { Score } from '@truesweep/core';
+import { checkFields, checkScore, checkText, type Score } from '@truesweep/core';
 import { roughness, worstPlace } from '@truesweep/jobs';
 import type { HistoryRecord } from './historyRecord.js';
 import { type RecordFacts, recordOfFacts } from './recordOf.js';
+
+const factRules = {
+  sensor: checkText,
+  sha256: checkText,
+  file: checkText,
+  'date?': checkText,
+  'note?': checkText,
+  'version?': checkText,
+};
 
 /**
  * What is kept of a score: as `recordOf` says of a judged recording.
@@ -24,6 +33,8 @@ import { type RecordFacts, recordOfFacts } from './recordOf.js';
  * [record.verdict, record.date, record.dateFrom] // => ['pass', '2026-05-03', 'file-name']
  */
 export function recordOfScore(score: Score, facts: RecordFacts): HistoryRecord {
+  checkScore(score, 'score');
+  checkFields(facts, 'facts', factRules);
   const { verdict, causes, checks, quality, closedReadings, findings, abrupt } = score;
   const worst = worstPlace(score);
   return recordOfFacts(facts, {
@@ -33,7 +44,7 @@ export function recordOfScore(score: Score, facts: RecordFacts): HistoryRecord {
     noise: quality.noise,
     visible: quality.visible,
     hysteresis: closedReadings.hysteresis,
-    roughness: roughness(findings),
+    roughness: roughness(score),
     findings: (abrupt ?? findings).length,
     worst: worst && {
       kind: worst.kind,

@@ -13,7 +13,13 @@ const mostBytes = 2 ** 28;
  * @throws InputError `missing-file`, `unreadable-file`, `not-json` where it is no file of results, `newer-version`, `file-too-large` for a shelf of more than 256 MB.
  *
  * @example
- * for await (const entry of recordsInFile('examples/outboard-sensor.job.json')) throw entry; // throws InputError
+ * let code;
+ * try {
+ *   for await (const entry of recordsInFile('examples/recordings/sound.csv')) console.log(entry);
+ * } catch (error) {
+ *   code = error.code;
+ * }
+ * code // => 'not-json'
  */
 export async function* recordsInFile(path: string): AsyncGenerator<ReadEntry> {
   let file: Awaited<ReturnType<typeof open>>;

@@ -1,9 +1,12 @@
 import {
+  checkFields,
+  checkReadable,
   type Forecast,
   type Fraction,
   fitTrend,
   forecast,
   forecastEnd,
+  InputError,
   type LimitMet,
   pooledScatter,
   type Scatter,
@@ -11,6 +14,7 @@ import {
   type Trend,
   whenLimitIsMet,
 } from '@truesweep/core';
+import { checkRecord } from './checkRecord.js';
 import { dateSeconds } from './dates.js';
 import type { HistoryRecord } from './historyRecord.js';
 import {
@@ -69,11 +73,14 @@ const coverage: Fraction = 0.95;
  */
 export function sharedScatter(sensors: Iterable<readonly HistoryRecord[]>): SharedScatter {
   const owns = new Map<HistoryQuantity, Scatter[]>(historyQuantities.map((one) => [one, []]));
-  for (const records of sensors)
+  let sensor = 0;
+  for (const records of checkedList(sensors, 'sensors')) {
+    checkRecords(records, `sensors[${sensor++}]`);
     for (const quantity of historyQuantities) {
       const { own } = fitTrend(pointsOf(quantity, records).points.map(bare)) ?? {};
       if (own) owns.get(quantity)!.push(own);
     }
+  }
   const shared = [...owns].map(([quantity, scatters]) => [quantity, pooledScatter(scatters)]);
   return Object.fromEntries(shared.filter(([, scatter]) => scatter !== undefined));
 }
@@ -101,6 +108,10 @@ export function sensorHistory(
   records: readonly HistoryRecord[],
   shared: SharedScatter = {},
 ): SensorHistory {
+  checkRecords(records, 'records');
+  if (records.length === 0)
+    throw new InputError('empty', 'records', 'records is empty; it must hold one record or more.');
+  checkFields(shared, 'shared', sharedRules);
   const sorted = byDate(records);
   const series = historyQuantities.map((quantity) => ({ quantity, ...pointsOf(quantity, sorted) }));
   const told = series.filter(
@@ -112,7 +123,7 @@ export function sensorHistory(
   const each = 1 - (1 - coverage) / Math.max(1, told);
   const last = sorted.findLast(({ date }) => date !== undefined);
   return {
-    sensor: records[0]?.sensor ?? '',
+    sensor: records[0]!.sensor,
     records: sorted,
     undated: sorted.filter(({ date }) => date === undefined).length,
     quantities: series.map(({ quantity, points, otherRecorder }) => {
@@ -128,6 +139,39 @@ export function sensorHistory(
     }),
     coverage,
   };
+}
+
+const sharedRules = Object.fromEntries(
+  historyQuantities.map((quantity) => [`${quantity}?`, checkScatter]),
+);
+
+function checkScatter(value: unknown, path: string): void {
+  checkFields(value, path, { deviation: checkAbove0, degreesOfFreedom: checkAbove0 });
+}
+
+function checkAbove0(value: unknown, path: string): void {
+  if (typeof value === 'number' && value > 0) return;
+  throw new InputError(
+    value === undefined ? 'missing' : 'out-of-range',
+    path,
+    `${path} must be a number above 0.`,
+  );
+}
+
+function checkRecords(records: Iterable<unknown>, path: string): void {
+  for (const [i, record] of [...checkedList(records, path)].entries())
+    checkRecord(record, `${path}[${i}]`);
+}
+
+function checkedList<One>(given: Iterable<One>, path: string): Iterable<One> {
+  if (Array.isArray(given)) checkReadable(given, path);
+  if (typeof given === 'object' && given !== null && Symbol.iterator in given)
+    return given as Iterable<One>;
+  throw new InputError(
+    given === undefined ? 'missing' : 'not-a-list',
+    path,
+    `${path} must be a list of records.`,
+  );
 }
 
 function optionsOf(scatter: Scatter | undefined, wanted: Fraction) {

@@ -163,7 +163,7 @@ function told(
     visible: quality.visible,
     ...(worst && { worst }),
     ...(hysteresis !== undefined && { hysteresis }),
-    roughness: roughness(findings),
+    roughness: roughness(score),
     findings: (abrupt ?? findings).length,
     ...(nearest && { nearest }),
     checks,

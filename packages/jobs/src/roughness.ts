@@ -1,15 +1,16 @@
-import type { Finding, Fraction } from '@truesweep/core';
+import { checkScore, type Fraction, type Score } from '@truesweep/core';
 
 /**
  * How far the deepest rough patch leads from the path, as a fraction of the span between the closed and the open reading; 0 where there is none.
  *
- * @param findings Of a score.
+ * @param score Of which the findings are looked at.
  *
  * @example
- * roughness([{ kind: 'rough', depthOfSpan: 0.06 }, { kind: 'dropout', depthOfSpan: 0.9 }]) // => 0.06
+ * roughness({ findings: [] }) // => 0
  */
-export function roughness(findings: readonly Finding[]): Fraction {
-  return findings.reduce(
+export function roughness(score: Pick<Score, 'findings'>): Fraction {
+  checkScore(score, 'score', ['findings']);
+  return score.findings.reduce(
     (most, { kind, depthOfSpan }) => (kind === 'rough' ? Math.max(most, depthOfSpan) : most),
     0,
   );

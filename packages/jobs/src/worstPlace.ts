@@ -1,4 +1,4 @@
-import type { Score } from '@truesweep/core';
+import { checkScore, type Score } from '@truesweep/core';
 import type { WorstPlace } from './judgedRecording.js';
 
 /**
@@ -10,10 +10,9 @@ import type { WorstPlace } from './judgedRecording.js';
  * @example
  * worstPlace({ findings: [], spots: [] }) // => undefined
  */
-export function worstPlace({
-  findings,
-  spots,
-}: Pick<Score, 'findings' | 'spots'>): WorstPlace | undefined {
+export function worstPlace(score: Pick<Score, 'findings' | 'spots'>): WorstPlace | undefined {
+  checkScore(score, 'score', ['findings', 'spots']);
+  const { findings, spots } = score;
   const deepest = Math.max(...findings.map(({ depthOfSpan }) => depthOfSpan));
   const index = findings.findIndex(({ depthOfSpan }) => depthOfSpan === deepest);
   const worst = findings[index];

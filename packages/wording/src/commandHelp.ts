@@ -29,7 +29,7 @@ export const commandHelp = {
   history:
     'Keep what was judged of sensors over the years, and tell what changed of each beyond what its recordings leave open.',
   historySources:
-    'results to add: the folder of a batch, a file of results (JSON Lines), or the saved shelf of the calculators',
+    'results to add: the folder of a batch or of a queue, a file of results (JSON Lines), or the saved shelf of the calculators',
   historyStore:
     'the file that the history is kept in; made where there is none. Left out, the sources are looked at and nothing is kept',
   historySensor: 'only this sensor, with all its records',

@@ -43,12 +43,15 @@ export const historyPageWords = {
  * What was read of a file or of the shelf.
  *
  * @param name Of the file.
+ * @param records How many records, 0 or more.
+ * @param notJudged How many recordings that could not be judged, 0 or more.
  *
  * @example
- * recordsReadSentence('results.jsonl', 12, 1) // => 'results.jsonl: 12 records, 1 recording not judged.'
+ * readRecordsSentence('results.jsonl', 12, 1) // => 'results.jsonl: 12 records, and 1 recording that could not be judged.'
  */
-export function recordsReadSentence(name: string, records: number, notJudged: number): string {
-  const others = notJudged > 0 ? say`, ${count(notJudged, 'recording')} not judged` : '';
+export function readRecordsSentence(name: string, records: number, notJudged: number): string {
+  const others =
+    notJudged > 0 ? say`, and ${count(notJudged, 'recording')} that could not be judged` : '';
   return say`${name}: ${count(records, 'record')}${others}.`;
 }
 

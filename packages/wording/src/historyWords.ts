@@ -95,7 +95,9 @@ export function recordDate(date: string, from: keyof typeof dateNotes): string {
  * dateText(1777766400) // => '2026-05-03'
  */
 export function dateText(at: Seconds): string {
-  number(at, 'at');
+  // The last day that a date can be of.
+  if (!(Math.abs(at) <= 8.64e12))
+    number(Number.NaN, 'at', 'a number of seconds from 1970, up to 8.64·10¹²');
   return new Date(at * 1000).toISOString().slice(0, 10);
 }
 
@@ -114,7 +116,7 @@ export interface QuantityTold {
   readonly trend?: Trend;
   /** What is to be expected, where a change is told. */
   readonly ahead?: Forecast & { readonly at: Seconds };
-  /** Which limit a change leads to, and when. */
+  /** Which limit a change leads to, and when; left out where it leads to none. */
   readonly limit?: LimitMet & { readonly side: 'low' | 'high' };
 }
 
@@ -143,7 +145,11 @@ export function quantitySentences(told: QuantityTold): readonly string[] {
   });
 }
 
+/** A slope that no recording could show, a part of the span each year: what rounding leaves of values that are all alike. */
+const nothing = 1e-9;
+
 function stillSentence(trend: Trend): string {
+  if (trend.expanded * year < nothing) return 'The same in all recordings.';
   const { numbers, unit } = formatAlike([trend.expanded * year], '%', 2);
   return say`No change that these recordings can show; it would have to exceed ${numbers[0]!} ${unit} of the span a year.`;
 }
@@ -282,10 +288,10 @@ export function savedRecordsSentence(records: number, file: string): string {
  * A folder without results.
  *
  * @example
- * noResultsInFolderSentence('season').startsWith('There is no results.jsonl in season') // => true
+ * noResultsInFolderSentence('season').startsWith('There are no results in season') // => true
  */
 export function noResultsInFolderSentence(folder: string): string {
-  return say`There is no results.jsonl in ${folder}: name the folder that a batch wrote, its file of results, or the saved shelf of the calculators.`;
+  return say`There are no results in ${folder}: name the folder that a batch wrote or that a queue files results in, a file of results, or the saved shelf of the calculators.`;
 }
 
 /**

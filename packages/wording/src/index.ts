@@ -138,7 +138,7 @@ export {
   farLimitLabel,
   historyPageWords,
   listedSentence,
-  recordsReadSentence,
+  readRecordsSentence,
   type TrendDrawn,
   thinnedSentence,
   trendDrawingSentence,

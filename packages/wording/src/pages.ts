@@ -28,16 +28,6 @@ export {
   unknownEntriesSentence,
 } from './formWords.js';
 export {
-  farLimitLabel,
-  historyPageWords,
-  listedSentence,
-  recordsReadSentence,
-  type TrendDrawn,
-  thinnedSentence,
-  trendDrawingSentence,
-  worstPlaceText,
-} from './historyPageWords.js';
-export {
   answersEndedSentence,
   fileIsThereSentence,
   type JobEntryWords,

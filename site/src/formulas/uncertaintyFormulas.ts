@@ -113,7 +113,7 @@ export const uncertaintyFormulas: FormulaGroup = {
       says: 'A change is told where the slope exceeds its expanded uncertainty: Student’s factor times this. What is known of the scatter from other sensors is joined with s, and s is never less than the stated uncertainties.',
       source: 'JCGM 100:2008 (GUM), H.3.',
       functions: ['fitTrend'],
-      usedBy: ['calculators/what-changed'],
+      usedBy: ['history'],
       worked: {
         given:
           '512 mV, 518 mV, 524 mV and 531 mV, one a year: 0.2 mV, 0.1 mV, 0.4 mV and 0.3 mV from their line; what its slope of 6.3 mV a year is in doubt by',

@@ -33,7 +33,7 @@ export function History() {
         {shelfTrouble && <p class="refusal">{shelfTroubleSentences[shelfTrouble]}</p>}
         {damagedOnShelf > 0 && (
           <p class="refusal">
-            <a href="../../shelf/">{historyPageWords.theShelf}</a>: {shelfWords.damaged}
+            <a href="../shelf/">{historyPageWords.theShelf}</a>: {shelfWords.damaged}
           </p>
         )}
         {sources.map((source) => (

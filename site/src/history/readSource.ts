@@ -4,7 +4,7 @@ import {
   damagedEntrySentence,
   historyPageWords,
   moreDamagedSentence,
-  recordsReadSentence,
+  readRecordsSentence,
 } from '@truesweep/wording';
 import type { ReadSource } from './historyProtocol.js';
 
@@ -28,7 +28,7 @@ export function readText(
     return {
       records,
       source: {
-        said: recordsReadSentence(name, records.length, notJudged),
+        said: readRecordsSentence(name, records.length, notJudged),
         damaged: more > 0 ? [...told, moreDamagedSentence(more)] : told,
         refused: false,
       },

@@ -36,7 +36,10 @@ test('a forecast is drawn where a change is told, up to its end; nothing of a qu
 });
 
 test('of very many values the lowest and the highest of each stretch are drawn, by time', () => {
-  const points = Array.from({ length: 20_000 }, (_, i) => ({ at: i * day, value: Math.sin(i * i) }));
+  const points = Array.from({ length: 20_000 }, (_, i) => ({
+    at: i * day,
+    value: Math.sin(i * i),
+  }));
   points[777] = { at: 777 * day, value: 9 };
   const drawn = thinnedPoints(points);
   expect(drawn.length).toBeLessThanOrEqual(602);

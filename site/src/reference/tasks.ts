@@ -214,6 +214,16 @@ export const libraries: readonly Library[] = [
         tasks: [{ title: 'Judge the shape of the curve', sources: ['shape'] }],
       },
       {
+        path: 'trend',
+        what: 'Values of one thing over time: whether they change.',
+        tasks: [
+          {
+            title: 'Tell a change over time',
+            sources: ['trend/fitTrend', 'trend/forecast', 'trend/pooledScatter'],
+          },
+        ],
+      },
+      {
         path: 'tracks',
         what: 'Two tracks of one housing.',
         tasks: [{ title: 'Compare the tracks', sources: ['tracks'] }],
@@ -521,6 +531,7 @@ export const libraries: readonly Library[] = [
             sources: ['judgeReadings', 'expectReadings', 'readPumpDown'],
           },
           { title: 'Watch a sweep while it is recorded', sources: ['watchSweep'] },
+          { title: 'The worst of a score', sources: ['worstPlace', 'roughness'] },
           {
             title: 'Recordings of a job',
             sources: [
@@ -597,6 +608,68 @@ export const libraries: readonly Library[] = [
             title: 'Write a drawing as text',
             sources: ['circuitSvg', 'curveSvg', 'traceSvg', 'travelMapSvg'],
           },
+        ],
+      },
+    ],
+  },
+  {
+    name: 'history',
+    what: 'What changed of a sensor from recording to recording, and the file that it is kept in.',
+    entries: [
+      {
+        path: '',
+        what: 'Records out of results, and what they say of changes; for Node and browsers.',
+        tasks: [
+          {
+            title: 'Make records',
+            sources: ['recordOf', 'recordOfScore', 'readRecords', 'checkRecord', 'historyRecord'],
+          },
+          { title: 'Tell what changed', sources: ['sensorHistory', 'quantities'] },
+        ],
+      },
+      {
+        path: 'node',
+        what: 'Records kept in one SQLite file; for Node.',
+        tasks: [
+          { title: 'Keep records', sources: ['openHistory', 'recordsInFile', 'saveHistory'] },
+        ],
+      },
+    ],
+  },
+  {
+    name: 'queue',
+    what: 'Recordings judged by any number of workers by way of a queue on Redis; for Node only.',
+    entries: [
+      {
+        path: '',
+        what: 'Put recordings, work, look after what is parked, and where results are filed.',
+        tasks: [
+          {
+            title: 'Put recordings and look after the queue',
+            sources: ['queue/openQueue', 'queue/parkedMessage'],
+          },
+          {
+            title: 'What stands in it',
+            sources: [
+              'message/message',
+              'message/readMessage',
+              'message/messageId',
+              'message/jobDefinition',
+            ],
+          },
+          { title: 'Work', sources: ['worker/startWorker'] },
+          {
+            title: 'Where recordings lie and results are filed',
+            sources: [
+              'storage/storage',
+              'storage/folderStorage',
+              'storage/bucketStorage',
+              'storage/objectName',
+              'storage/storageFault',
+              'results/fileResult',
+            ],
+          },
+          { title: 'Redis', sources: ['redis/redisPlace', 'redis/redisFault'] },
         ],
       },
     ],
@@ -734,6 +807,7 @@ export const libraries: readonly Library[] = [
           },
           { title: 'While a sweep is recorded', sources: ['liveWords', 'liveCommandWords'] },
           { title: 'Many recordings together', sources: ['batchWords'] },
+          { title: 'What changed over the years', sources: ['historyWords', 'historyPageWords'] },
           { title: 'Compare and report', sources: ['comparisonWords', 'reportWords'] },
           { title: 'Cautions', sources: ['cautions'] },
           {

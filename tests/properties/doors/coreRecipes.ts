@@ -103,6 +103,9 @@ const recorder = (): core.Recorder => ({
 const judged = scoreSweep(short(), expected(), { resolution: 0.001 });
 const score = () => structuredClone(judged);
 
+const trend = (): core.Trend =>
+  core.fitTrend([0.51, 0.52, 0.531].map((value, at) => ({ at, value })))!;
+
 const time = () => Float64Array.from({ length: 50 }, (_, i) => i / 50);
 const readings = (): core.ShaftReadings => ({
   shaft: Float64Array.from({ length: 400 }, (_, i) => (i < 200 ? i : 400 - i)),
@@ -339,6 +342,15 @@ export const coreRecipes: Recipes = {
     ],
     infinite: 'a resistance of no connection',
   },
+  fitTrend: {
+    args: () => [
+      [0.51, 0.52, 0.53].map((value, at) => ({ at, value, uncertainty: 0.001 })),
+      { coverage: 0.95, scatter: { deviation: 0.001, degreesOfFreedom: 12 } },
+    ],
+    infinite: 'degrees of freedom where the scatter is as good as known',
+  },
+  forecast: { args: () => [trend(), 4] },
+  forecastEnd: { args: () => [trend()] },
   formatQuantity: { args: () => [4700, 'Ω', { digits: 3, trim: true, decimal: ',' }] },
   formatResistanceCode: { args: () => [4700] },
   hysteresis: { args: () => [readings()] },
@@ -406,6 +418,10 @@ export const coreRecipes: Recipes = {
       ],
     ],
     weight: 0.3,
+  },
+  pooledScatter: {
+    args: () => [[1, 2, 3].map((deviation) => ({ deviation, degreesOfFreedom: 3 }))],
+    infinite: 'degrees of freedom of series that are alike',
   },
   positionAt: { args: () => [right().sensor, 0.5] },
   positionAtOutput: { args: () => [plain(), { volts: 2, uncertainty: 0.01 }] },
@@ -689,6 +705,7 @@ export const coreRecipes: Recipes = {
     open: 'of a score only checks and findings are looked at',
   },
   loosenedCriteria: { args: () => [{ ...core.defaultCriteria }] },
+  whenLimitIsMet: { args: () => [trend(), 0.6] },
   wholeCriteria: { args: () => [{ ...core.defaultCriteria }] },
   withInstrument: {
     args: () => [{ pullDown: 1e6 }, unit()],

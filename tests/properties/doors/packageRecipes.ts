@@ -17,6 +17,7 @@ import {
   parseJob,
   type ReadingsJob,
 } from '@truesweep/jobs';
+import { judgeOne } from '@truesweep/jobs/node';
 import type { SoundOptions } from '@truesweep/recordings';
 import {
   type Report,
@@ -266,6 +267,12 @@ export const jobsRecipes: Recipes = {
     open: 'a port is looked at where it is judged',
   },
   writeAnyJob: { args: () => [coil()] },
+  roughness: { args: () => [{ findings: structuredClone(score.findings) }] },
+  worstPlace: {
+    args: () => [
+      { findings: structuredClone(score.findings), spots: structuredClone(score.spots) },
+    ],
+  },
 };
 
 /** A place below a file, where no system writes anything, whatever name stands there. */
@@ -325,6 +332,55 @@ const readingsReport = () => {
 };
 
 /** Every function of report. */
+const { judgedAt: _, ...judged } = await judgeOne('examples/recordings/too-slow.csv', job());
+const record = (season = 0) => ({
+  kind: 'truesweep-record',
+  form: 1,
+  sensor: 'Port engine',
+  recording: `${season}`.padStart(64, '0'),
+  date: `${2023 + season}-05-03`,
+  dateFrom: 'told',
+  file: 'port.csv',
+  note: 'cleaned',
+  version: '0.1.0',
+  verdict: 'pass',
+  cause: 'track',
+  closed: { volts: 0.5 + 0.01 * season, uncertainty: 0.001, low: 0.4, high: 0.6 },
+  open: { volts: 4.5, low: 4.4, high: 4.6 },
+  noise: 0.001,
+  visible: 0.02,
+  hysteresis: 0.002,
+  roughness: 0,
+  findings: 1,
+  worst: { kind: 'dropout', travel: 0.2, depthOfSpan: 0.4 },
+  recorder: { interval: 0.001, resolution: 0.001 },
+});
+const records = () => [record(), record(1), record(2)];
+const scatter = { deviation: 0.001, degreesOfFreedom: 9 };
+
+export const historyRecipes: Recipes = {
+  checkRecord: { args: () => [record(), 'record'] },
+  readRecords: { args: () => [`${JSON.stringify(record())}\n`, 'season.jsonl'] },
+  recordOf: {
+    args: () => [structuredClone(judged)],
+    open: 'all that is known of a recording is handed in',
+  },
+  recordOfScore: {
+    args: () => [
+      structuredClone(score),
+      { sensor: 'Port engine', sha256: 'a'.repeat(64), file: 'port.csv', date: '2026-05-03' },
+    ],
+  },
+  sensorHistory: {
+    args: () => [records(), { closed: { ...scatter }, noise: { ...scatter } }],
+    infinite: 'degrees of freedom where the scatter is as good as known',
+  },
+  sharedScatter: {
+    args: () => [[records(), records(), records()]],
+    infinite: 'degrees of freedom of sensors that are alike',
+  },
+};
+
 export const reportRecipes: Recipes = {
   readingsReportHtml: {
     args: () => [readingsReport()],

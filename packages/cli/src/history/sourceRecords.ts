@@ -8,6 +8,7 @@ import {
   moreDamagedSentence,
   noResultsInFolderSentence,
 } from '@truesweep/wording';
+import { filesBelow } from '../batch/filesBelow.js';
 import { errorLine } from '../errorLine.js';
 import type { Output } from '../terminal.js';
 
@@ -29,8 +30,7 @@ export async function* sourceRecords(
 ): AsyncGenerator<readonly HistoryRecord[]> {
   let held: HistoryRecord[] = [];
   let damaged = 0;
-  for (const source of sources) {
-    const path = resultsOf(source);
+  for await (const path of resultFiles(sources)) {
     for await (const entry of recordsInFile(path)) {
       if ('notJudged' in entry) onNotJudged();
       else if ('record' in entry) held.push(entry.record);
@@ -45,11 +45,24 @@ export async function* sourceRecords(
   if (damaged > mostTold) output.printError(errorLine(moreDamagedSentence(damaged - mostTold)));
 }
 
-/** A batch's folder stands for the results in it. */
-function resultsOf(source: string): string {
-  const isFolder = statSync(source, { throwIfNoEntry: false })?.isDirectory() ?? false;
-  if (!isFolder) return source;
-  const results = join(source, 'results.jsonl');
-  if (existsSync(results)) return results;
-  throw new InputError('missing-file', source, noResultsInFolderSentence(source));
+/** Files as they are named; of a batch's folder its results, of another whatever ends as results do, such as those that a queue's workers filed. */
+async function* resultFiles(sources: readonly string[]): AsyncGenerator<string> {
+  for (const source of sources) {
+    const isFolder = statSync(source, { throwIfNoEntry: false })?.isDirectory() ?? false;
+    const ofBatch = join(source, 'results.jsonl');
+    if (!isFolder) yield source;
+    else if (existsSync(ofBatch)) yield ofBatch;
+    else yield* resultsBelow(source);
+  }
+}
+
+async function* resultsBelow(folder: string): AsyncGenerator<string> {
+  let isAny = false;
+  for await (const { file, isFolder, refusal } of filesBelow(folder)) {
+    if (refusal) throw refusal;
+    if (isFolder || !/\.jsonl?$/i.test(file)) continue;
+    isAny = true;
+    yield file;
+  }
+  if (!isAny) throw new InputError('missing-file', folder, noResultsInFolderSentence(folder));
 }

@@ -56,11 +56,15 @@ test('two values tell a trend only where the scatter of others is known, and equ
 test('known scatter takes the place of the own, shared by its degrees of freedom', () => {
   const values = points([0, 2, 0, 2, 0]);
   const { own } = fitTrend(values)!;
-  const known = fitTrend(values, { scatter: { deviation: 0.1, degreesOfFreedom: Infinity } })!;
-  expect(known.deviation).toBe(0.1);
-  const shared = fitTrend(values, { scatter: { deviation: 0.1, degreesOfFreedom: 9 } })!;
-  expect(shared.deviation).toBeCloseTo(Math.sqrt((3 * own!.deviation ** 2 + 9 * 0.01) / 12), 12);
+  const known = fitTrend(values, { scatter: { deviation: 3, degreesOfFreedom: Infinity } })!;
+  expect(known.deviation).toBe(3);
+  const shared = fitTrend(values, { scatter: { deviation: 3, degreesOfFreedom: 9 } })!;
+  expect(shared.deviation).toBeCloseTo(Math.sqrt((3 * own!.deviation ** 2 + 9 * 9) / 12), 12);
   expect(shared.degreesOfFreedom).toBe(12);
+  // Of a sensor that scatters more than the others it stays its own.
+  const less = fitTrend(values, { scatter: { deviation: 0.1, degreesOfFreedom: 9 } })!;
+  expect(less.deviation).toBe(own!.deviation);
+  expect(less.degreesOfFreedom).toBe(12);
 });
 
 test('neither the order, nor the clock, nor the unit matters', () => {

@@ -28,7 +28,7 @@ export interface TrendOptions {
 export interface Trend {
   /** How many values it rests on, 2 or more. */
   readonly count: number;
-  /** Time of the first value, s. */
+  /** Time of the first value, s; any. */
   readonly from: Seconds;
   /** Time of the last value, s; after `from`. */
   readonly to: Seconds;
@@ -42,15 +42,15 @@ export interface Trend {
   readonly coverageFactor: number;
   /** The probability that it was made for, 0.5 to 0.9999. */
   readonly coverage: Fraction;
-  /** Degrees of freedom of the scatter, 1 or more, or `Infinity`. */
+  /** Degrees of freedom of the scatter: a number, 1 or more, or `Infinity`. */
   readonly degreesOfFreedom: number;
   /** Standard deviation of one value from the line, in its unit, 0 or more: what all that is known says, at least the stated uncertainties. */
   readonly deviation: number;
   /** The values' own scatter about the line; left out where there are two. */
   readonly own?: Scatter;
-  /** Mean time of the values, s. */
+  /** Mean time of the values, s; any. */
   readonly meanAt: Seconds;
-  /** Mean of the values, in their unit: the line goes through it at `meanAt`. */
+  /** Mean of the values, in their unit, any: the line goes through it at `meanAt`. */
   readonly mean: number;
   /** Whether the slope differs from 0 by more than its expanded uncertainty. */
   readonly changed: boolean;
@@ -80,7 +80,7 @@ const optionRules = {
  * Whether values change with time: the straight line of least squares with the uncertainty of its slope.
  *
  * The scatter that this rests on is that of the values about their line; where more is known (`scatter`) both by their degrees of freedom; and it is
- * never less than the values' stated uncertainties, in the mean of their squares. So three values are needed, or two where the scatter of others is known.
+ * never less than their own, nor than the values' stated uncertainties, in the mean of their squares. So three values are needed, or two where the scatter of others is known.
  *
  * Method: JCGM 100:2008 (GUM), H.3, with the coverage factor of G.3.2; variances joined as in G. K. Smyth (2004), as for `pooledScatter` (from memory).
  *
@@ -120,7 +120,10 @@ export function fitTrend(
         degreesOfFreedom;
   const stated = given.reduce((sum, { uncertainty = 0 }) => sum + uncertainty ** 2, 0) / count;
   const figures = rounding * given.reduce((most, { value }) => Math.max(most, Math.abs(value)), 0);
-  const deviation = Math.sqrt(Math.max(shared, stated, figures ** 2));
+  const deviation = Math.sqrt(
+    // A sensor that scatters more than its like is not told by theirs.
+    Math.max(shared, line.deviation ** 2, stated, figures ** 2),
+  );
   const { mean: meanAt } = meanAndDeviation(times);
   const spread = Math.sqrt(times.reduce((sum, at) => sum + (at - meanAt) ** 2, 0));
   const slopeUncertainty = deviation / spread;

@@ -1,30 +1,40 @@
 import { bisection } from '../bisection.js';
 import { finiteBetween } from '../guard.js';
 import type { Seconds } from '../units.js';
+import { checkTrend } from './checkTrend.js';
 import type { Trend } from './fitTrend.js';
 
 /** What a trend makes expect of one more value. */
 export interface Forecast {
-  /** On the line, in the values' unit. */
+  /** On the line, in the values' unit; any. */
   readonly value: number;
-  /** Lower end of the band that one more value lies in with the trend's coverage, in that unit. */
+  /** Lower end of the band that one more value lies in with the trend's coverage, in that unit; any. */
   readonly low: number;
-  /** Upper end of that band. */
+  /** Upper end of that band, in that unit; any, not below `low`. */
   readonly high: number;
 }
 
 /** When a trend meets a limit; each left out where that is not before the forecast ends. */
 export interface LimitMet {
-  /** The soonest that a value may meet it, s on the points' clock: the band's edge does. */
+  /** The soonest that a value may meet it, s on the points' clock, any: the band's edge does; left out where that is not within the forecast. */
   readonly soonest?: Seconds;
-  /** When the line meets it, s. */
+  /** When the line meets it, s on that clock, any; left out where that is not within the forecast. */
   readonly line?: Seconds;
-  /** From when on every value is expected beyond it, s: the band's other edge. */
+  /** From when on every value is expected beyond it, s on that clock, any: the band's other edge; left out where that is not within the forecast. */
   readonly latest?: Seconds;
 }
 
-/** How long a forecast reaches: as far again as the values do, s on the points' clock. */
-export function forecastEnd({ from, to }: Trend): Seconds {
+/**
+ * How long a forecast reaches: as far again as the values do, s on the points' clock.
+ *
+ * @param trend As `fitTrend` told it.
+ *
+ * @example
+ * import { fitTrend } from '@truesweep/core/trend';
+ * forecastEnd(fitTrend([0.512, 0.518, 0.524].map((value, at) => ({ at, value })))) // => 4
+ */
+export function forecastEnd(trend: Trend): Seconds {
+  const { from, to } = checkTrend(trend);
   return to + (to - from);
 }
 
@@ -43,10 +53,10 @@ export function forecastEnd({ from, to }: Trend): Seconds {
  * import { fitTrend } from '@truesweep/core/trend';
  * const worn = fitTrend([0.512, 0.518, 0.524, 0.531].map((value, at) => ({ at, value })));
  * forecast(worn, 4).value // => ≈ 0.537
- * forecast(worn, 7) // throws InputError
  */
 export function forecast(trend: Trend, at: Seconds): Forecast | undefined {
-  finiteBetween(at, trend.from, forecastEnd(trend), 'at', 's');
+  const end = forecastEnd(trend);
+  finiteBetween(at, trend.from, end, 'at', 's');
   return trend.changed ? bandAt(trend, at) : undefined;
 }
 
@@ -61,10 +71,11 @@ export function forecast(trend: Trend, at: Seconds): Forecast | undefined {
  * @example
  * import { fitTrend } from '@truesweep/core/trend';
  * const worn = fitTrend([0.512, 0.518, 0.524, 0.531].map((value, at) => ({ at, value })));
- * whenLimitIsMet(worn, 0.54).line // => ≈ 4.4921
+ * whenLimitIsMet(worn, 0.54).line // => ≈ 4.476
  * whenLimitIsMet(worn, 0.5) // => undefined
  */
 export function whenLimitIsMet(trend: Trend, limit: number): LimitMet | undefined {
+  checkTrend(trend);
   finiteBetween(limit, -1e12, 1e12, 'limit');
   if (!trend.changed) return undefined;
   const side = Math.sign(trend.slope);
