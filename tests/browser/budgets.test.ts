@@ -50,6 +50,7 @@ const forms: readonly (readonly [path: string, most: number])[] = [
     .filter((path) => !/(check|watch)-a-sweep\/$/.test(path))
     .map((path) => [path, 80] as const),
   ['guided-way/', 120],
+  ['history/', 50],
   ['concepts/loaded-divider/', 50],
 ];
 

@@ -66,6 +66,8 @@ const searches = [
   ['side stand', 'calculators/two-states/'],
   ['Hall sensor', 'calculators/potentiometer-or-not/'],
   ['P0118', 'calculators/trouble-code/'],
+  ['drift', 'history/'],
+  ['last season', 'history/'],
 ] as const;
 
 test('words of the bench lead to guides, calculators and concepts first, never to the library', async () => {

@@ -47,7 +47,9 @@ export function SensorList(props: {
             <td data-label={historyWords.from}>{from ?? historyWords.noDate}</td>
             <td data-label={historyWords.to}>{to ?? historyWords.noDate}</td>
             <td data-label={historyWords.verdict} class={`verdict-line ${verdict}`}>
-              <VerdictSign verdict={verdict} /> {verdictLabels[verdict]}
+              <span>
+                <VerdictSign verdict={verdict} /> {verdictLabels[verdict]}
+              </span>
             </td>
             <td
               data-label={historyWords.changes}

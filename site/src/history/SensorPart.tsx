@@ -74,7 +74,9 @@ function RecordsTable({ rows }: { readonly rows: readonly RecordRow[] }) {
           <tr key={row.key}>
             <th scope="row">{row.date}</th>
             <td data-label={historyWords.verdict} class={`verdict-line ${row.verdict}`}>
-              <VerdictSign verdict={row.verdict} /> {verdictLabels[row.verdict]}
+              <span>
+                <VerdictSign verdict={row.verdict} /> {verdictLabels[row.verdict]}
+              </span>
             </td>
             {columns.map((name) => (
               <td key={name} data-label={historyWords[name]}>

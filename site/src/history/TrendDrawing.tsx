@@ -66,20 +66,15 @@ export function TrendDrawing(props: {
         at === undefined ? (
           <Word
             key={side}
-            x={frame.right}
-            y={side === 'high' ? 13 : frame.bottom - 5}
-            anchor="end"
+            x={side === 'high' ? frame.right : 2}
+            y={side === 'high' ? 13 : height - 4}
+            anchor={side === 'high' ? 'end' : 'start'}
             text={farLimitLabel(side, signedPercent(value))}
           />
         ) : (
           <g key={side} class="limit">
             <path d={`M${frame.left},${at}H${frame.right}`} />
-            <Word
-              x={frame.right}
-              y={side === 'high' ? at - 4 : at + 14}
-              anchor="end"
-              text={historyPageWords.limit}
-            />
+            <Word x={frame.right} y={at - 4} anchor="end" text={historyPageWords.limit} />
           </g>
         ),
       )}

@@ -62,7 +62,7 @@ test.each([
 });
 
 test('ticks of values are round and written with as many decimals as they need', () => {
-  expect(valueTicks(-1.35, 1.35)).toEqual({ ticks: [-1, 0, 1], decimals: 0 });
+  expect(valueTicks(-1.35, 1.35)).toEqual({ ticks: [-1, -0.5, 0, 0.5, 1], decimals: 1 });
   expect(valueTicks(0, 0.09).decimals).toBe(2);
   expect(valueTicks(0, 0.4).ticks.map((one) => one.toFixed(1))).toEqual([
     '0.0',

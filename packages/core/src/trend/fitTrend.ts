@@ -131,8 +131,9 @@ export function fitTrend(
   const expanded = coverageFactor * slopeUncertainty;
   return {
     count,
-    from: Math.min(...times),
-    to: Math.max(...times),
+    // Not as arguments of one call: a stack holds some ten thousand.
+    from: times.reduce((one, other) => Math.min(one, other)),
+    to: times.reduce((one, other) => Math.max(one, other)),
     slope: line.slope,
     slopeUncertainty,
     expanded,
