@@ -264,6 +264,30 @@ test('of 2,000 sensors of 8,000 records fifty are listed at a time, found by nam
   expect(longest).toBeLessThan(500);
 });
 
+test('of one sensor with 2,000 records the newest are listed, more when asked for, and the drawings hold the extremes', async () => {
+  const { page } = await openPage(browser, address);
+  const day = 86_400_000;
+  const many = Array.from({ length: 2000 }, (_, i) => ({
+    ...record('Tender', i, i === 777 ? 0.52 : 0.5 + 0.001 * ((i * 7) % 5)),
+    date: new Date(Date.UTC(2020, 0, 1) + i * day).toISOString().slice(0, 10),
+  }));
+  await give(page, { 'many.jsonl': lines(many) });
+  const rows = page.locator('.history .history-sensor > table tbody tr');
+  await expect.poll(() => rows.count()).toBe(12);
+  await page.getByRole('button', { name: 'Show more records' }).click();
+  await expect.poll(() => rows.count()).toBe(62);
+  expect(await page.locator('.history .history-sensor').textContent()).toContain(
+    'The newest 200 of 2000 records are listed; what changed is told of all.',
+  );
+  const closed = part(page, 'Closed reading');
+  expect(await closed.textContent()).toContain('Of 2000 values the lowest and the highest');
+  const drawn = await closed.locator('.dots').getAttribute('d');
+  expect(drawn?.match(/M/g)?.length).toBeLessThanOrEqual(602);
+  expect(await closed.locator('desc').textContent()).toMatch(
+    /^2000 values from 2020-01-01 to 2025-06-22, from 0\s% to \+0\.5\s%/,
+  );
+});
+
 test('on a phone nothing is too wide, with long names and files too', async () => {
   const { page } = await openPage(browser, address, { viewport: { width: 390, height: 780 } });
   const named = drifting.map((one) => ({ ...one, sensor: 'Tender'.repeat(12) }));

@@ -20,6 +20,7 @@ export const historyPageWords = {
   find: 'Find a sensor by its name',
   noneFound: 'No sensor has that in its name.',
   more: 'Show more sensors',
+  moreRecords: 'Show more records',
   choose: 'Choose a sensor to see its records.',
   back: 'Back to the sensors',
   records: 'Records, the newest first',
@@ -56,15 +57,23 @@ export function readRecordsSentence(name: string, records: number, notJudged: nu
 }
 
 /**
- * How many of a long list stand there.
- *
- * @param things What is listed, one of them.
+ * How many of the sensors stand in the list.
  *
  * @example
- * listedSentence(50, 400, 'sensor') // => '50 of 400 sensors are shown.'
+ * listedSensorsSentence(50, 400) // => '50 of 400 sensors are shown.'
  */
-export function listedSentence(shown: number, all: number, things: 'sensor' | 'record'): string {
-  return say`${shown} of ${count(all, things)} are shown.`;
+export function listedSensorsSentence(shown: number, all: number): string {
+  return say`${shown} of ${count(all, 'sensor')} are shown.`;
+}
+
+/**
+ * How many of a sensor's records are listed; all of them count.
+ *
+ * @example
+ * newestRecordsSentence(200, 5000) // => 'The newest 200 of 5000 records are listed; what changed is told of all.'
+ */
+export function newestRecordsSentence(listed: number, all: number): string {
+  return say`The newest ${listed} of ${count(all, 'record')} are listed; what changed is told of all.`;
 }
 
 /**

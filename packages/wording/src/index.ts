@@ -137,7 +137,8 @@ export { formatAlike } from './formatAlike.js';
 export {
   farLimitLabel,
   historyPageWords,
-  listedSentence,
+  listedSensorsSentence,
+  newestRecordsSentence,
   readRecordsSentence,
   type TrendDrawn,
   thinnedSentence,

@@ -1,7 +1,7 @@
 import {
   changedSensorsSentence,
   historyPageWords,
-  listedSentence,
+  listedSensorsSentence,
   shelfTroubleSentences,
   shelfWords,
 } from '@truesweep/wording';
@@ -117,7 +117,7 @@ function ChosenSensor(props: {
       )}
       {found.length > rows && (
         <p class="keep">
-          {listedSentence(rows, found.length, 'sensor')}{' '}
+          {listedSensorsSentence(rows, found.length)}{' '}
           <button type="button" onClick={() => setRows(rows + page)}>
             {historyPageWords.more}
           </button>

@@ -2,11 +2,12 @@ import {
   historyPageWords,
   historyQuantityLabels,
   historyWords,
-  listedSentence,
+  newestRecordsSentence,
   thinnedSentence,
   verdictLabels,
 } from '@truesweep/wording';
 import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import { VerdictSign } from '../checkSweep/VerdictSign.js';
 import type { QuantityView, RecordRow, SensorView } from './sensorView.js';
 import { TrendDrawing } from './TrendDrawing.js';
@@ -27,8 +28,8 @@ export function SensorPart(props: {
         {sensor}
       </h2>
       {children}
-      <RecordsTable rows={rows} />
-      {rows.length < records && <p>{listedSentence(rows.length, records, 'record')}</p>}
+      <RecordsTable key={sensor} rows={rows} />
+      {rows.length < records && <p>{newestRecordsSentence(rows.length, records)}</p>}
       {undated !== undefined && <p>{undated}</p>}
       <h3>{historyWords.trends}</h3>
       <p class="hint">{historyPageWords.legend}</p>
@@ -54,38 +55,51 @@ function Quantity({ id, view }: { readonly id: string; readonly view: QuantityVi
   );
 }
 
+/** So many records stand there at first; so many more each time. */
+const [first, page] = [12, 50];
+
 function RecordsTable({ rows }: { readonly rows: readonly RecordRow[] }) {
+  const [shown, setShown] = useState(first);
   return (
-    <table class="lists">
-      <caption>{historyPageWords.records}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{historyWords.date}</th>
-          <th scope="col">{historyWords.verdict}</th>
-          {columns.map((name) => (
-            <th key={name} scope="col">
-              {historyWords[name]}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.key}>
-            <th scope="row">{row.date}</th>
-            <td data-label={historyWords.verdict} class={`verdict-line ${row.verdict}`}>
-              <span>
-                <VerdictSign verdict={row.verdict} /> {verdictLabels[row.verdict]}
-              </span>
-            </td>
+    <>
+      <table class="lists">
+        <caption>{historyPageWords.records}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{historyWords.date}</th>
+            <th scope="col">{historyWords.verdict}</th>
             {columns.map((name) => (
-              <td key={name} data-label={historyWords[name]}>
-                {row[name]}
-              </td>
+              <th key={name} scope="col">
+                {historyWords[name]}
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.slice(0, shown).map((row) => (
+            <tr key={row.key}>
+              <th scope="row">{row.date}</th>
+              <td data-label={historyWords.verdict} class={`verdict-line ${row.verdict}`}>
+                <span>
+                  <VerdictSign verdict={row.verdict} /> {verdictLabels[row.verdict]}
+                </span>
+              </td>
+              {columns.map((name) => (
+                <td key={name} data-label={historyWords[name]}>
+                  {row[name]}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {rows.length > shown && (
+        <p class="keep">
+          <button type="button" onClick={() => setShown(shown + page)}>
+            {historyPageWords.moreRecords}
+          </button>
+        </p>
+      )}
+    </>
   );
 }

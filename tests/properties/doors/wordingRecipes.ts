@@ -292,7 +292,8 @@ export const wordingRecipes: Recipes = {
     limit: { side: 'high', soonest: 1.8e9, line: 1.85e9 },
   }),
   farLimitLabel: ofTexts('high', '+2.5 %'),
-  listedSentence: of(50, 400, 'sensor'),
+  listedSensorsSentence: of(50, 400),
+  newestRecordsSentence: of(200, 5000),
   readRecordsSentence: of('results.jsonl', 12, 1),
   thinnedSentence: of(20_000),
   trendDrawingSentence: of({

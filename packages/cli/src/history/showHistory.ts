@@ -114,7 +114,11 @@ function listed({ sensor, records, quantities }: SensorHistory): ListedSensor {
     sensor,
     records: records.length,
     verdict: last.verdict,
-    ...(times.length > 0 && { from: Math.min(...times), to: Math.max(...times) }),
+    // Not as arguments of one call: a stack holds fewer.
+    ...(times.length > 0 && {
+      from: times.reduce((one, other) => Math.min(one, other)),
+      to: times.reduce((one, other) => Math.max(one, other)),
+    }),
     changed: quantities.filter(({ trend }) => trend?.changed).map(({ quantity }) => quantity),
   };
 }

@@ -110,8 +110,3 @@ test('what is no value, uncertainty or option is refused with its place', () => 
     'options.scatter.degreesOfFreedom',
   );
 });
-
-test('a very long record is no more than a stack holds', () => {
-  const many = Array.from({ length: 200_000 }, (_, at) => ({ at, value: at % 3 }));
-  expect(fitTrend(many)).toMatchObject({ count: 200_000, from: 0, to: 199_999 });
-});

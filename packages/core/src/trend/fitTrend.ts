@@ -131,7 +131,7 @@ export function fitTrend(
   const expanded = coverageFactor * slopeUncertainty;
   return {
     count,
-    // Not as arguments of one call: a stack holds some ten thousand.
+    // Not as arguments of one call: a browser worker's stack holds fewer than a list may have.
     from: times.reduce((one, other) => Math.min(one, other)),
     to: times.reduce((one, other) => Math.max(one, other)),
     slope: line.slope,
