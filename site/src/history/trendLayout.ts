@@ -110,5 +110,5 @@ function scale(low: number, high: number, first: number, last: number) {
 
 function signed(value: number, decimals: number): string {
   const text = Math.abs(value).toFixed(decimals);
-  return Number(text) === 0 ? text : `${value < 0 ? '\u2212' : '+'}${text}`;
+  return value < 0 && Number(text) > 0 ? `\u2212${text}` : text;
 }
