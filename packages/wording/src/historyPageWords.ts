@@ -1,6 +1,6 @@
 import { checkText } from '@truesweep/core';
 import { count } from './count.js';
-import type { historyQuantityLabels } from './historyWords.js';
+import { historyQuantityLabels } from './historyWords.js';
 import { say } from './say.js';
 
 /**
@@ -18,14 +18,6 @@ export const historyPageWords = {
     'An example: two invented sensors of a workshop over four springs. Open your own results, or keep sensors on the shelf, and they stand here instead.',
   moreListed:
     'The first 200 sensors are listed, those with a change before the others; truesweep history lists all.',
-  scale: {
-    closed: '% of the span from the middle of its window',
-    open: '% of the span from the middle of its window',
-    hysteresis: '% of the span',
-    noise: '% of the span, standard deviation',
-    roughness: '% of the span',
-    worst: '% of the span',
-  } satisfies Record<keyof typeof historyQuantityLabels, string>,
 } as const;
 
 /**
@@ -42,4 +34,16 @@ export function readRecordsSentence(name: string, records: number, notJudged: nu
   const others =
     notJudged > 0 ? say`, and ${count(notJudged, 'recording')} that could not be judged` : '';
   return say`${name}: ${count(records, 'record')}${others}.`;
+}
+
+/**
+ * What a quantity's drawing shows, with its scale.
+ *
+ * @example
+ * historyScaleText('noise') // => 'Noise, standard deviation, % of the span'
+ */
+export function historyScaleText(quantity: keyof typeof historyQuantityLabels): string {
+  const from = quantity === 'closed' || quantity === 'open' ? ' from the middle of its window' : '';
+  const kind = quantity === 'noise' ? ', standard deviation' : '';
+  return say`${historyQuantityLabels[quantity]}${kind}, % of the span${from}`;
 }

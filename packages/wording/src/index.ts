@@ -134,7 +134,7 @@ export {
 export { findingRows } from './findingRows.js';
 export { duringLabels, findingLabels, findingMeanings } from './findings.js';
 export { formatAlike } from './formatAlike.js';
-export { historyPageWords, readRecordsSentence } from './historyPageWords.js';
+export { historyPageWords, historyScaleText, readRecordsSentence } from './historyPageWords.js';
 export {
   addedSentence,
   changedSensorsSentence,

@@ -45,6 +45,10 @@ const ownKeys = [
   'shelfTroubleSentences',
   'shelfWords',
   'watchWords',
+  'historyPageWords',
+  'historyQuantityLabels',
+  'historyQuantityNames',
+  'historyWords',
   'liveWords',
 ];
 

@@ -1,6 +1,6 @@
 import { forecast, type Trend } from '@truesweep/core';
 import type { QuantityHistory } from '@truesweep/history';
-import { dateText, historyPageWords, historyQuantityLabels } from '@truesweep/wording';
+import { dateText, historyScaleText } from '@truesweep/wording';
 
 const size = { width: 340, height: 180, left: 66, right: 330, top: 12, bottom: 146 } as const;
 
@@ -98,9 +98,7 @@ export function TrendDrawing({
           </g>
         ))}
       </svg>
-      <figcaption>
-        {historyQuantityLabels[quantity]}, {historyPageWords.scale[quantity]}
-      </figcaption>
+      <figcaption>{historyScaleText(quantity)}</figcaption>
     </figure>
   );
 }
