@@ -13,7 +13,7 @@ import { keeps } from './keeps.js';
 
 const jobPath = join(import.meta.dirname, '../../examples/outboard-sensor.job.json');
 const isThere = !('why' in redisProgram());
-/** Recordings of some 6 KB. */
+/** Recordings of some 3 KB. */
 const tiny = 2000;
 
 let folder = '';

@@ -1,4 +1,6 @@
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { scoreSweep } from '@truesweep/core';
 import type { HistoryRecord } from '@truesweep/history';
 import { jobCriteria, jobExpectation, parseJob, readJobRecording } from '@truesweep/jobs';
@@ -245,7 +247,11 @@ test('of 2,000 sensors of 8,000 records fifty are listed at a time, found by nam
     }).observe({ type: 'longtask' });
   });
   const begun = Date.now();
-  await give(page, { 'many.jsonl': lines(many) });
+  // From a disk, as people have it: handing megabytes into the page would hold it up by itself.
+  const folder = await mkdtemp(join(tmpdir(), 'truesweep-history-page-'));
+  const file = join(folder, 'many.jsonl');
+  await writeFile(file, lines(many));
+  await page.setInputFiles('.history input[type=file]', file);
   await expect
     .poll(() => page.locator('.history').textContent(), { timeout: 60_000 })
     .toContain('of 2000 sensors');
@@ -259,9 +265,10 @@ test('of 2,000 sensors of 8,000 records fifty are listed at a time, found by nam
     () => (window as unknown as { held: { longest: number } }).held.longest,
   );
   console.log(
-    `8,000 records: listed after ${seconds.toFixed(1)} s, longest task of the page ${longest.toFixed(0)} ms (holds: at most 500)`,
+    `8,000 records: listed after ${seconds.toFixed(1)} s, longest task of the page ${longest.toFixed(0)} ms (holds: at most 200)`,
   );
-  expect(longest).toBeLessThan(500);
+  await rm(folder, { recursive: true });
+  expect(longest).toBeLessThan(200);
 });
 
 test('of one sensor with 2,000 records the newest are listed, more when asked for, and the drawings hold the extremes', async () => {

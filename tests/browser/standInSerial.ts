@@ -5,6 +5,8 @@ export interface StandInSerial {
   /** The rate at which it writes, baud; at another one nothing of it is text. */
   rate: number;
   write(text: string): void;
+  /** Whether somebody reads it: what is written before is lost, as on a port that nobody has opened. */
+  isRead(): boolean;
   /** Writes lines as time passes, `speed` times as fast as their stamps say; ends with the last one. */
   play(text: string, seconds: readonly number[], speed: number): Promise<void>;
   /** When lines were handed over: the stamp of the last one, s, and the page's clock, ms. */
@@ -67,6 +69,7 @@ export async function standInSerial(page: Page): Promise<void> {
       rate: 115_200,
       handedOver: [],
       write: (text) => send(encoder.encode(text)),
+      isRead: () => port.controller !== undefined,
       play: (text, seconds, speed) =>
         new Promise((done) => {
           const bytes = encoder.encode(text);

@@ -232,6 +232,9 @@ test.skipIf(whyNoTerminal())(
     const handing = handOver();
     try {
       await chooseSerial(page, 115_200);
+      const isRead = () =>
+        page.evaluate(() => (window as unknown as { standIn: StandInSerial }).standIn.isRead());
+      await expect.poll(isRead).toBe(true);
       const { lines } = recorderLines({ faults: [worn], unit: 'mV', isChecked: true });
       // Some thousand lines a second.
       for (let at = 0; at < lines.length; at += 100) {

@@ -1,4 +1,5 @@
 import { count } from './count.js';
+import { historyQuantityLabels } from './historyWords.js';
 import { say } from './say.js';
 import { whole } from './whole.js';
 
@@ -96,6 +97,18 @@ export function thinnedSentence(values: number): string {
  */
 export function farLimitLabel(side: 'low' | 'high', at: string): string {
   return say`limit ${at} is ${side === 'high' ? 'higher' : 'lower'}`;
+}
+
+/**
+ * What a quantity's drawing shows, with its scale.
+ *
+ * @example
+ * historyScaleText('noise') // => 'Noise, standard deviation, % of the span'
+ */
+export function historyScaleText(quantity: keyof typeof historyQuantityLabels): string {
+  const from = quantity === 'closed' || quantity === 'open' ? ' from the middle of its window' : '';
+  const kind = quantity === 'noise' ? ', standard deviation' : '';
+  return say`${historyQuantityLabels[quantity]}${kind}, % of the span${from}`;
 }
 
 /** What a drawing of a quantity over time shows; each value with its unit, each time as a date. */

@@ -137,6 +137,7 @@ export { formatAlike } from './formatAlike.js';
 export {
   farLimitLabel,
   historyPageWords,
+  historyScaleText,
   listedSensorsSentence,
   newestRecordsSentence,
   readRecordsSentence,

@@ -43,12 +43,12 @@ const ownKeys = [
   'shelfFieldLabels',
   'shelfRefusals',
   'shelfTroubleSentences',
+  'shelfWords',
+  'watchWords',
   'historyPageWords',
   'historyQuantityLabels',
   'historyQuantityNames',
   'historyWords',
-  'shelfWords',
-  'watchWords',
   'liveWords',
 ];
 

@@ -1,6 +1,7 @@
 import {
   historyPageWords,
   historyQuantityLabels,
+  historyScaleText,
   historyWords,
   newestRecordsSentence,
   thinnedSentence,
@@ -49,7 +50,12 @@ function Quantity({ id, view }: { readonly id: string; readonly view: QuantityVi
     <section class={changed ? 'quantity changed' : 'quantity'} aria-label={label}>
       <h4>{label}</h4>
       <p>{sentences.join(' ')}</p>
-      {plot && <TrendDrawing id={id} title={label} plot={plot} />}
+      {plot && (
+        <figure>
+          <TrendDrawing id={id} title={label} plot={plot} />
+          <figcaption>{historyScaleText(quantity)}</figcaption>
+        </figure>
+      )}
       {plot && plot.points.length < plot.values && <p>{thinnedSentence(plot.values)}</p>}
     </section>
   );

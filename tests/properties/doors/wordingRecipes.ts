@@ -282,6 +282,7 @@ export const wordingRecipes: Recipes = {
   damagedEntrySentence: ofTexts('results.jsonl', 'line 4', 'This line is no JSON.'),
   dateText: of(1_777_766_400),
   moreDamagedSentence: of(12),
+  historyScaleText: ofTexts('noise'),
   noResultsInFolderSentence: ofTexts('season'),
   quantitySentences: of({
     quantity: 'closed',
