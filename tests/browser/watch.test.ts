@@ -53,6 +53,12 @@ async function tellCounts(page: Page): Promise<void> {
   await page.fill('#read-fullScale', '5');
 }
 
+/** How much was recorded, s: at first it is told in milliseconds. */
+async function secondsOf(page: Page): Promise<number> {
+  const [, number, unit] = /^([\d.]+)\s(m?)s,/.exec((await standing(page)) ?? '') ?? [];
+  return Number(number ?? 0) / (unit === 'm' ? 1000 : 1);
+}
+
 type Lines = ReturnType<typeof recorderLines>;
 
 /** Has the recorder write, some times as fast as its stamps say; resolves at its last line. */
@@ -153,13 +159,13 @@ test('a page that is closed while it records offers what it lacks at most the la
   await chooseSerial(page, 115_200);
   void play(page, { lines, seconds }, 1).catch(() => {});
   await tellCounts(page);
-  await expect.poll(async () => Number.parseFloat((await standing(page))!)).toBeGreaterThan(6);
+  await expect.poll(() => secondsOf(page)).toBeGreaterThan(6);
   // While it runs another page offers nothing of it.
   const other = await openWithPort(visitor, 115_200);
   await other.waitForTimeout(500);
   expect(await other.locator('.offered').count()).toBe(0);
   await other.close();
-  const last = Number.parseFloat((await standing(page))!);
+  const last = await secondsOf(page);
   await page.close();
 
   const again = await openWithPort(visitor, 115_200);
@@ -197,7 +203,7 @@ test('a port that is unplugged and plugged in again goes on, with a gap', async 
   await chooseSerial(page, 115_200);
   const { lines, seconds } = recorderLines({ unit: 'mV', isChecked: true });
   const over = play(page, { lines, seconds }, 2);
-  await expect.poll(async () => Number.parseFloat((await standing(page))!)).toBeGreaterThan(2);
+  await expect.poll(() => secondsOf(page)).toBeGreaterThan(2);
   await page.evaluate(() => (window as unknown as { standIn: StandInSerial }).standIn.unplug());
   await expect
     .poll(() => page.locator('.watched .refusal').textContent())
