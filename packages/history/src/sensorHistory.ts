@@ -37,7 +37,12 @@ export interface QuantityHistory {
   /** How many records it was left out of because another recorder took them: a count, 0 or more. */
   readonly otherRecorder: number;
   /** Its limits as the last record with a date has them; left out where it has none. */
-  readonly limits?: { readonly low: number; readonly high: number };
+  readonly limits?: {
+    /** The lower one, fraction of the span; any. */
+    readonly low: number;
+    /** The upper one, fraction of the span, not below `low`; any. */
+    readonly high: number;
+  };
   /** The line through them; left out where too little is known for one. */
   readonly trend?: Trend;
   /** Where a change is told, what is to be expected as long after the last record as that is after the first: the time, s since 1970, and the band. */

@@ -113,13 +113,15 @@ export function historyScaleText(quantity: keyof typeof historyQuantityLabels): 
 
 /** What a drawing of a quantity over time shows; each value with its unit, each time as a date. */
 export interface TrendDrawn {
-  /** How many values. */
+  /** How many values: a count, 1 or more. */
   readonly values: number;
-  /** The first date and the last. */
+  /** The first date. */
   readonly from: string;
+  /** The last date. */
   readonly to: string;
-  /** The lowest value and the highest. */
+  /** The lowest value. */
   readonly low: string;
+  /** The highest value. */
   readonly high: string;
   /** Where the fitted line begins and ends; left out where there is none. */
   readonly line?: { readonly first: string; readonly last: string };
