@@ -62,12 +62,25 @@ async function secondsOf(page: Page): Promise<number> {
 type Lines = ReturnType<typeof recorderLines>;
 
 /** Has the recorder write, some times as fast as its stamps say; resolves at its last line. */
-const play = (page: Page, { lines, seconds }: Pick<Lines, 'lines' | 'seconds'>, speed: number) =>
-  page.evaluate(
+const play = async (
+  page: Page,
+  { lines, seconds }: Pick<Lines, 'lines' | 'seconds'>,
+  speed: number,
+): Promise<void> => {
+  // What is written before somebody reads is lost.
+  await portIsRead(page);
+  await page.evaluate(
     ([text, stamps, times]) =>
       (window as unknown as { standIn: StandInSerial }).standIn.play(text, stamps, times),
     [lines.join(''), seconds, speed] as const,
   );
+};
+
+async function portIsRead(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    (window as unknown as { standIn: StandInSerial }).standIn.isRead(),
+  );
+}
 
 const standing = (page: Page) => page.locator('.watched .standing').textContent();
 
@@ -238,9 +251,7 @@ test.skipIf(whyNoTerminal())(
     const handing = handOver();
     try {
       await chooseSerial(page, 115_200);
-      const isRead = () =>
-        page.evaluate(() => (window as unknown as { standIn: StandInSerial }).standIn.isRead());
-      await expect.poll(isRead).toBe(true);
+      await portIsRead(page);
       const { lines } = recorderLines({ faults: [worn], unit: 'mV', isChecked: true });
       // Some thousand lines a second.
       for (let at = 0; at < lines.length; at += 100) {
