@@ -58,14 +58,9 @@ export interface RecordFacts {
 export function recordOf(
   judged: Omit<JudgedRecording, 'judgedAt' | 'trace' | 'reading'>,
 ): HistoryRecord {
-  const { worst, quality } = checkedJudged(judged);
+  const { quality } = checkedJudged(judged);
   return recordOfFacts(judged, {
     ...judged,
-    worst: worst && {
-      kind: worst.kind,
-      ...(worst.travel !== undefined && { travel: worst.travel }),
-      depthOfSpan: worst.depthOfSpan,
-    },
     recorder: { interval: quality.sampledEvery, resolution: quality.resolution },
   });
 }
@@ -117,7 +112,13 @@ export function recordOfFacts(facts: RecordFacts, judged: JudgedFacts): HistoryR
     ...(hysteresis !== undefined && { hysteresis }),
     roughness: judged.roughness,
     findings: judged.findings,
-    ...(worst && { worst }),
+    ...(worst && {
+      worst: {
+        kind: worst.kind,
+        ...(worst.travel !== undefined && { travel: worst.travel }),
+        depthOfSpan: worst.depthOfSpan,
+      },
+    }),
     recorder: judged.recorder,
   });
 }

@@ -36,7 +36,6 @@ export function recordOfScore(score: Score, facts: RecordFacts): HistoryRecord {
   checkScore(score, 'score');
   checkFields(facts, 'facts', factRules);
   const { verdict, causes, checks, quality, closedReadings, findings, abrupt } = score;
-  const worst = worstPlace(score);
   return recordOfFacts(facts, {
     verdict,
     causes,
@@ -46,11 +45,7 @@ export function recordOfScore(score: Score, facts: RecordFacts): HistoryRecord {
     hysteresis: closedReadings.hysteresis,
     roughness: roughness(score),
     findings: (abrupt ?? findings).length,
-    worst: worst && {
-      kind: worst.kind,
-      ...(worst.travel !== undefined && { travel: worst.travel }),
-      depthOfSpan: worst.depthOfSpan,
-    },
+    worst: worstPlace(score),
     recorder: { interval: quality.sampledEvery, resolution: quality.resolution },
   });
 }
