@@ -39,12 +39,7 @@ describe.skipIf(why !== '')('what may pass is tried again', () => {
     await ended(worker);
     expect(worker.said.err).toContain('it is not there; make it, or mount its disk');
     expect(await shop.parked()).toEqual([]);
-    expect(
-      shop
-        .filedResults()
-        .map(({ file }) => file)
-        .toSorted(),
-    ).toEqual(names);
+    expect(shop.filedFiles()).toEqual(names);
     shop.remove();
   });
 
@@ -93,12 +88,7 @@ describe.skipIf(why !== '')('what may pass is tried again', () => {
     const other = shop.work();
     await shop.settled();
     await ended(other);
-    expect(
-      shop
-        .filedResults()
-        .map(({ file }) => file)
-        .toSorted(),
-    ).toEqual(names);
+    expect(shop.filedFiles()).toEqual(names);
     shop.remove();
   });
 
@@ -114,12 +104,7 @@ describe.skipIf(why !== '')('what may pass is tried again', () => {
     chmodSync(shop.results, 0o777);
     await shop.settled();
     await ended(worker);
-    expect(
-      shop
-        .filedResults()
-        .map(({ file }) => file)
-        .toSorted(),
-    ).toEqual(names);
+    expect(shop.filedFiles()).toEqual(names);
     shop.remove();
   });
 
@@ -178,12 +163,7 @@ describe.skipIf(why !== '')('one result, whatever is done twice', () => {
     await shop.settled();
     await ended(worker);
     expect(worker.said.err).toContain('Ended: 4 recordings judged, 4 had a result before.');
-    expect(
-      shop
-        .filedResults()
-        .map(({ file }) => file)
-        .toSorted(),
-    ).toEqual(names);
+    expect(shop.filedFiles()).toEqual(names);
     shop.remove();
   });
 
@@ -219,12 +199,7 @@ describe.skipIf(why !== '')('told to end', () => {
     const other = shop.work();
     await shop.settled();
     await ended(other);
-    expect(
-      shop
-        .filedResults()
-        .map(({ file }) => file)
-        .toSorted(),
-    ).toEqual(names.toSorted());
+    expect(shop.filedFiles()).toEqual(names.toSorted());
     shop.remove();
   });
 

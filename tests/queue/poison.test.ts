@@ -124,12 +124,7 @@ describe.skipIf(why !== '')(
       );
       await shop.settled();
       expect(await shop.parked()).toEqual([]);
-      expect(
-        shop
-          .filedResults()
-          .map(({ file }) => file)
-          .toSorted(),
-      ).toEqual(names);
+      expect(shop.filedFiles()).toEqual(names);
       asked.end();
       await ended(worker);
       shop.remove();
@@ -157,12 +152,7 @@ describe.skipIf(why !== '')(
       const openings = readFileSync(join(shop.folder, 'openings.txt'), 'utf8').split('\n');
       const opened = (name: string) => openings.filter((one) => one === name).length;
       expect(['fatal.csv', 'greedy.csv', 'endless.csv'].map(opened)).toEqual([3, 1, 1]);
-      expect(
-        shop
-          .filedResults()
-          .map(({ file }) => file)
-          .toSorted(),
-      ).toEqual(names.slice(3));
+      expect(shop.filedFiles()).toEqual(names.slice(3));
       expect(worker.said.err).toMatch(
         /fatal\.csv: parked\. The process that judged it ended 3 times/,
       );
@@ -203,12 +193,7 @@ describe.skipIf(why !== '')(
         'deadly.csv': expect.stringMatching(/^Its worker ended or stood still again and again/),
       });
       expect(starts).toBeGreaterThan(2);
-      expect(
-        shop
-          .filedResults()
-          .map(({ file }) => file)
-          .toSorted(),
-      ).toEqual(names.slice(1));
+      expect(shop.filedFiles()).toEqual(names.slice(1));
       shop.remove();
     });
   },

@@ -42,6 +42,8 @@ export interface Workshop {
   readonly filed: (count: number) => Promise<void>;
   /** What the results say, by the names of the files, each parsed; fails for one that is not whole. */
   readonly filedResults: () => readonly RecordingResult[];
+  /** The names of the recordings that have one, sorted. */
+  readonly filedFiles: () => readonly string[];
   readonly remove: () => void;
 }
 
@@ -113,6 +115,10 @@ export function workshop(redis: Pick<RedisServer, 'address' | 'port'>): Workshop
         await pause(5);
     },
     filedResults,
+    filedFiles: () =>
+      filedResults()
+        .map(({ file }) => file)
+        .toSorted(),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }
