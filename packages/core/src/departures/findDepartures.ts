@@ -6,7 +6,7 @@ import { findThrows, type Throw } from '../movement/throws.js';
 import { decode } from '../path/decode.js';
 import { evidenceOf } from '../path/evidenceOf.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import type { Seconds } from '../units.js';
+import { badPlaces } from './badPlaces.js';
 import { bridge } from './bridge.js';
 import type { Departure, Excursion, Span } from './departure.js';
 import { findDips } from './dips.js';
@@ -34,13 +34,8 @@ export interface PathAndDepartures {
 const margin = 0.05;
 const ofRough = 0.9;
 
-/**
- * A departure is told where it is so much likelier than anything without it, nats: four to one, from the interval on at which a turn of the
- * throttle between two samples may look like one, eighty to one; where another is three thousand times likelier, as likely as not.
- */
-const leastEvidence = 1.5;
-const leastOfSlow = 4.4;
-const slowSampling: Seconds = 4e-3;
+/** A departure is told from eighty to one on, nats; where another is three thousand times likelier than anything without it, from even odds. */
+const leastEvidence = 4.4;
 const sureEvidence = 8;
 /** A hand may stop and go on: a dead spot is told from three million to one on. */
 const leastOfStand = 15;
@@ -57,7 +52,9 @@ export function findDepartures(
   stops: Stops,
 ): PathAndDepartures {
   const { mean, visible, interval } = levels;
-  const decoded = decode(levels, contact, stops);
+  const first = decode(levels, contact, stops);
+  const places = badPlaces(withoutPairs(first.events, levels), levels, contact, stops);
+  const decoded = places.length > 0 ? decode(levels, contact, stops, places) : first;
   const path = mean.slice();
   const own = { ...levels, mean: path };
   const excursions: Excursion[] = [];
@@ -67,19 +64,19 @@ export function findDepartures(
     if (event.state === 'stuck') {
       const { below, above } = bridge(levels, path, event);
       const depth = -below > above ? below : above;
-      const evidence = evidenceOf(event, levels, contact, stops);
+      const evidence = evidenceOf(event, levels, contact, stops, places);
       const { from, to } = event;
       jumps.push({ kind: 'dead-spot', from, to, depth, evidence });
     } else if (event.kind === 'excursion')
       excursions.push({
         ...bridge(levels, path, event),
-        evidence: evidenceOf(event, levels, contact, stops),
+        evidence: evidenceOf(event, levels, contact, stops, places),
       });
   for (const event of events) {
     if (event.kind !== 'jump') continue;
     const { kind, start } = kindOfJump(own, event.from, event.to);
     const soft = kind === 'step' ? softEdge(own, event.from, event.to) : undefined;
-    const evidence = evidenceOf(event, levels, contact, stops);
+    const evidence = evidenceOf(event, levels, contact, stops, places);
     if (soft) excursions.push({ ...soft, evidence });
     else {
       const depth = mean[event.to]! - mean[event.from]!;
@@ -99,7 +96,9 @@ export function findDepartures(
   const inOrder = (a: Span, b: Span): number => a.from - b.from;
   const departures = [...joined(levels, path, excursions.sort(inOrder)), ...jumps].sort(inOrder);
   const named = kindByPlace(levels, path, departures, fast);
-  const sure = named.filter(isSureAmong(named, path, fast, levels));
+  const isSure = isSureAmong(named, path, fast, levels);
+  // Whatever its place makes of it, what seemed to stand may be a hand that did.
+  const sure = named.filter((one, i) => isSure(one, departures[i]!.kind === 'dead-spot'));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
   return { path, throws, departures: sure };
 }
@@ -109,8 +108,8 @@ function isSureAmong(
   departures: readonly Departure[],
   path: Float64Array,
   fast: Uint8Array,
-  { time, interval, visible }: Levels,
-): (one: Departure) => boolean {
+  { time, visible }: Levels,
+): (one: Departure, seemsToStand: boolean) => boolean {
   const isVisible = ({ depth }: Departure): boolean => Math.abs(depth) >= visible * (1 + margin);
   const pooled = (one: Departure): number => {
     const isThere = (other: Departure): boolean =>
@@ -120,11 +119,10 @@ function isSureAmong(
     return passes.reduce((sum, pass) => sum + Math.max(0, ...pass.map(ownEvidence)), 0);
   };
   const isSettled = departures.some((one) => ownEvidence(one) >= sureEvidence);
-  const alone = interval < slowSampling ? leastEvidence : leastOfSlow;
-  return (one) => {
+  return (one, seemsToStand) => {
     if (one.kind === 'rough') return Math.abs(one.depth) >= visible * ofRough;
     if (!isVisible(one)) return false;
-    const least = one.kind === 'dead-spot' ? leastOfStand : isSettled ? 0 : alone;
+    const least = seemsToStand ? leastOfStand : isSettled ? 0 : leastEvidence;
     if (ownEvidence(one) >= least) return true;
     // A rebound near a bad place is a rebound still, unless it is as sure itself.
     return (!fast[one.from] || ownEvidence(one) >= sureEvidence) && pooled(one) >= sureEvidence;

@@ -1,15 +1,15 @@
 import type { Seconds } from '../units.js';
-import type { Departure } from './departure.js';
+import type { Span } from './departure.js';
 
 /** Departures this far apart in time were on different passes. */
 const nextPass: Seconds = 0.3;
 
 /** The departures of each pass. */
-export function passesOf(
-  place: readonly Departure[],
+export function passesOf<T extends Span>(
+  place: readonly T[],
   time: Float64Array,
-): readonly (readonly Departure[])[] {
-  const passes: Departure[][] = [];
+): readonly (readonly T[])[] {
+  const passes: T[][] = [];
   let last = -Infinity;
   for (const one of place.toSorted((a, b) => a.from - b.from)) {
     if (time[one.from]! - last > nextPass) passes.push([]);

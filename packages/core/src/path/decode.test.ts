@@ -106,6 +106,27 @@ describe('decode', () => {
     expect(eventsOf((at) => opening(at) + ramp(at))).toMatchObject([{ kind: 'jump' }]);
   });
 
+  test.each([8, 20])(
+    'a fall of %i ms from beyond the end of the recorder’s range has no event',
+    (milliseconds) => {
+      const falls = fall(milliseconds / 1000);
+      const levels = recording((at) => Math.min(0.6, falls(at)));
+      const clipped = { ...levels, clip: { low: -0.2, high: 0.6 } };
+      expect(decode(clipped, contact, { closed: 0, open: Infinity }).events).toEqual([]);
+    },
+  );
+
+  test('what a fall and a catch may be between far samples is a dropout where the contact is known to break', () => {
+    const time = Float64Array.from({ length: 401 }, (_, i) => i * 5e-3);
+    const mean = time.map((at, i) => 0.02 + 0.45 * at - (i === 50 ? 0.05 : 0));
+    const levels = { ...plainLevels(time, mean), noise: 3e-3, sampleNoise: 3e-3, visible: 0.03 };
+    expect(decode(levels, contact, stops).events).toEqual([]);
+    const place = { low: 0.12, high: 0.14, state: 'lifted' } as const;
+    expect(decode(levels, contact, stops, [place]).events).toEqual([
+      { kind: 'excursion', state: 'lifted', from: 50, to: 50 },
+    ]);
+  });
+
   test('after a gap the throttle may be anywhere', () => {
     const { time, ...levels } = recording((at) => (at < 1 ? 0.1 : 0.8));
     const later = time.map((at) => (at < 1 ? at : at + 0.4));
@@ -115,7 +136,7 @@ describe('decode', () => {
   test('where no contact may break the cheapest explanation has no event and costs more', () => {
     const levels = recording((at) => (within(at, 1, 1.008) ? -0.1 : opening(at)));
     const part = { from: 0, until: 2001, soundFrom: 990, soundTo: 1010 };
-    const without = decode(levels, contact, stops, part);
+    const without = decode(levels, contact, stops, [], part);
     expect(without.events).toEqual([]);
     expect(without.cost).toBeGreaterThan(decode(levels, contact, stops).cost + 20);
   });

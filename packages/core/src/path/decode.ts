@@ -60,6 +60,13 @@ export interface Decoded {
   readonly cost: number;
 }
 
+/** Levels between which contacts break on most passes, in one way. */
+export interface BadPlace {
+  readonly low: number;
+  readonly high: number;
+  readonly state: BrokenState;
+}
+
 /** A part of a recording, and bins in it in which no contact may break. */
 export interface Part {
   readonly from: number;
@@ -85,6 +92,8 @@ const otherThrow = 1;
 const otherFault = 1;
 const flickOfThrow = 5;
 const plungeOfFall = 4;
+/** −ln of the chance that a contact breaks in a bin at a place where it does on most passes. */
+const atBadPlace = 2;
 /** A throttle falls from this height at the least. */
 const leastDrop = 0.05;
 /** A stop is near within this height, and what the throttle moves between readings. */
@@ -107,15 +116,17 @@ const motions: readonly Motion[] = ['brisk', 'fall', 'plunge', 'flick'];
  * Theory 13 (1967); multiple-hypothesis tracking, D. B. Reid, IEEE Trans. Autom. Control 24 (1979); from memory).
  *
  * @param stops Levels of the stops, infinite where unknown.
+ * @param places Where contacts are known to break; all places are as good as any when left out.
  * @returns Infinite cost where no explanation is left without breaking a contact in the forbidden bins.
  */
 export function decode(
   levels: Levels,
   contact: ContactLevels,
   stops: Stops,
+  places: readonly BadPlace[] = [],
   part: Part = { from: 0, until: levels.mean.length, soundFrom: Infinity, soundTo: Infinity },
 ): Decoded {
-  const { time, mean, low, high, visible, noise, interval, perBin, sampleNoise } = levels;
+  const { time, mean, low, high, visible, noise, interval, perBin, sampleNoise, clip } = levels;
   const variance = noise ** 2 + (texture * visible) ** 2;
   const ofSample = Math.hypot(sampleNoise, texture * visible);
   const usualExtreme = sampleNoise * (Math.sqrt(2 * Math.log(perBin)) + beyondExtreme);
@@ -136,6 +147,9 @@ export function decode(
     const beyond = stopScatter + visible;
     return place < stops.closed - beyond || place > stops.open + beyond;
   };
+
+  const isBeyondRange = (place: number): boolean =>
+    place <= clip.low + 2 * noise || place >= clip.high - 2 * noise;
 
   /** What a bin costs besides its mean: samples far from it, and a place beyond the stops. */
   const besides = (speed: number): number => {
@@ -328,6 +342,19 @@ export function decode(
     }
   };
 
+  /** Beyond its range a recorder shows no speed: what comes back from there may be falling already. */
+  const comeBack = (from: Hypothesis): void => {
+    const { speed, speedVariance } = from;
+    from.speed = 0;
+    for (const motion of ['hand', 'fall'] as const) {
+      from.speedVariance = speedAtFirst[motion] ** 2;
+      predict(from, motion, seconds, ahead);
+      meet(from, motion, motion === 'hand' ? 0 : resumesFalling);
+    }
+    from.speed = speed;
+    from.speedVariance = speedVariance;
+  };
+
   const beginningOf = (motion: Motion, after: Motion): number => {
     if (motion === 'brisk') return after === 'hand' ? beginning(rates.brisk, seconds) : otherThrow;
     if (motion === 'fall') return isThrown(after) ? otherThrow : beginning(rates.fall, seconds);
@@ -372,6 +399,16 @@ export function decode(
     land(from, seconds, thrown ? 0 : beginning(rates.fall, seconds));
   };
 
+  /** −ln of the chance that a contact breaks: seldom, but for a place that is known to be bad. */
+  const breaking = (state: BrokenState, thrown: boolean): number => {
+    const seldom = beginning(breakRates[state], seconds);
+    if (thrown) return seldom;
+    for (const { low, high, state: known } of places)
+      if (known === state && ahead.level >= low && ahead.level <= high)
+        return Math.min(seldom, atBadPlace);
+    return seldom;
+  };
+
   const followSound = (from: Hypothesis, mayBreak: boolean): void => {
     const thrown = isThrown(from.motion);
     foresee(from, from.motion);
@@ -401,13 +438,13 @@ export function decode(
     }
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
-    for (const state of broken) breakOff(from, state, beginning(breakRates[state], seconds), true);
+    for (const state of broken) breakOff(from, state, breaking(state, thrown), true);
     if (!thrown) {
-      stick(from, beginning(breakRates.stuck, seconds), true);
+      stick(from, breaking('stuck', thrown), true);
       predictNew(from, 'hand');
     }
-    jump(from, beginning(breakRates.shifting, seconds));
-    breakOff(from, 'shifting', beginning(breakRates.shifting, seconds), true);
+    jump(from, breaking('shifting', thrown));
+    breakOff(from, 'shifting', breaking('shifting', thrown), true);
   };
 
   const followBroken = (from: Hypothesis, state: BrokenState, mayBreak: boolean): void => {
@@ -482,6 +519,7 @@ export function decode(
 
     const most = (now[0]?.cost ?? 0) + hopeless;
     const mayBreak = bin < part.soundFrom || bin > part.soundTo;
+    const comesBack = isBeyondRange(mean[bin - 1]!) && !isBeyondRange(level);
     const isGap = seconds > Math.max(shortestGap, 3 * interval);
     for (const one of now) {
       if (one.cost > most) break;
@@ -491,8 +529,10 @@ export function decode(
         if (!mayBreak || state === 'sound' || state === 'shifting' || state === 'stuck') continue;
         predict(one, one.motion, seconds, ahead);
         breakOff(one, state, 0, false);
-      } else if (state === 'sound') followSound(one, mayBreak);
-      else followBroken(one, state, mayBreak);
+      } else if (state === 'sound') {
+        if (comesBack) comeBack(one);
+        followSound(one, mayBreak);
+      } else followBroken(one, state, mayBreak);
     }
     release(now);
     for (const one of hypotheses.kept) remember(one, bin);

@@ -2,7 +2,7 @@ import type { ContactLevels } from '../contact/contactLevels.js';
 import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import type { Seconds } from '../units.js';
-import { decode, type RawEvent } from './decode.js';
+import { type BadPlace, decode, type RawEvent } from './decode.js';
 
 /** What is decoded again to weigh an event reaches this far beyond it. */
 const seconds: Seconds = 0.04;
@@ -19,6 +19,7 @@ export function evidenceOf(
   levels: Levels,
   contact: ContactLevels,
   stops: Stops,
+  places: readonly BadPlace[] = [],
 ): number {
   const { time, mean } = levels;
   let from = Math.max(0, event.from - bins);
@@ -26,7 +27,7 @@ export function evidenceOf(
   let until = Math.min(mean.length, event.to + 1 + bins);
   while (until < mean.length && time[until]! - time[event.to]! < seconds) until++;
   const cost = (soundFrom: number, soundTo: number): number =>
-    decode(levels, contact, stops, { from, until, soundFrom, soundTo }).cost;
+    decode(levels, contact, stops, places, { from, until, soundFrom, soundTo }).cost;
   // What was caught up is no jump either.
   const last = event.state === 'stuck' ? event.to + 1 : event.to;
   return Math.min(most, cost(event.from, last) - cost(until, until));
