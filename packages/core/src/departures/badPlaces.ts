@@ -1,6 +1,8 @@
 import type { ContactLevels } from '../contact/contactLevels.js';
 import { rates } from '../contact/limits.js';
+import { stopScatter } from '../motion/limits.js';
 import type { Levels } from '../movement/levels.js';
+import { findStrokes } from '../movement/movement.js';
 import type { Stops } from '../movement/stopsOf.js';
 import type { BadPlace, RawEvent } from '../path/decode.js';
 import { evidenceOf } from '../path/evidenceOf.js';
@@ -9,10 +11,15 @@ import type { Span } from './departure.js';
 import { passesOf } from './passesOf.js';
 import { onePlace } from './placesOf.js';
 
-/** −ln of the chance that a place of the track is bad, of all the places that there are: one in a million. */
-const placeIsBad = 14;
+/** −ln of the chance that a place of the track is bad: one in ten thousand. */
+const placeIsBad = 9;
 /** −ln of the chance that a bad place shows on a pass: on one in three. */
 const showsOnPass = 1;
+
+/** Every place of the track, as bad as any: with these the decoder tells all that a contact may have done. */
+export const everyPlace: readonly BadPlace[] = (Object.keys(rates) as BadPlace['state'][]).map(
+  (state) => ({ low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY, state }),
+);
 
 /** An event with the levels between which it lies. */
 interface Shown extends Span {
@@ -23,9 +30,9 @@ interface Shown extends Span {
 
 /**
  * Finds the places at which contacts break in one way on several passes. What one pass shows may be a hand's doing, and to break is
- * seldom; that it comes to pass at one place again and again is neither.
+ * seldom; that it comes to pass at one place again and again is neither, the less the fewer events lie elsewhere.
  *
- * @param events What the cheapest explanation has, where every place is as good as any.
+ * @param events All that a contact may have done.
  */
 export function badPlaces(
   events: readonly RawEvent[],
@@ -35,26 +42,40 @@ export function badPlaces(
 ): readonly BadPlace[] {
   const path = levels.mean.slice();
   const shown = events.flatMap((event) => shownOf(event, levels, path) ?? []);
+  const strokes = findStrokes(levels.time, path);
+  const travelled = strokes.reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
   /** How much likelier the recording is with an event, where that is as usual as to be without. */
   const likelihood = ({ event }: Shown): number => {
     const seldom = -Math.log(Math.min(0.5, rates[event.state] * levels.interval));
     return Math.max(0, evidenceOf(event, levels, contact, stops) + seldom);
   };
-  const states = new Set(events.map(({ state }) => state));
-  return [...states].flatMap((state) =>
-    chainsOf(shown.filter(({ event }) => event.state === state)).flatMap((place) => {
+  return everyPlace.flatMap(({ state }) => {
+    const alike = shown.filter(({ event }) => event.state === state);
+    return chainsOf(alike).flatMap((place): BadPlace[] => {
       const passes = passesOf(place, levels.time);
-      if (passes.length < 2) return [];
-      const odds = passes.reduce(
-        (sum, pass) => sum + Math.max(...pass.map(likelihood)) - showsOnPass,
-        -placeIsBad,
-      );
-      if (odds < 0) return [];
+      if (passes.length < 2 || isAtStop(place, stops)) return [];
       const low = Math.min(...place.map((one) => one.low)) - onePlace / 2;
       const high = Math.max(...place.map((one) => one.high)) + onePlace / 2;
-      return [{ low, high, state }];
-    }),
-  );
+      const elsewhere = passesOf(
+        alike.filter((one) => !place.includes(one)),
+        levels.time,
+      );
+      // What lies elsewhere is spread over all that was gone over.
+      const byChance = ((elsewhere.length + 1) * Math.max(2 * onePlace, high - low)) / travelled;
+      const odds = passes.reduce((sum, pass) => {
+        const ofPass = Math.max(...pass.map(likelihood));
+        return sum + Math.min(ofPass, Math.max(0, -Math.log(byChance))) - showsOnPass;
+      }, -placeIsBad);
+      return odds >= 0 ? [{ low, high, state }] : [];
+    });
+  });
+}
+
+/** A hand sets off from a stop, and comes to it, on every pass: jumps and standstills there are its own. */
+function isAtStop(place: readonly Shown[], { closed, open }: Stops): boolean {
+  const [{ event }] = place as [Shown];
+  if (event.state !== 'shifting' && event.state !== 'stuck') return false;
+  return place.some(({ low, high }) => low < closed + stopScatter || high > open - stopScatter);
 }
 
 /** Where an event lies; nothing where it is too small to be seen. */

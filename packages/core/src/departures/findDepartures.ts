@@ -3,10 +3,10 @@ import { unseenHand } from '../motion/limits.js';
 import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { findThrows, type Throw } from '../movement/throws.js';
-import { decode } from '../path/decode.js';
+import { type BadPlace, decode, type RawEvent } from '../path/decode.js';
 import { evidenceOf } from '../path/evidenceOf.js';
 import { runningMedian } from '../statistics/runningMedian.js';
-import { badPlaces } from './badPlaces.js';
+import { badPlaces, everyPlace } from './badPlaces.js';
 import { bridge } from './bridge.js';
 import type { Departure, Excursion, Span } from './departure.js';
 import { findDips } from './dips.js';
@@ -52,14 +52,11 @@ export function findDepartures(
   stops: Stops,
 ): PathAndDepartures {
   const { mean, visible, interval } = levels;
-  const first = decode(levels, contact, stops);
-  const places = badPlaces(withoutPairs(first.events, levels), levels, contact, stops);
-  const decoded = places.length > 0 ? decode(levels, contact, stops, places) : first;
   const path = mean.slice();
   const own = { ...levels, mean: path };
   const excursions: Excursion[] = [];
   const jumps: Departure[] = [];
-  const events = withoutPairs(decoded.events, levels);
+  const { places, events } = decodeWithPlaces(levels, contact, stops);
   for (const event of events)
     if (event.state === 'stuck') {
       const { below, above } = bridge(levels, path, event);
@@ -101,6 +98,18 @@ export function findDepartures(
   const sure = named.filter((one, i) => isSure(one, departures[i]!.kind === 'dead-spot'));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
   return { path, throws, departures: sure };
+}
+
+/** Places known to be bad from what all passes show, and the events of the cheapest explanation with them known. */
+function decodeWithPlaces(
+  levels: Levels,
+  contact: ContactLevels,
+  stops: Stops,
+): { readonly places: readonly BadPlace[]; readonly events: readonly RawEvent[] } {
+  const possible = withoutPairs(decode(levels, contact, stops, everyPlace).events, levels);
+  if (possible.length === 0) return { places: [], events: [] };
+  const places = badPlaces(possible, levels, contact, stops);
+  return { places, events: withoutPairs(decode(levels, contact, stops, places).events, levels) };
 }
 
 /** Whether a departure is surely one: by itself, or by what all passes over its place show together. */

@@ -400,9 +400,8 @@ export function decode(
   };
 
   /** −ln of the chance that a contact breaks: seldom, but for a place that is known to be bad. */
-  const breaking = (state: BrokenState, thrown: boolean): number => {
+  const breaking = (state: BrokenState): number => {
     const seldom = beginning(breakRates[state], seconds);
-    if (thrown) return seldom;
     for (const { low, high, state: known } of places)
       if (known === state && ahead.level >= low && ahead.level <= high)
         return Math.min(seldom, atBadPlace);
@@ -438,13 +437,13 @@ export function decode(
     }
     if (!mayBreak) return;
     predict(from, from.motion, seconds, ahead);
-    for (const state of broken) breakOff(from, state, breaking(state, thrown), true);
+    for (const state of broken) breakOff(from, state, breaking(state), true);
     if (!thrown) {
-      stick(from, breaking('stuck', thrown), true);
+      stick(from, breaking('stuck'), true);
       predictNew(from, 'hand');
     }
-    jump(from, breaking('shifting', thrown));
-    breakOff(from, 'shifting', breaking('shifting', thrown), true);
+    jump(from, breaking('shifting'));
+    breakOff(from, 'shifting', breaking('shifting'), true);
   };
 
   const followBroken = (from: Hypothesis, state: BrokenState, mayBreak: boolean): void => {
