@@ -80,3 +80,5 @@ export function unseenHand(departure: number): Seconds {
 
 /** Rests this close to the outermost one are at the same stop. */
 export const sameStop = 0.05;
+/** A stop is sought this near to where it is expected. */
+export const farthestStop = 0.25;

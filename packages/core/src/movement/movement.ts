@@ -38,7 +38,7 @@ export function restBand(visible: number): number {
   return Math.max(visible / 2, leastBand);
 }
 
-/** The rests: stretches of at least 0.1 s in which the level stays within a band. */
+/** The rests: stretches of at least 0.06 s in which the level stays within a band. */
 export function findRests(time: Float64Array, level: Float64Array, band: number): readonly Rest[] {
   const rests: Rest[] = [];
   let from = 0;
