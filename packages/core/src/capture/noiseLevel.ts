@@ -1,10 +1,10 @@
 import type { Seconds, Volts } from '../units.js';
 import type { ClipLevels } from './clipLevels.js';
+import { strideOver } from './limits.js';
 import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
 const longestReach: Seconds = 4e-3;
-const mostDifferences = 20_000;
 /** Root mean square of the smaller nine tenths of normal deviates' sizes. */
 const ninetyPercentRms = 0.789283;
 
@@ -49,7 +49,7 @@ const fewest = 100;
  */
 function oneSided(signal: Float64Array, limit: Volts, sign: 1 | -1, level: Volts): Volts {
   if (!Number.isFinite(limit)) return 0;
-  const stride = Math.max(1, Math.ceil(signal.length / mostDifferences));
+  const stride = strideOver(signal.length);
   const all = new Float64Array(Math.ceil(signal.length / stride));
   let found = 0;
   for (let at = 1; at + 1 < signal.length; at += stride) {
@@ -66,7 +66,7 @@ function trimmedScale(
   { low = -Infinity, high = Infinity }: ClipLevels,
 ): Volts {
   const count = signal.length - 2 * lag;
-  const stride = Math.max(1, Math.ceil(count / mostDifferences));
+  const stride = strideOver(count);
   const all = new Float64Array(Math.ceil(count / stride));
   let found = 0;
   for (let at = 0; at < count; at += stride) {

@@ -1,11 +1,8 @@
 import type { Fraction, Volts } from '../units.js';
+import { fewestSamples, nearlyAll } from './limits.js';
 
-/** Nearly all of the stamps bear two rows of which the first is the lower. */
-const nearlyAll = 0.95;
-/** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved, the fastest. */
-const fewestStamps = 8;
+/** How far apart the samples of a pair lie is told from so many that moved, the fastest. */
 const fewestMoving = 8;
-const mostMoving = 32;
 /** Rows that were sampled one after the other have the higher one first where the signal falls: so many pairs that fall tell. */
 const fewestFalling = 3;
 /** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
@@ -56,7 +53,7 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
     lowerFirst >= nearlyAll * differ &&
     falling >= fewestFalling &&
     fallingLowerFirst >= nearlyAll * falling;
-  if (groups < fewestStamps || !areMost) return undefined;
+  if (!areMost) return undefined;
   const ordered = signal.slice();
   const isPairAt = (i: number): boolean => time[i] === time[i + 1];
   const nextMiddle = ((signal[2] ?? 0) + (signal[3] ?? 0)) / 2;
@@ -90,7 +87,7 @@ interface Move {
 }
 
 function keepFastest(fastest: Move[], move: Move): void {
-  const last = fastest[mostMoving - 1];
+  const last = fastest[fewestSamples - 1];
   if (last && Math.abs(last.whole) >= Math.abs(move.whole)) return;
   if (last) fastest.pop();
   fastest.push(move);
