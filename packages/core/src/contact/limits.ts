@@ -27,7 +27,13 @@ export const dwell = {
 /** A jump from one line to another is over within this time, and within this travel where it is slower than an edge. */
 export const longestShift: Seconds = 0.03;
 export const crackWidth = 0.015;
-export const edgeTime: Seconds = 4e-3;
+export const edgeTime: Seconds = 5e-3;
+
+/** Parts within their tolerance shift levels by this part of what the source can make. */
+export const tolerance = 0.03;
+
+/** Certainty: no more is told, where no movement explains a recording at all, nats. */
+export const surely = 1000;
 
 /** A broken contact's signal scatters about its level by this part of the way there; parts off their nominal values shift it. */
 export const levelScatter = 0.02;
@@ -37,9 +43,6 @@ export const restless = 0.02;
 
 /** Nearer to the path than this part of the visible departure dirt can't be told from sound contact. */
 export const leastOfVisible = 0.4;
-
-/** After a jump the throttle goes on at any speed of a hand's, standard deviation, spans per second. */
-export const speedAfterJump = 2;
 
 /** A track's own texture, as a part of the visible departure: turns of wire, wear, bends that the expected curve has not. */
 export const texture = 0.06;

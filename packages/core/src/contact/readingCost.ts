@@ -20,16 +20,9 @@ export interface BrokenReading {
 
 /** Of readings that none of the states explains: once in a thousand. */
 const strange = 1e-3;
-/** A broken contact's reading is near the one before it as often as anywhere else. */
+/** A broken contact's reading is near the one before it as often as anywhere else, and open as often as dirty. */
 const steady = 0.5;
-/** A lifted wiper is open as often as it is dirty; a feed lead rather opens. */
-const dirty = { lifted: 0.49, lead: 0.3 };
-/** A reading's own scatter about the one before it: of both. */
-const ofBoth = 2.5;
-/** And about the mean of those before, where it is stuck. */
-const ofStuck = 1.3;
-/** And about a line through the last two: of all three, and what bends a crossing. */
-const ofThree = 8;
+const dirty = 0.5;
 
 /**
  * How unlikely a reading is while a contact is broken: −ln of its density, and what the time costs. At the level that an open contact
@@ -49,14 +42,13 @@ export function readingCost(
     const slack = 2 * Math.sqrt(variance);
     const isBetween = seen > least - slack && seen < most + slack;
     const between = isBetween ? catchesUp / (most - least + 2 * slack) : 0;
-    const there = (1 - catchesUp) * density(seen - last, ofStuck * variance);
+    const there = (1 - catchesUp) * density(seen - last, variance);
     return -Math.log(strange / levels.range + between + there) + seconds / dwell.stuck;
   }
   const near = nearLast(seen, last, variance);
   if (state === 'shifting') {
-    const onward = Number.isNaN(reading.ahead)
-      ? 0
-      : density(seen - reading.ahead, ofThree * variance);
+    // From 2·last − the one before: the variances of three readings, 1 + 4 + 1.
+    const onward = Number.isNaN(reading.ahead) ? 0 : density(seen - reading.ahead, 6 * variance);
     const any = (1 - steady) / levels.range;
     return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.shifting;
   }
@@ -73,10 +65,9 @@ export function readingCost(
     return -Math.log(atAll + (1 - steady) * there + steady * near) + seconds / dwell.open;
   }
   const isBetween = seen > Math.min(goal, path) - slack && seen < Math.max(goal, path) + slack;
-  const part = dirty[state === 'lifted' ? 'lifted' : 'lead'];
   const between =
     isBetween && Math.abs(seen - path) > leastOfVisible * visible
-      ? part * ((1 - steady) / (way + 2 * slack) + steady * near)
+      ? dirty * ((1 - steady) / (way + 2 * slack) + steady * near)
       : 0;
   return -Math.log(atAll + between) + seconds / dwell.dirt;
 }
@@ -84,7 +75,7 @@ export function readingCost(
 function nearLast(seen: number, last: number, variance: number): number {
   if (Number.isNaN(last)) return 0;
   const loose = density(seen - last, restless * restless + 4 * variance);
-  return (loose + density(seen - last, ofBoth * variance)) / 2;
+  return (loose + density(seen - last, 2 * variance)) / 2;
 }
 
 /** Of the normal distribution. */

@@ -15,21 +15,25 @@ export const accelerationLasts: Seconds = 0.05;
 /** A hand slips, or starts at once; a curve has a knee: the speed changes at once by this much, standard deviation. */
 export const bendSpeed = 1.5;
 
-/** A spring's acceleration at the most: whole falls of 18 ms and longer, and of the lightest plates, of 8 ms (2/T²). */
-export const fallAcceleration = 6000;
+/**
+ * The acceleration of a spring, or of a finger that throws a throttle open, at the most: the whole way in 16 ms and longer; of a spring on
+ * the lightest plates, in 8 ms (2/T²).
+ */
+export const throwAcceleration = 8000;
 export const plungeAcceleration = 32_000;
 
-/** A finger that throws a throttle open: the whole way in 20 ms. */
-export const flickAcceleration = 8000;
 /** A finger that strikes the lever of a closed throttle sets it off at once, at this speed, standard deviation: the whole way in 40 ms. */
 export const blowSpeed = 25;
 
-/** A soft stop holds what strikes it for so long before it rebounds, at this speed, standard deviation. */
+/**
+ * A soft stop holds what strikes it for so long before it rebounds, at this speed, standard deviation; and what is thrown flies for so long
+ * before anything can catch it.
+ */
 export const longestImpact: Seconds = 5e-3;
 export const reboundSpeed = 20;
 
-/** The speed from which on a throttle is thrown: something may stop it at once. */
-export const thrownSpeed = 2;
+/** A hand's speed, standard deviation, where nothing tells it. What is faster is thrown, and something may stop it at once. */
+export const handSpeed = 2;
 
 /**
  * How often each begins, per second. A recording of ten seconds has a few brisk turns, bends and falls; light plates and
@@ -37,17 +41,14 @@ export const thrownSpeed = 2;
  */
 export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, bend: 0.5 } as const;
 
-/** −ln of the chance that a thrown throttle meets a stop that is near, is caught where nothing is, and that what fell unseen landed. */
-export const impactCost = 1;
-export const catchCost = 5;
-export const landingCost = 2;
-/** What is thrown flies for this long before anything can catch it. */
-export const shortestFlight: Seconds = 4e-3;
+/** −ln of the chance that a thrown throttle meets a stop that is near, or landed where it fell unseen; and is caught where nothing is. */
+export const impactCost = 2;
+export const catchCost = 4;
 
 /** A rebound leaves a stop with this part of the speed at the most: metal on metal or plastic, 0.2 to 0.6 (from memory). */
 export const restitution = 0.6;
-/** Usually it leaves with this part of it. */
-export const usualRestitution = 0.3;
+/** Usually it leaves with half of it. */
+export const usualRestitution = restitution / 2;
 
 /** A stop gives way, and scatters, by this part of the span. */
 export const stopScatter = 0.02;
@@ -57,8 +58,8 @@ export const beyondStopCost = 4;
 /** Recorded again after so long, the throttle may be anywhere. */
 export const shortestGap: Seconds = 0.03;
 
-/** The acceleration of a quick hand's turn, by which the path is smoothed and edges are told from a hand that stops: 5.8/(0.24 s)². */
-export const turnAcceleration = 100;
+/** The acceleration of a quick hand's turn, by which the path is smoothed and edges are told from a hand that stops. */
+export const turnAcceleration = handAccelerations.brisk;
 
 /** A hand that does not throw a throttle sets it off with this at the most, spans per second squared: nearly three times that of a stroke in 0.2 s. */
 export const startAcceleration = 400;

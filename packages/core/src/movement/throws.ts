@@ -1,5 +1,5 @@
 import { halfWindow } from '../capture/captureQuality.js';
-import { restitution, sameStop, thrownSpeed } from '../motion/limits.js';
+import { handSpeed, restitution, sameStop } from '../motion/limits.js';
 import type { Seconds } from '../units.js';
 import type { Levels } from './levels.js';
 
@@ -55,7 +55,7 @@ function throwAt(
 ): Throw | undefined {
   const height = (bin: number): number => sign * path[bin]!;
   const step = Math.max(1, Math.round(fastTime / 2 / interval));
-  const least = Math.max(thrownSpeed * step * interval, visible / 2);
+  const least = Math.max(handSpeed * step * interval, visible / 2);
   let start = early;
   while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;
   while (start < early && height(start) - height(start + 1) < least / step) start++;

@@ -5,7 +5,6 @@ import {
   edgeTime,
   longestShift,
   longestStuck,
-  speedAfterJump,
   texture,
 } from '../contact/limits.js';
 import { type BrokenState, readingCost } from '../contact/readingCost.js';
@@ -15,17 +14,17 @@ import {
   blowSpeed,
   catchCost,
   handAccelerations,
+  handSpeed,
   impactCost,
-  landingCost,
   longestImpact,
   plungeAcceleration,
   rates,
   reboundSpeed,
   restitution,
-  shortestFlight,
+  sameStop,
   shortestGap,
   stopScatter,
-  thrownSpeed,
+  throwAcceleration,
   usualRestitution,
 } from '../motion/limits.js';
 import {
@@ -73,27 +72,17 @@ const odd = 5;
 /** A broken contact may be sound again where the reading lies within so many variances, squared, of the path. */
 const backWithin = 30;
 /** A recording begins at rest or in movement, anywhere; with a fall less likely, with a broken contact hardly. */
-const beginsFalling = 3;
-const resumesFalling = 2;
+const beginsFalling = 2;
 const beginsBroken = 7;
-const anywhere = { level: 0.5, variance: 0.3 };
-const speedAtFirst = { hand: 2, fall: 50 };
+const anywhere = { level: 0.5, variance: 0.25 };
+/** In a fall half the speed at which a whole one ends, √(2·acceleration). */
+const speedAtFirst = { hand: handSpeed, fall: Math.sqrt(throwAcceleration / 2) };
 /** Costs of small changes: a motion that ends, a contact that is sound again, one throw that becomes another. */
 const endsMotion = 0.5;
 const soundAgain = 0.7;
 const otherThrow = 1;
 const otherFault = 1;
-const flickOfThrow = 5;
-const plungeOfFall = 4;
-/** A throttle falls from this height at the least. */
-const leastDrop = 0.05;
-/** A stop is near within this height, and what the throttle moves between readings. */
-const nearStop = 0.05;
-/** A jump leads anywhere within two spans. */
-const jumpsOver = 2;
-/** Extremes of a bin's samples beyond what noise makes of as many, standard deviations, and the most that they cost. */
-const beyondExtreme = 1.5;
-const mostForExtreme = 30;
+const plungeOfFall = Math.log(rates.fall / rates.plunge);
 
 const broken: readonly BrokenState[] = ['lifted', 'supply', 'ground', 'foreign'];
 const motions: readonly Motion[] = ['brisk', 'fall', 'plunge', 'flick'];
@@ -118,7 +107,8 @@ export function decode(
   const { time, mean, low, high, visible, noise, interval, perBin, sampleNoise } = levels;
   const variance = noise ** 2 + (texture * visible) ** 2;
   const ofSample = Math.hypot(sampleNoise, texture * visible);
-  const usualExtreme = sampleNoise * (Math.sqrt(2 * Math.log(perBin)) + beyondExtreme);
+  // What noise makes of as many samples.
+  const usualExtreme = sampleNoise * Math.sqrt(2 * Math.log(perBin));
   const ahead = newPrediction();
   const hypotheses = beam();
   const { spare, offer, next, release } = hypotheses;
@@ -143,7 +133,7 @@ export function decode(
     if (perBin === 1) return cost;
     const usual = usualExtreme + (Math.abs(speed) * interval) / 2;
     const excess = Math.max(high[bin]! - level, level - low[bin]!) - usual;
-    return excess > 0 ? cost + Math.min(mostForExtreme, excess ** 2 / ofSample ** 2 / 2) : cost;
+    return excess > 0 ? cost + Math.min(hopeless, excess ** 2 / ofSample ** 2 / 2) : cost;
   };
 
   /** A new explanation that goes on from an older one. */
@@ -234,13 +224,13 @@ export function decode(
       Math.max(0, -from.speed) * within +
       (plungeAcceleration * within ** 2) / 2 +
       3 * Math.sqrt(from.levelVariance);
-    if (!(drop >= leastDrop && reach >= drop)) return;
+    if (!(drop >= sameStop && reach >= drop)) return;
     const height = level - stops.closed;
     const highest = restitution ** 2 * drop;
     if (height > highest + stopScatter || height < -stopScatter - visible) return;
     const low = 2 * stopScatter + visible;
     const density = 0.5 / (highest + 2 * stopScatter) + (height < low ? 0.5 / low : 0);
-    const cost = from.cost + extra + landingCost - Math.log(density) + besides(0);
+    const cost = from.cost + extra + impactCost - Math.log(density) + besides(0);
     if (cost >= hypotheses.limit) return;
     for (const motion of ['fall', 'hand'] as const) {
       const one = follow(from, cost, motion, change);
@@ -310,10 +300,10 @@ export function decode(
   /** The path goes on along another line. */
   const jump = (from: Hypothesis, extra: number): void => {
     if (Math.abs(level - ahead.level) < visible / 2) return;
-    const cost = from.cost + extra + Math.log(jumpsOver) + besides(ahead.speed);
+    const cost = from.cost + extra + Math.log(contact.range) + besides(ahead.speed);
     if (cost >= hypotheses.limit) return;
     const one = follow(from, cost, isThrown(from.motion) ? 'hand' : from.motion, 'jump');
-    setTo(one, ahead.speed, ahead.speedVariance + speedAfterJump ** 2);
+    setTo(one, ahead.speed, ahead.speedVariance + handSpeed ** 2);
     one.since = bin;
     offer(one);
   };
@@ -324,7 +314,7 @@ export function decode(
       setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
       ahead.least = Number.NEGATIVE_INFINITY;
       const change = from.contact === 'sound' ? undefined : 'sound';
-      meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
+      meet(from, motion, motion === 'hand' ? 0 : beginsFalling, change);
     }
   };
 
@@ -333,7 +323,7 @@ export function decode(
     if (motion === 'fall') return isThrown(after) ? otherThrow : beginning(rates.fall, seconds);
     if (motion === 'plunge')
       return after === 'fall' ? plungeOfFall : beginning(rates.plunge, seconds);
-    return beginning(rates.flick, seconds) + (isThrown(after) ? flickOfThrow : 0);
+    return beginning(rates.flick, seconds);
   };
 
   /** Predicts with a motion that begins now: its acceleration may be any of its own. */
@@ -347,15 +337,15 @@ export function decode(
 
   /** A stop, a hand that catches it, or a stop that lets it go again changes the speed at once. */
   const meetStop = (from: Hypothesis): void => {
-    const isFast = Math.abs(from.speed) > thrownSpeed;
+    const isFast = Math.abs(from.speed) > handSpeed;
     const thrown = isThrown(from.motion);
     if (isFast) {
       predict(from, from.speed < 0 && !thrown ? 'fall' : from.motion, seconds, ahead);
       const height = from.speed < 0 ? ahead.level - stops.closed : stops.open - ahead.level;
-      if (height < nearStop + Math.abs(ahead.speed) * seconds) hitStop(from);
+      if (height < sameStop + Math.abs(ahead.speed) * seconds) hitStop(from);
     }
     const since = from.turnedAt < 0 ? Infinity : time[bin]! - time[from.turnedAt]!;
-    if (isFast && from.thrown && since >= shortestFlight) {
+    if (isFast && from.thrown && since >= longestImpact) {
       predictNew(from, 'hand');
       ahead.level -= (from.speed * seconds) / 4;
       ahead.speed /= 2;
@@ -363,7 +353,7 @@ export function decode(
       meet(from, 'fall', catchCost);
       meet(from, 'hand', catchCost);
     }
-    const lies = from.level < stops.closed + nearStop || from.level > stops.open - nearStop;
+    const lies = from.level < stops.closed + sameStop || from.level > stops.open - sameStop;
     if (lies && !from.thrown && since <= longestImpact) {
       predictNew(from, 'hand');
       strike(ahead, seconds, reboundSpeed);
@@ -393,7 +383,7 @@ export function decode(
       predict(from, from.motion, seconds, ahead);
       strike(ahead, seconds, bendSpeed);
       meet(from, from.motion, beginning(rates.bend, seconds));
-      if (from.level < stops.closed + nearStop && level > ahead.level) {
+      if (from.level < stops.closed + sameStop && level > ahead.level) {
         predict(from, 'hand', seconds, ahead);
         strike(ahead, seconds, blowSpeed);
         meet(from, 'fall', beginning(rates.flick, seconds));
