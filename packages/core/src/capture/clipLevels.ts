@@ -12,13 +12,8 @@ export interface ClipLevels {
   readonly perhaps?: { readonly low?: Volts; readonly high?: Volts };
 }
 
-/** So many samples at one extreme value are more than noise would leave there. */
-const fewestClipped = 10;
 /** A level that lies beyond the range by the noise's deviation leaves this part of the samples at its end. */
 const mostAtOneValue = normalProbability(1);
-
-/** Where the signal lies still elsewhere, neighbours are equal to this part at the most if noise moves them. */
-const mostEqualElsewhere = 0.6;
 
 /** How often neighbouring samples are equal where the signal lies still between two readings; 0 where it never does. */
 function equalElsewhere(
@@ -73,9 +68,10 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
   }
   const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
   const share = Math.max(mostAtOneValue, (1 + byChance) / 2);
-  const isOne = (at: number, around: number): boolean => at >= fewestClipped && at > share * around;
+  const isOne = (at: number, around: number): boolean => at >= fewestSamples && at > share * around;
+  // Where noise moves a signal that lies still, neighbours are rather not equal.
   const isQuiet = (from: Volts, to: Volts): boolean =>
-    equalElsewhere(signal, stride, from, to, near) > mostEqualElsewhere;
+    equalElsewhere(signal, stride, from, to, near) > 0.5;
   const [oneLow, oneHigh] = [isOne(atLow, nearLow), isOne(atHigh, nearHigh)];
   const quiet =
     (oneLow || oneHigh) && isQuiet(oneLow ? low + near : low, oneHigh ? high - near : high);

@@ -1,11 +1,21 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
-import { accident, fewestSamples, gapIntervals, longestAsked, strideOver } from './limits.js';
+import {
+  accident,
+  asked,
+  fewestSamples,
+  gapIntervals,
+  longestAsked,
+  strideOver,
+} from './limits.js';
 import { stretchesOf } from './stretches.js';
 import type { TakenStamps } from './takenStamps.js';
 
-/** The middle of a block of stamps over so long strays by less than an interval, unless a sample is missing between them: one that is written late holds up those behind it. */
-const blockLength: Seconds = 0.05;
+/**
+ * The middle of a block of stamps over so long strays by less than an interval, unless a sample is missing between them: one that is
+ * written late holds up those behind it.
+ */
+const blockLength = asked / 2;
 /**
  * Middles of blocks of stamps that are written late by chance lie within so many mean deviations of a block's stamps: eight standard
  * deviations of a median of 32, and a third more, for a late stamp holds the next ones up.

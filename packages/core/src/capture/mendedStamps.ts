@@ -1,11 +1,10 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
-import { accident, gapIntervals, strideOver } from './limits.js';
+import { accident, fewestSamples, gapIntervals, strideOver } from './limits.js';
 import type { TakenStamps } from './takenStamps.js';
 
 /** The signal goes on where the counter begins anew: it changes by so many times its largest change nearby at the most. */
 const goesOn = 3;
-const nearby = 10;
 
 /** What was wrong with the stamps, by number of samples. */
 interface MendedStamps extends Pick<TakenStamps, 'strayed' | 'restarts'> {
@@ -60,7 +59,11 @@ function usualInterval(time: Float64Array): Seconds {
 
 function signalGoesOn(signal: Float64Array, at: number): boolean {
   let most = 0;
-  for (let i = Math.max(1, at - nearby); i <= Math.min(signal.length - 1, at + nearby); i++)
+  for (
+    let i = Math.max(1, at - fewestSamples);
+    i <= Math.min(signal.length - 1, at + fewestSamples);
+    i++
+  )
     if (i !== at) most = Math.max(most, Math.abs(signal[i]! - signal[i - 1]!));
   return Math.abs(signal[at]! - signal[at - 1]!) <= goesOn * most;
 }

@@ -1,6 +1,6 @@
 import type { Seconds, Volts } from '../units.js';
 import type { ClipLevels } from './clipLevels.js';
-import { strideOver } from './limits.js';
+import { fewestSamples, strideOver } from './limits.js';
 import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
@@ -39,7 +39,6 @@ export function noiseLevel(
 
 /** Noise at the limit is sought up to this many times what shows elsewhere; what goes farther left the limit. */
 const farthest = 6;
-const fewest = 100;
 
 /**
  * Scatter of a signal that lies at an end of the range, from what rises from it beside samples that don't: a normal
@@ -57,7 +56,7 @@ function oneSided(signal: Float64Array, limit: Volts, sign: 1 | -1, level: Volts
     const atLimit = sign * (signal[at - 1]! - limit) <= 0 || sign * (signal[at + 1]! - limit) <= 0;
     if (atLimit && beyond > 0 && beyond <= farthest * level) all[found++] = beyond;
   }
-  return found < fewest ? 0 : trimmedRms(all.subarray(0, found));
+  return found < fewestSamples ? 0 : trimmedRms(all.subarray(0, found));
 }
 
 function trimmedScale(

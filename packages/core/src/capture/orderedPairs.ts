@@ -1,10 +1,8 @@
 import type { Fraction, Volts } from '../units.js';
 import { fewestSamples, nearlyAll } from './limits.js';
 
-/** How far apart the samples of a pair lie is told from so many that moved, the fastest. */
-const fewestMoving = 8;
 /** Rows that were sampled one after the other have the higher one first where the signal falls: so many pairs that fall tell. */
-const fewestFalling = 3;
+const fewest = 3;
 /** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
 const usualApart = 0.9;
 
@@ -51,7 +49,7 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
   const areMost =
     pairs >= nearlyAll * groups &&
     lowerFirst >= nearlyAll * differ &&
-    falling >= fewestFalling &&
+    falling >= fewest &&
     fallingLowerFirst >= nearlyAll * falling;
   if (!areMost) return undefined;
   const ordered = signal.slice();
@@ -96,7 +94,7 @@ function keepFastest(fastest: Move[], move: Move): void {
 
 /** The mean of what the fastest movements tell, each as much: noise widens pairs of slow ones, and a leap falls between two samples. */
 function usualPart(fastest: readonly Move[]): Fraction {
-  if (fastest.length < fewestMoving) return usualApart;
+  if (fastest.length < fewest) return usualApart;
   const part = fastest.reduce((sum, { within, whole }) => sum + within / whole, 0) / fastest.length;
   return part <= 1 ? part : usualApart;
 }

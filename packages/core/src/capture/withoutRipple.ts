@@ -6,8 +6,6 @@ import { mainsPeriods } from './limits.js';
 /** The ripple of a stretch is the median over this many to either side, so that single events do not count. */
 const neighbours = 4;
 const harmonics = 6;
-/** A harmonic needs this many bins in a period. */
-const fewestBins = 4;
 
 /**
  * Takes the mains ripple and its harmonics out of the bins: in each stretch of 0.2 s the sine and the cosine that the
@@ -21,7 +19,8 @@ export function withoutRipple(bins: Bins, path: Float64Array, hertz: Hertz): Bin
   const ripple = new Float64Array(path.length);
   for (let harmonic = 1; harmonic <= harmonics; harmonic++) {
     const frequency = hertz * harmonic;
-    if (frequency * bins.interval * fewestBins > 1) break;
+    // It shows in bins of less than half its period (Nyquist).
+    if (2 * frequency * bins.interval >= 1) break;
     addHarmonic(ripple, bins, path, 2 * Math.PI * frequency);
   }
   if (bins.samplesPerBin > 1) {
