@@ -26,6 +26,8 @@ const allowed = {
   'capture/limits.ts enough': 'bounds the work on long recordings only',
   'capture/noiseLevel.ts ninetyPercentRms': 'mathematics',
   'motion/predict.ts short': 'mathematics: below it a series rounds less',
+  'path/decode.ts anywhere.level': 'mathematics: the mean of what lies evenly between the stops',
+  'path/decode.ts anywhere.variance': 'mathematics: its variance',
   'score/morePasses.ts wantedRatio': 'says how many more passes, no part of a verdict',
   'score/morePasses.ts wantedChance': 'says how many more passes, no part of a verdict',
   'score/morePasses.ts mostPasses': 'says how many more passes, no part of a verdict',

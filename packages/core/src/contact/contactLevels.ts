@@ -13,9 +13,6 @@ export interface ContactLevels {
   readonly range: number;
 }
 
-/** The source makes this much of the span beyond both ends at the least: interference does. */
-const beyondEnds = 0.2;
-
 export function contactLevels(
   { brokenLead, source }: HookUpLevels,
   scale: ThrottleScale,
@@ -31,6 +28,6 @@ export function contactLevels(
     return (level) => closed + (open - closed) * Math.min(1, Math.max(0, level));
   };
   const edges = [onScale(scale, 0), onScale(scale, source)];
-  const range = Math.max(...edges, 1 + beyondEnds) - Math.min(...edges, -beyondEnds);
+  const range = Math.max(...edges, 1) - Math.min(...edges, 0);
   return { rest, supply: along(brokenLead.supply), ground: along(brokenLead.ground), range };
 }

@@ -15,13 +15,11 @@ export const rates = {
   stuck: 0.05,
 } as const;
 
-/** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing, a standstill. */
+/** How long each lasts, mean: an open contact; dirt under the wiper, a standstill; a foreign pulse, a crack's crossing. */
 export const dwell = {
   open: 0.1,
   dirt: 0.02,
-  foreign: 0.005,
-  shifting: 0.01,
-  stuck: 0.02,
+  brief: 0.01,
 } as const satisfies Record<string, Seconds>;
 
 /** A jump from one line to another is over within this time, and within this travel where it is slower than an edge. */
@@ -35,14 +33,11 @@ export const tolerance = 0.03;
 /** Certainty: no more is told, where no movement explains a recording at all, nats. */
 export const surely = 1000;
 
-/** A broken contact's signal scatters about its level by this part of the way there; parts off their nominal values shift it. */
-export const levelScatter = 0.02;
-
-/** What dirt, or a foreign voltage, may change between samples, standard deviation, spans. */
-export const restless = 0.02;
-
-/** Nearer to the path than this part of the visible departure dirt can't be told from sound contact. */
-export const leastOfVisible = 0.4;
+/**
+ * A broken contact's signal scatters about its level by this part of the way there, and parts off their nominal values shift it; dirt, or a
+ * foreign voltage, changes it between samples by this part of the span, standard deviation.
+ */
+export const scatter = 0.02;
 
 /** A track's own texture, as a part of the visible departure: turns of wire, wear, bends that the expected curve has not. */
 export const texture = 0.06;

@@ -1,5 +1,5 @@
 import type { ContactLevels } from './contactLevels.js';
-import { catchesUp, dwell, leastOfVisible, levelScatter, restless } from './limits.js';
+import { catchesUp, dwell, scatter } from './limits.js';
 
 /** What a contact or a lead does that is not sound; shifting is the crossing of a crack, stuck a reading that stays while the throttle moves on. */
 export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting' | 'stuck';
@@ -43,30 +43,31 @@ export function readingCost(
     const isBetween = seen > least - slack && seen < most + slack;
     const between = isBetween ? catchesUp / (most - least + 2 * slack) : 0;
     const there = (1 - catchesUp) * density(seen - last, variance);
-    return -Math.log(strange / levels.range + between + there) + seconds / dwell.stuck;
+    return -Math.log(strange / levels.range + between + there) + seconds / dwell.dirt;
   }
   const near = nearLast(seen, last, variance);
   if (state === 'shifting') {
     // From 2·last − the one before: the variances of three readings, 1 + 4 + 1.
     const onward = Number.isNaN(reading.ahead) ? 0 : density(seen - reading.ahead, 6 * variance);
     const any = (1 - steady) / levels.range;
-    return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.shifting;
+    return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.brief;
   }
   if (state === 'foreign')
-    return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.foreign;
+    return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.brief;
   const goal = state === 'lifted' ? levels.rest : levels[state]?.(path);
   if (goal === undefined) return Number.POSITIVE_INFINITY;
   const way = Math.abs(goal - path);
   const slack = 2 * Math.sqrt(variance);
-  const scatter = levelScatter * way + slack;
+  const spread = scatter * way + slack;
   const atAll = strange / levels.range;
-  if (Math.abs(seen - goal) < 3 * scatter) {
-    const there = density(seen - goal, scatter * scatter);
+  if (Math.abs(seen - goal) < 3 * spread) {
+    const there = density(seen - goal, spread * spread);
     return -Math.log(atAll + (1 - steady) * there + steady * near) + seconds / dwell.open;
   }
   const isBetween = seen > Math.min(goal, path) - slack && seen < Math.max(goal, path) + slack;
+  // Nearer to the path dirt can't be told from sound contact.
   const between =
-    isBetween && Math.abs(seen - path) > leastOfVisible * visible
+    isBetween && Math.abs(seen - path) > visible / 2
       ? dirty * ((1 - steady) / (way + 2 * slack) + steady * near)
       : 0;
   return -Math.log(atAll + between) + seconds / dwell.dirt;
@@ -74,7 +75,7 @@ export function readingCost(
 
 function nearLast(seen: number, last: number, variance: number): number {
   if (Number.isNaN(last)) return 0;
-  const loose = density(seen - last, restless * restless + 4 * variance);
+  const loose = density(seen - last, scatter * scatter + 4 * variance);
   return (loose + density(seen - last, 2 * variance)) / 2;
 }
 

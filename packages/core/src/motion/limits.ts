@@ -6,14 +6,11 @@ import type { Seconds } from '../units.js';
  */
 
 /**
- * A hand's acceleration, standard deviation, and how long it lasts: a slow one that opens a throttle in 0.6 s makes 16 (a smooth start
+ * A hand's acceleration, standard deviation, and how long it lasts, after which a throttle that was not recorded may be anywhere: a slow one that opens a throttle in 0.6 s makes 16 (a smooth start
  * and stop peak at 5.8/T²), one that turns it through its span in 0.2 s makes 145. Spans per second squared.
  */
 export const handAccelerations = { hand: 12, brisk: 120 } as const;
 export const accelerationLasts: Seconds = 0.05;
-
-/** A hand slips, or starts at once; a curve has a knee: the speed changes at once by this much, standard deviation. */
-export const bendSpeed = 1.5;
 
 /**
  * The acceleration of a spring, or of a finger that throws a throttle open, at the most: the whole way in 16 ms and longer; of a spring on
@@ -22,17 +19,19 @@ export const bendSpeed = 1.5;
 export const throwAcceleration = 8000;
 export const plungeAcceleration = 32_000;
 
-/** A finger that strikes the lever of a closed throttle sets it off at once, at this speed, standard deviation: the whole way in 40 ms. */
-export const blowSpeed = 25;
+/**
+ * A finger that strikes the lever of a closed throttle, or a soft stop that lets go of what it held, sets it off at once, at this speed,
+ * standard deviation: the whole way in 40 ms.
+ */
+export const strikeSpeed = 25;
+
+/** A soft stop holds what strikes it for so long; and what is thrown flies for so long before anything can catch it. */
+export const longestImpact: Seconds = 5e-3;
 
 /**
- * A soft stop holds what strikes it for so long before it rebounds, at this speed, standard deviation; and what is thrown flies for so long
- * before anything can catch it.
+ * A hand's speed, standard deviation, where nothing tells it; and what it changes by at once where a hand slips or starts, or a curve has a
+ * knee. What is faster is thrown, and something may stop it at once.
  */
-export const longestImpact: Seconds = 5e-3;
-export const reboundSpeed = 20;
-
-/** A hand's speed, standard deviation, where nothing tells it. What is faster is thrown, and something may stop it at once. */
 export const handSpeed = 2;
 
 /**
@@ -55,9 +54,6 @@ export const stopScatter = 0.02;
 /** −ln of the chance that a throttle lies beyond a stop in one bin. */
 export const beyondStopCost = 4;
 
-/** Recorded again after so long, the throttle may be anywhere. */
-export const shortestGap: Seconds = 0.03;
-
 /** The acceleration of a quick hand's turn, by which the path is smoothed and edges are told from a hand that stops. */
 export const turnAcceleration = handAccelerations.brisk;
 
@@ -79,7 +75,7 @@ export function unseenHand(departure: number): Seconds {
   return Math.sqrt((2 * departure) / turnAcceleration);
 }
 
-/** Rests this close to the outermost one are at the same stop. */
+/** Rests this close to the outermost one are at the same stop, and what moves no farther has not moved. */
 export const sameStop = 0.05;
 /** A stop is sought this near to where it is expected. */
 export const farthestStop = 0.25;

@@ -1,7 +1,9 @@
+import { gapIntervals } from '../capture/limits.js';
 import type { ContactLevels } from '../contact/contactLevels.js';
 import {
   rates as breakRates,
   crackWidth,
+  dwell,
   edgeTime,
   longestShift,
   longestStuck,
@@ -9,9 +11,8 @@ import {
 } from '../contact/limits.js';
 import { type BrokenState, readingCost } from '../contact/readingCost.js';
 import {
-  bendSpeed,
+  accelerationLasts,
   beyondStopCost,
-  blowSpeed,
   catchCost,
   handAccelerations,
   handSpeed,
@@ -19,11 +20,10 @@ import {
   longestImpact,
   plungeAcceleration,
   rates,
-  reboundSpeed,
   restitution,
   sameStop,
-  shortestGap,
   stopScatter,
+  strikeSpeed,
   throwAcceleration,
   usualRestitution,
 } from '../motion/limits.js';
@@ -69,19 +69,15 @@ export interface Part {
 
 /** From this many variances on, squared, a reading makes other explanations worth a try; noise alone does so once in forty. */
 const odd = 5;
-/** A broken contact may be sound again where the reading lies within so many variances, squared, of the path. */
-const backWithin = 30;
-/** A recording begins at rest or in movement, anywhere; with a fall less likely, with a broken contact hardly. */
+/** A recording begins at rest or in movement, anywhere; with a fall less likely, with a broken contact for the part of the time that one is broken. */
 const beginsFalling = 2;
-const beginsBroken = 7;
-const anywhere = { level: 0.5, variance: 0.25 };
+/** Evenly between the stops. */
+const anywhere = { level: 1 / 2, variance: 1 / 12 };
 /** In a fall half the speed at which a whole one ends, √(2·acceleration). */
 const speedAtFirst = { hand: handSpeed, fall: Math.sqrt(throwAcceleration / 2) };
-/** Costs of small changes: a motion that ends, a contact that is sound again, one throw that becomes another. */
+/** A contact is sound again, one throw or fault becomes another: as likely as not. A motion rather ends. */
+const asLikely = Math.LN2;
 const endsMotion = 0.5;
-const soundAgain = 0.7;
-const otherThrow = 1;
-const otherFault = 1;
 const plungeOfFall = Math.log(rates.fall / rates.plunge);
 
 const broken: readonly BrokenState[] = ['lifted', 'supply', 'ground', 'foreign'];
@@ -319,8 +315,8 @@ export function decode(
   };
 
   const beginningOf = (motion: Motion, after: Motion): number => {
-    if (motion === 'brisk') return after === 'hand' ? beginning(rates.brisk, seconds) : otherThrow;
-    if (motion === 'fall') return isThrown(after) ? otherThrow : beginning(rates.fall, seconds);
+    if (motion === 'brisk') return after === 'hand' ? beginning(rates.brisk, seconds) : asLikely;
+    if (motion === 'fall') return isThrown(after) ? asLikely : beginning(rates.fall, seconds);
     if (motion === 'plunge')
       return after === 'fall' ? plungeOfFall : beginning(rates.plunge, seconds);
     return beginning(rates.flick, seconds);
@@ -356,7 +352,7 @@ export function decode(
     const lies = from.level < stops.closed + sameStop || from.level > stops.open - sameStop;
     if (lies && !from.thrown && since <= longestImpact) {
       predictNew(from, 'hand');
-      strike(ahead, seconds, reboundSpeed);
+      strike(ahead, seconds, strikeSpeed);
       meet(from, 'fall', impactCost);
     }
     land(from, seconds, thrown ? 0 : beginning(rates.fall, seconds));
@@ -381,11 +377,11 @@ export function decode(
     }
     if (!thrown) {
       predict(from, from.motion, seconds, ahead);
-      strike(ahead, seconds, bendSpeed);
+      strike(ahead, seconds, handSpeed);
       meet(from, from.motion, beginning(rates.bend, seconds));
       if (from.level < stops.closed + sameStop && level > ahead.level) {
         predict(from, 'hand', seconds, ahead);
-        strike(ahead, seconds, blowSpeed);
+        strike(ahead, seconds, strikeSpeed);
         meet(from, 'fall', beginning(rates.flick, seconds));
       }
     }
@@ -407,7 +403,7 @@ export function decode(
     if (state === 'shifting') {
       if (mayBreak && time[bin]! - since <= Math.max(longestShift, 2 * interval))
         breakOff(from, state, 0, false);
-      else if (mayBreak) for (const other of broken) breakOff(from, other, otherFault, true);
+      else if (mayBreak) for (const other of broken) breakOff(from, other, asLikely, true);
       const isEdge = unseen <= Math.max(edgeTime, 2 * interval);
       if (isEdge || Math.abs(from.speed) * unseen <= crackWidth) jump(from, 0);
       return;
@@ -415,7 +411,7 @@ export function decode(
     if (state === 'stuck' && time[bin]! - since > Math.max(longestStuck, 2 * interval)) {
       const one = follow(
         from,
-        from.cost + otherFault + normalCost(level - from.last, 2 * variance),
+        from.cost + asLikely + normalCost(level - from.last, 2 * variance),
         'hand',
         'stood',
       );
@@ -427,13 +423,11 @@ export function decode(
     else if (mayBreak) breakOff(from, state, 0, false);
     // What was caught up would have been seen.
     if (state === 'stuck' && Math.abs(level - from.last) < visible / 2) return;
-    const isBack = (): boolean =>
-      (level - ahead.level) ** 2 < backWithin * (ahead.levelVariance + variance);
-    if (isBack()) meet(from, from.motion, soundAgain, 'sound');
+    meet(from, from.motion, asLikely, 'sound');
     if (from.motion === 'hand') {
       predictNew(from, 'brisk');
       const begins = beginning(rates.brisk, time[bin]! - since);
-      if (isBack()) meet(from, 'brisk', begins + soundAgain, 'sound');
+      meet(from, 'brisk', begins + asLikely, 'sound');
     }
     land(from, unseen, beginning(rates.fall, unseen), 'sound');
   };
@@ -454,7 +448,9 @@ export function decode(
         variance,
         visible,
       };
-      const cost = beginsBroken + readingCost(state, reading, contact, 0);
+      const lasts = state === 'foreign' ? dwell.brief : dwell.open;
+      const begins = -Math.log(breakRates[state] * lasts);
+      const cost = begins + readingCost(state, reading, contact, 0);
       const one = follow(newHypothesis(), cost, 'hand');
       setState(one, anywhere, 0, speedAtFirst.hand ** 2, 'hand');
       one.contact = state;
@@ -472,7 +468,7 @@ export function decode(
 
     const most = (now[0]?.cost ?? 0) + hopeless;
     const mayBreak = bin < part.soundFrom || bin > part.soundTo;
-    const isGap = seconds > Math.max(shortestGap, 3 * interval);
+    const isGap = seconds > Math.max(accelerationLasts, gapIntervals * interval);
     for (const one of now) {
       if (one.cost > most) break;
       const { contact: state } = one;
