@@ -4,13 +4,14 @@ import type { Seconds } from '../units.js';
 
 /**
  * How often each begins in a recording of which nothing is known, per second: an open or dirty wiper once in ten
- * seconds, one that sticks in twenty, a lead or a foreign pulse in a minute, a crack in a hundred seconds.
+ * seconds, one that sticks in twenty, a lead, or a foreign pulse, in half a minute, a crack in a hundred seconds.
  */
+const lead = 0.03;
 export const rates = {
   lifted: 0.1,
-  supply: 0.02,
-  ground: 0.02,
-  foreign: 0.03,
+  supply: lead,
+  ground: lead,
+  foreign: lead,
   shifting: 0.01,
   stuck: 0.05,
 } as const;

@@ -20,9 +20,8 @@ export interface BrokenReading {
 
 /** Of readings that none of the states explains: once in a thousand. */
 const strange = 1e-3;
-/** A broken contact's reading is near the one before it as often as anywhere else, and open as often as dirty. */
-const steady = 0.5;
-const dirty = 0.5;
+/** A broken contact's reading is near the one before it as often as anywhere else, and the contact open as often as dirty. */
+const asOften = 0.5;
 
 /**
  * How unlikely a reading is while a contact is broken: −ln of its density, and what the time costs. At the level that an open contact
@@ -49,11 +48,11 @@ export function readingCost(
   if (state === 'shifting') {
     // From 2·last − the one before: the variances of three readings, 1 + 4 + 1.
     const onward = Number.isNaN(reading.ahead) ? 0 : density(seen - reading.ahead, 6 * variance);
-    const any = (1 - steady) / levels.range;
-    return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.brief;
+    const any = asOften / levels.range;
+    return -Math.log(any + (asOften * (near + onward)) / 2) + seconds / dwell.brief;
   }
   if (state === 'foreign')
-    return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.brief;
+    return -Math.log(asOften / levels.range + asOften * near) + seconds / dwell.brief;
   const goal = state === 'lifted' ? levels.rest : levels[state]?.(path);
   if (goal === undefined) return Number.POSITIVE_INFINITY;
   const way = Math.abs(goal - path);
@@ -62,13 +61,13 @@ export function readingCost(
   const atAll = strange / levels.range;
   if (Math.abs(seen - goal) < 3 * spread) {
     const there = density(seen - goal, spread * spread);
-    return -Math.log(atAll + (1 - steady) * there + steady * near) + seconds / dwell.open;
+    return -Math.log(atAll + asOften * there + asOften * near) + seconds / dwell.open;
   }
   const isBetween = seen > Math.min(goal, path) - slack && seen < Math.max(goal, path) + slack;
   // Nearer to the path dirt can't be told from sound contact.
   const between =
     isBetween && Math.abs(seen - path) > visible / 2
-      ? dirty * ((1 - steady) / (way + 2 * slack) + steady * near)
+      ? asOften * (asOften / (way + 2 * slack) + asOften * near)
       : 0;
   return -Math.log(atAll + between) + seconds / dwell.dirt;
 }

@@ -35,14 +35,20 @@ export const longestImpact: Seconds = 5e-3;
 export const handSpeed = 2;
 
 /**
- * How often each begins, per second. A recording of ten seconds has a few brisk turns, bends and falls; light plates and
- * flicks are rare.
+ * How often each begins, per second. A recording of ten seconds has many brisk turns and a few falls and bends; falls of light plates, and
+ * flicks, are rare.
  */
-export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, bend: 0.5 } as const;
+const many = 5;
+const few = 1;
+const rare = 0.05;
+export const rates = { brisk: many, fall: few, bend: few, plunge: rare, flick: rare } as const;
 
-/** −ln of the chance that a thrown throttle meets a stop that is near, or landed where it fell unseen; and is caught where nothing is. */
+/**
+ * −ln of the chance that a thrown throttle meets a stop that is near, or landed where it fell unseen; and that it is caught where nothing
+ * is, or lies beyond a stop in one bin.
+ */
 export const impactCost = 2;
-export const catchCost = 4;
+export const oddPlaceCost = 4;
 
 /** A rebound leaves a stop with this part of the speed at the most: metal on metal or plastic, 0.2 to 0.6 (from memory). */
 export const restitution = 0.6;
@@ -51,8 +57,6 @@ export const usualRestitution = restitution / 2;
 
 /** A stop gives way, and scatters, by this part of the span. */
 export const stopScatter = 0.02;
-/** −ln of the chance that a throttle lies beyond a stop in one bin. */
-export const beyondStopCost = 4;
 
 /** The acceleration of a quick hand's turn, by which the path is smoothed and edges are told from a hand that stops. */
 export const turnAcceleration = handAccelerations.brisk;

@@ -17,9 +17,9 @@ export interface Throw {
   readonly rebounds: readonly number[];
 }
 
-/** A throw moves so far, half of it within this time or from one sample to the next. */
+/** A throw moves so far, a quarter of it within this time or from one sample to the next. */
 const leastHeight = 0.12;
-const fastTime: Seconds = 0.01;
+const fastTime: Seconds = 5e-3;
 /** It is over within this time, and its rebounds have died away within as much again: the slowest springs take a third of a second. */
 const longest: Seconds = 0.35;
 
@@ -35,7 +35,7 @@ export function findThrows(levels: Levels, path: Float64Array): readonly Throw[]
   const found: Throw[] = [];
   for (let i = 0; i + reach < path.length; i++) {
     const change = path[i + reach]! - path[i]!;
-    if (Math.abs(change) < leastHeight / 2 + visible) continue;
+    if (Math.abs(change) < leastHeight / 4 + visible) continue;
     if (time[i + reach]! - time[i]! > 3 * Math.max(fastTime, interval)) continue;
     const one = throwAt(levels, path, change < 0 ? 1 : -1, i, i + reach);
     if (!one) continue;
@@ -54,7 +54,7 @@ function throwAt(
   late: number,
 ): Throw | undefined {
   const height = (bin: number): number => sign * path[bin]!;
-  const step = Math.max(1, Math.round(fastTime / 2 / interval));
+  const step = Math.max(1, Math.round(fastTime / interval));
   const least = Math.max(handSpeed * step * interval, visible / 2);
   let start = early;
   while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;

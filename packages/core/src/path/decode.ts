@@ -12,12 +12,11 @@ import {
 import { type BrokenState, readingCost } from '../contact/readingCost.js';
 import {
   accelerationLasts,
-  beyondStopCost,
-  catchCost,
   handAccelerations,
   handSpeed,
   impactCost,
   longestImpact,
+  oddPlaceCost,
   plungeAcceleration,
   rates,
   restitution,
@@ -69,13 +68,10 @@ export interface Part {
 
 /** From this many variances on, squared, a reading makes other explanations worth a try; noise alone does so once in forty. */
 const odd = 5;
-/** A recording begins at rest or in movement, anywhere; with a fall less likely, with a broken contact for the part of the time that one is broken. */
-const beginsFalling = 2;
-/** Evenly between the stops. */
+/** A recording begins at rest or in movement, anywhere between the stops, and in a fall at half the speed at which a whole one ends, √(2·acceleration). */
 const anywhere = { level: 1 / 2, variance: 1 / 12 };
-/** In a fall half the speed at which a whole one ends, √(2·acceleration). */
 const speedAtFirst = { hand: handSpeed, fall: Math.sqrt(throwAcceleration / 2) };
-/** A contact is sound again, one throw or fault becomes another: as likely as not. A motion rather ends. */
+/** A recording begins in a fall, a contact is sound again, one throw or fault becomes another: as likely as not. A motion rather ends. */
 const asLikely = Math.LN2;
 const endsMotion = 0.5;
 const plungeOfFall = Math.log(rates.fall / rates.plunge);
@@ -125,7 +121,7 @@ export function decode(
 
   /** What a bin costs besides its mean: samples far from it, and a place beyond the stops. */
   const besides = (speed: number): number => {
-    const cost = isBeyondStops(level) ? beyondStopCost : 0;
+    const cost = isBeyondStops(level) ? oddPlaceCost : 0;
     if (perBin === 1) return cost;
     const usual = usualExtreme + (Math.abs(speed) * interval) / 2;
     const excess = Math.max(high[bin]! - level, level - low[bin]!) - usual;
@@ -310,7 +306,7 @@ export function decode(
       setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
       ahead.least = Number.NEGATIVE_INFINITY;
       const change = from.contact === 'sound' ? undefined : 'sound';
-      meet(from, motion, motion === 'hand' ? 0 : beginsFalling, change);
+      meet(from, motion, motion === 'hand' ? 0 : asLikely, change);
     }
   };
 
@@ -346,8 +342,8 @@ export function decode(
       ahead.level -= (from.speed * seconds) / 4;
       ahead.speed /= 2;
       strike(ahead, seconds, from.speed / 2);
-      meet(from, 'fall', catchCost);
-      meet(from, 'hand', catchCost);
+      meet(from, 'fall', oddPlaceCost);
+      meet(from, 'hand', oddPlaceCost);
     }
     const lies = from.level < stops.closed + sameStop || from.level > stops.open - sameStop;
     if (lies && !from.thrown && since <= longestImpact) {
@@ -434,7 +430,7 @@ export function decode(
 
   const begin = (): void => {
     for (const motion of ['hand', 'fall'] as const) {
-      const one = follow(newHypothesis(), motion === 'hand' ? 0 : beginsFalling, motion);
+      const one = follow(newHypothesis(), motion === 'hand' ? 0 : asLikely, motion);
       setTo(one, 0, speedAtFirst[motion] ** 2);
       offer(one);
     }

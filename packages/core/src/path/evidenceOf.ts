@@ -5,9 +5,6 @@ import type { Levels } from '../movement/levels.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { decode, type RawEvent } from './decode.js';
 
-/** What is decoded again to weigh an event reaches so many bins beyond it, and as long as a hand's acceleration lasts. */
-const bins = 12;
-
 /**
  * How much cheaper a recording is with an event than with the best explanation that leaves the contact sound meanwhile, nats: the
  * logarithm of their odds.
@@ -19,9 +16,10 @@ export function evidenceOf(
   stops: Stops,
 ): number {
   const { time, mean } = levels;
-  let from = Math.max(0, event.from - bins);
+  // As far to either side as a hand's acceleration lasts.
+  let from = Math.max(0, event.from - 1);
   while (from > 0 && time[event.from]! - time[from]! < accelerationLasts) from--;
-  let until = Math.min(mean.length, event.to + 1 + bins);
+  let until = Math.min(mean.length, event.to + 2);
   while (until < mean.length && time[until]! - time[event.to]! < accelerationLasts) until++;
   const cost = (soundFrom: number, soundTo: number): number =>
     decode(levels, contact, stops, { from, until, soundFrom, soundTo }).cost;
