@@ -35,13 +35,10 @@ export const longestImpact: Seconds = 5e-3;
 export const handSpeed = 2;
 
 /**
- * How often each begins, per second. A recording of ten seconds has many brisk turns and a few falls and bends; falls of light plates, and
- * flicks, are rare.
+ * How often each begins, per second. A recording of ten seconds has a few brisk turns, bends and falls; light plates and
+ * flicks are rare.
  */
-const many = 5;
-const few = 1;
-const rare = 0.05;
-export const rates = { brisk: many, fall: few, bend: few, plunge: rare, flick: rare } as const;
+export const rates = { brisk: 5, fall: 1, plunge: 0.05, flick: 0.2, bend: 0.5 } as const;
 
 /**
  * −ln of the chance that a thrown throttle meets a stop that is near, or landed where it fell unseen; and that it is caught where nothing

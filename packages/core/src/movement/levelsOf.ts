@@ -30,10 +30,7 @@ export function levelsOf(
       scale.span > 0
         ? { low: level(least), high: level(most) }
         : { low: level(most), high: level(least) },
-    // Where a signal moves little, all samples of a bin are rounded alike.
-    noise:
-      Math.max(quality.noise / Math.sqrt(bins.samplesPerBin), quality.resolution / Math.sqrt(12)) /
-      span,
+    noise: quality.noise / Math.sqrt(bins.samplesPerBin) / span,
     sampleNoise: quality.noise / span,
     perBin: bins.samplesPerBin,
   };
