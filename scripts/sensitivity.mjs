@@ -21,14 +21,13 @@ const patience = 60_000;
 
 /** Numbers that may change nothing here, with the reason. */
 const allowed = {
-  'capture/checkSweep.ts most': 'refuses what is no voltage and no time at all',
-  'capture/checkRecorder.ts most': 'refuses what is no recorder',
   'capture/checkRecorder.ts leastReading': 'refuses what is no recorder',
-  'capture/resolution.ts mostValues': 'bounds the work on long recordings only',
-  'capture/noiseLevel.ts mostDifferences': 'bounds the work on long recordings only',
-  'capture/sampleTimes.ts mostIntervals': 'bounds the work on long recordings only',
-  'capture/mendedStamps.ts mostIntervals': 'bounds the work on long recordings only',
-  'capture/clipLevels.ts mostSamples': 'bounds the work on long recordings only',
+  'capture/checkUnread.ts mostRows': 'refuses what is no recording',
+  'capture/limits.ts enough': 'bounds the work on long recordings only',
+  'capture/noiseLevel.ts ninetyPercentRms': 'mathematics',
+  'motion/predict.ts short': 'mathematics: below it a series rounds less',
+  'path/decode.ts anywhere.level': 'mathematics: the mean of what lies evenly between the stops',
+  'path/decode.ts anywhere.variance': 'mathematics: its variance',
   'score/morePasses.ts wantedRatio': 'says how many more passes, no part of a verdict',
   'score/morePasses.ts wantedChance': 'says how many more passes, no part of a verdict',
   'score/morePasses.ts mostPasses': 'says how many more passes, no part of a verdict',

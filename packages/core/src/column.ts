@@ -1,8 +1,5 @@
 import { InputError } from './errors.js';
-import { read, refuse, shown } from './guard.js';
-
-/** Far beyond any recording, and small enough that no square of it overflows. */
-const most = 1e12;
+import { mostRecorded, read, refuse, shown } from './guard.js';
 
 /**
  * Refuses anything but numbers between −10¹² and 10¹² of a wanted length, at least 1; returns them as a Float64Array, the same one where they
@@ -24,7 +21,7 @@ export function column(values: unknown, length: number | undefined, path: string
     );
   }
   let wrong = 0;
-  while (wrong < wanted && Math.abs(numbers[wrong]!) <= most) wrong++;
+  while (wrong < wanted && Math.abs(numbers[wrong]!) <= mostRecorded) wrong++;
   if (wrong === wanted) return numbers;
   const given = (values as ArrayLike<unknown>)[wrong];
   throw new InputError(

@@ -22,6 +22,9 @@ export function wholeNumber(value: unknown, low: number, high: number, path: str
   return refuse(value, path, `a whole number from ${low} to ${high}`, within ? 'not-whole' : low);
 }
 
+/** Far beyond anything that is recorded, in any SI unit, and small enough that no square of it overflows. */
+export const mostRecorded = 1e12;
+
 /** What is above 0 lies between these in any SI unit, so that neither products nor quotients of a few overflow. */
 export const leastAbove0 = 1e-30;
 export const mostAbove0 = 1e30;

@@ -1,21 +1,20 @@
 import { InputError } from '../errors.js';
 import { checkFields, type FieldRules } from '../fields.js';
-import { above0, between, finiteBetween, positive, text } from '../guard.js';
+import { above0, between, finiteBetween, mostRecorded, positive, text } from '../guard.js';
 import type { Recorder, ReferenceReadings } from './captureQuality.js';
 
-const most = 1e12;
 /** A source reads at least this much more than joined leads, V. */
 const leastReading = 1e-3;
 
-const volts = between(-most, most, 'V');
-const size = between(0, most, 'V');
+const volts = between(-mostRecorded, mostRecorded, 'V');
+const size = between(0, mostRecorded, 'V');
 
 const recorderRules: FieldRules = {
   'resolution?': size,
   'range?': (value, path) => {
     checkFields(value, path, { low: volts, high: volts });
     const { low, high } = value as { low: number; high: number };
-    finiteBetween(high, low, most, `${path}.high`, 'V');
+    finiteBetween(high, low, mostRecorded, `${path}.high`, 'V');
   },
   'uncertainty?': size,
   'coupling?': ['dc', 'ac'],

@@ -1,7 +1,7 @@
 import { column } from '../column.js';
 import { InputError } from '../errors.js';
 import { checkFields, type FieldRules, listOf } from '../fields.js';
-import { between, finiteBetween } from '../guard.js';
+import { between, finiteBetween, mostRecorded } from '../guard.js';
 import { checkUnread } from './checkUnread.js';
 import type { Stretch, Sweep, SweepLike } from './sweep.js';
 
@@ -13,9 +13,7 @@ const kinds: readonly Stretch['kind'][] = [
   'warmed',
 ];
 
-/** Far beyond any recording, and small enough that no square of it overflows. */
-const most = 1e12;
-const moment = between(-most, most, 's');
+const moment = between(-mostRecorded, mostRecorded, 's');
 
 const any = () => {};
 
@@ -26,7 +24,7 @@ export const sweepRules: FieldRules = {
   'stretches?': listOf((value, path) => {
     checkFields(value, path, { kind: kinds, start: moment, end: moment });
     const { start, end } = value as Stretch;
-    finiteBetween(end, start, most, `${path}.end`, 's');
+    finiteBetween(end, start, mostRecorded, `${path}.end`, 's');
   }),
   'unread?': any,
 };

@@ -1,11 +1,10 @@
 import { checkFields, listOf } from '../fields.js';
-import { between, finiteBetween, wholeNumber } from '../guard.js';
+import { between, finiteBetween, mostRecorded, wholeNumber } from '../guard.js';
 import type { NoReading, UnreadRows } from './sweep.js';
 
 const readings: readonly NoReading[] = ['above-range', 'below-range', 'none'];
 
 /** Far beyond any recording. */
-const most = 1e12;
 const mostRows = 1e9;
 
 /**
@@ -19,11 +18,11 @@ export function checkUnread(unread: readonly UnreadRows[], samples: number, path
       reading: readings,
       rows: (rows, of) => void wholeNumber(rows, 1, mostRows, of),
       after: (after, of) => void wholeNumber(after, 0, samples, of),
-      start: between(-most, most, 's'),
-      end: between(-most, most, 's'),
+      start: between(-mostRecorded, mostRecorded, 's'),
+      end: between(-mostRecorded, mostRecorded, 's'),
     });
     const { start, end } = value as UnreadRows;
-    finiteBetween(end, start, most, `${at}.end`, 's');
+    finiteBetween(end, start, mostRecorded, `${at}.end`, 's');
   };
   listOf(one, 0, mostRows)(unread, path);
   for (let i = 1; i < unread.length; i++)

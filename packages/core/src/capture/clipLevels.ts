@@ -1,5 +1,6 @@
 import { normalProbability } from '../statistics/normalDistribution.js';
 import type { Volts } from '../units.js';
+import { fewestSamples, strideOver, writtenAlike } from './limits.js';
 
 /** Readings at which a recorder was at the end of its range; left out where it never was. */
 export interface ClipLevels {
@@ -11,21 +12,8 @@ export interface ClipLevels {
   readonly perhaps?: { readonly low?: Volts; readonly high?: Volts };
 }
 
-/** So many samples at one extreme value are more than noise would leave there. */
-const fewestClipped = 10;
-/** Of more samples than this a part is looked at: a recorder at its limit stays there for many. */
-const mostSamples = 200_000;
-/** Noise below this part of a step leaves a resting signal at one value as well. */
-const leastNoise = 0.2;
-/** A level that lies beyond the range by the noise's deviation leaves this part of the samples at its end: 1 − Φ(−1). */
-const mostAtOneValue = 0.84;
-/** Less noise than this part of the signal's range is none. */
-const leastOfRange = 1e-6;
-
-/** Where the signal lies still elsewhere, neighbours are equal to this part at the most if noise moves them. */
-const mostEqualElsewhere = 0.6;
-const blockOfStill = 32;
-const fewestStill = 4;
+/** A level that lies beyond the range by the noise's deviation leaves this part of the samples at its end. */
+const mostAtOneValue = normalProbability(1);
 
 /** How often neighbouring samples are equal where the signal lies still between two readings; 0 where it never does. */
 function equalElsewhere(
@@ -35,30 +23,28 @@ function equalElsewhere(
   high: Volts,
   near: Volts,
 ): number {
-  let [blocks, equal, pairs] = [0, 0, 0];
-  for (let from = 0; from + blockOfStill <= signal.length; from += blockOfStill * stride) {
+  let [equal, pairs] = [0, 0];
+  for (let from = 0; from + fewestSamples <= signal.length; from += fewestSamples * stride) {
     let [least, most, same] = [Infinity, -Infinity, 0];
-    for (let i = from; i < from + blockOfStill; i++) {
+    for (let i = from; i < from + fewestSamples; i++) {
       least = Math.min(least, signal[i]!);
       most = Math.max(most, signal[i]!);
       if (i > from && signal[i] === signal[i - 1]) same++;
     }
     if (most - least > 2 * near || least < low || most > high) continue;
-    blocks++;
     equal += same;
-    pairs += blockOfStill - 1;
+    pairs += fewestSamples - 1;
   }
-  return blocks >= fewestStill ? equal / pairs : 0;
+  return pairs > 0 ? equal / pairs : 0;
 }
 
 /**
  * Finds the ends of the recorder's range from the data: noise spreads a resting signal over several values, the
  * outermost of them rare; at the end of the range nearly all nearby samples have the very outermost value. Noise below
  * half a step can leave many of a resting signal's samples at one value, at most 2Φ(step/2σ) − 1 of them: then more must be there.
- * Below a fifth of a step the two look alike, and nothing is found.
  */
 export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts): ClipLevels {
-  const stride = Math.max(1, Math.floor(signal.length / mostSamples));
+  const stride = strideOver(signal.length);
   let low = signal[0]!;
   let high = low;
   for (let i = 0; i < signal.length; i += stride) {
@@ -66,8 +52,7 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
     if (volts < low) low = volts;
     if (volts > high) high = volts;
   }
-  if (noise < Math.max(leastNoise * resolution, leastOfRange * (high - low)) || low === high)
-    return {};
+  if (noise < writtenAlike * (high - low) || low === high) return {};
   const near = 2 * noise + resolution;
   let [atLow, nearLow, atHigh, nearHigh] = [0, 0, 0, 0];
   for (let i = 0; i < signal.length; i += stride) {
@@ -83,9 +68,10 @@ export function clipLevels(signal: Float64Array, noise: Volts, resolution: Volts
   }
   const byChance = 2 * normalProbability(resolution / (2 * noise)) - 1;
   const share = Math.max(mostAtOneValue, (1 + byChance) / 2);
-  const isOne = (at: number, around: number): boolean => at >= fewestClipped && at > share * around;
+  const isOne = (at: number, around: number): boolean => at >= fewestSamples && at > share * around;
+  // Where noise moves a signal that lies still, neighbours are rather not equal.
   const isQuiet = (from: Volts, to: Volts): boolean =>
-    equalElsewhere(signal, stride, from, to, near) > mostEqualElsewhere;
+    equalElsewhere(signal, stride, from, to, near) > 0.5;
   const [oneLow, oneHigh] = [isOne(atLow, nearLow), isOne(atHigh, nearHigh)];
   const quiet =
     (oneLow || oneHigh) && isQuiet(oneLow ? low + near : low, oneHigh ? high - near : high);

@@ -1,15 +1,21 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
-import { asked, stretchesOf } from './stretches.js';
+import {
+  accident,
+  asked,
+  fewestSamples,
+  gapIntervals,
+  longestAsked,
+  strideOver,
+} from './limits.js';
+import { stretchesOf } from './stretches.js';
 import type { TakenStamps } from './takenStamps.js';
 
-/** Stamps of an even clock lie within so many intervals, or half the time between a host's questions, of it. */
-const mostIntervalsOff = 6;
-/** The middle of so many stamps over so long strays less, unless a sample is missing between them: one that is written late holds up those behind it. */
-const block = 32;
-const blockLength: Seconds = 0.05;
-const blockIntervals = 1.2;
-const blockSeconds: Seconds = 1.2e-3;
+/**
+ * The middle of a block of stamps over so long strays by less than an interval, unless a sample is missing between them: one that is
+ * written late holds up those behind it.
+ */
+const blockLength = asked / 2;
 /**
  * Middles of blocks of stamps that are written late by chance lie within so many mean deviations of a block's stamps: eight standard
  * deviations of a median of 32, and a third more, for a late stamp holds the next ones up.
@@ -30,7 +36,7 @@ const leastChange = 0.02;
 export function evenClock(time: Float64Array, signal: Float64Array): TakenClock {
   const { least, most, repeated } = gapsOf(time);
   const asStamped =
-    repeated > manyRepeated * time.length
+    repeated > accident * time.length
       ? spreadClock(time)
       : { time, clock: 'stamped' as const, moved: 0 };
   if (time.length < 2 * neighbours || most - least < asGoodAsEven * least) return asStamped;
@@ -60,20 +66,13 @@ function evenPiece(time: Float64Array, signal: Float64Array): Float64Array | und
   let farthest = 0;
   for (let i = 0; i < time.length; i++)
     farthest = Math.max(farthest, Math.abs(time[i]! - start - i * interval));
-  if (farthest > Math.max(mostIntervalsOff * interval, asked / 2)) return undefined;
+  // A host's stamps lie within half the time between its questions.
+  if (farthest > longestAsked(interval) / 2) return undefined;
   const blocks = blocksOff(time, start, interval);
-  const mostOfBlocks = Math.max(
-    blockIntervals * interval,
-    blockSeconds,
-    blockScatters * blocks.scatter,
-  );
-  if (blocks.stray > mostOfBlocks) return undefined;
+  if (blocks.stray > Math.max(interval, blockScatters * blocks.scatter)) return undefined;
   if (least > 0 && !isSmootherEven(time, signal)) return undefined;
   return Float64Array.from(time, (_, i) => start + i * interval);
 }
-
-/** From this part of all rows on, those that bear the stamp of the one before are no accident. */
-const manyRepeated = 0.05;
 
 /** The least and the most time between samples, and how many bear the stamp of the one before. */
 function gapsOf(time: Float64Array): { least: Seconds; most: Seconds; repeated: number } {
@@ -93,9 +92,6 @@ function spreadClock(time: Float64Array): ReturnType<typeof evenClock> {
   return { time: spread, clock: 'spread', moved };
 }
 
-/** So many times what rows usually lie apart is a gap. */
-const longGap = 2;
-
 /** Rows of one stamp lie evenly between it and the next one, or as far apart as rows usually do where a gap follows or nothing. */
 function spreadStamps(time: Float64Array): Float64Array {
   const spread = time.slice();
@@ -106,15 +102,13 @@ function spreadStamps(time: Float64Array): Float64Array {
     gaps.push((time[i]! - time[first]!) / (i - first));
     first = i;
   }
-  const usual = median(
-    Float64Array.from(gaps.filter((_, i) => i % Math.ceil(gaps.length / 10_000) === 0)),
-  );
+  const usual = median(Float64Array.from(gaps.filter((_, i) => i % strideOver(gaps.length) === 0)));
   first = 0;
   for (let i = 1; i <= time.length; i++) {
     if (i < time.length && time[i] === time[first]) continue;
     const rows = i - first;
     const each = i < time.length ? (time[i]! - time[first]!) / rows : usual;
-    const step = each > longGap * usual ? usual : each;
+    const step = each > gapIntervals * usual ? usual : each;
     for (let k = 1; k < rows; k++) spread[first + k] = time[first]! + k * step;
     first = i;
   }
@@ -142,15 +136,16 @@ function blocksOff(
 ): { readonly stray: Seconds; readonly scatter: Seconds } {
   let [low, high] = [Infinity, -Infinity];
   const scatters: number[] = [];
-  const apart = Math.max(1, Math.ceil(blockLength / block / interval));
-  const stride = block * apart * Math.max(1, Math.floor(time.length / (block * apart) / 400));
-  for (let from = 0; from + block * apart <= time.length; from += stride) {
-    const off = Float64Array.from({ length: block }, (_, k) => {
+  const apart = Math.max(1, Math.ceil(blockLength / fewestSamples / interval));
+  const stride =
+    fewestSamples * apart * Math.max(1, Math.floor(time.length / (fewestSamples * apart) / 400));
+  for (let from = 0; from + fewestSamples * apart <= time.length; from += stride) {
+    const off = Float64Array.from({ length: fewestSamples }, (_, k) => {
       const i = from + k * apart;
       return time[i]! - start - i * interval;
     });
     const middle = median(off);
-    scatters.push(off.reduce((sum, one) => sum + Math.abs(one - middle), 0) / block);
+    scatters.push(off.reduce((sum, one) => sum + Math.abs(one - middle), 0) / fewestSamples);
     low = Math.min(low, middle);
     high = Math.max(high, middle);
   }

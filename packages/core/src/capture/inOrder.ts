@@ -1,11 +1,9 @@
 import { InputError } from '../errors.js';
 import { keptRows } from './keptRows.js';
+import { gapIntervals } from './limits.js';
 import { mendedStamps } from './mendedStamps.js';
 import type { Sweep } from './sweep.js';
 import type { TakenStamps } from './takenStamps.js';
-
-/** Stamps out of order by no more than so many intervals were written late; farther back is another recording. */
-const mostIntervals = 3;
 
 /**
  * Puts samples whose stamps were written out of order back in order.
@@ -35,7 +33,7 @@ export function inOrder(
   return { sweep: sorted({ ...sweep, time: mended.time }), disordered, strayed, restarts };
 }
 
-/** The first sample whose time runs back by more than stamps that were written late do, −1 where there is none. */
+/** The first sample whose time runs back by more than stamps that were written late do, −1 where there is none: farther back is another recording. */
 function farBack(time: Float64Array): number {
   let earliest = time[0]!;
   let latest = earliest;
@@ -43,7 +41,7 @@ function farBack(time: Float64Array): number {
     if (at < earliest) earliest = at;
     if (at > latest) latest = at;
   }
-  const most = (mostIntervals * (latest - earliest)) / (time.length - 1);
+  const most = (gapIntervals * (latest - earliest)) / (time.length - 1);
   return time.findIndex((at, i) => i > 0 && time[i - 1]! - at > most);
 }
 

@@ -1,6 +1,7 @@
 import { median } from '../statistics/median.js';
 import type { Hertz, Volts } from '../units.js';
 import type { Bins } from './bins.js';
+import { mainsPeriods } from './limits.js';
 
 /** Pick-up from the mains in a recording. */
 export interface MainsRipple {
@@ -10,10 +11,8 @@ export interface MainsRipple {
   readonly volts: Volts;
 }
 
-/** Whole periods of both 50 Hz and 60 Hz. */
-const stretch = 0.2;
-/** Both frequencies show in samples this far apart (Nyquist). */
-const slowest = 1 / 130;
+/** Of which one shows in a recording, Hz. */
+const frequencies = [50, 60] as const;
 
 /**
  * The amplitude of 50 Hz or 60 Hz in the departures from the path, as the median over stretches of 0.2 s,
@@ -21,10 +20,12 @@ const slowest = 1 / 130;
  * amplitude is no more than noise would give.
  */
 export function mainsRipple(bins: Bins, path: Float64Array, noise: Volts): MainsRipple | undefined {
-  const length = Math.round(stretch / bins.interval);
-  if (bins.interval > slowest || bins.mean.length < length) return undefined;
-  const [at50, at60] = [50, 60].map((hertz) => medianAmplitude(bins, path, length, hertz));
-  const [hertz, volts] = at50! >= at60! ? [50, at50!] : [60, at60!];
+  const length = Math.round(mainsPeriods / bins.interval);
+  // Both show in samples that lie less than half a period apart (Nyquist).
+  const isSlow = frequencies.some((hertz) => 2 * hertz * bins.interval >= 1);
+  if (isSlow || bins.mean.length < length) return undefined;
+  const [at50, at60] = frequencies.map((hertz) => medianAmplitude(bins, path, length, hertz));
+  const [hertz, volts] = at50! >= at60! ? [frequencies[0], at50!] : [frequencies[1], at60!];
   const chance = 4 * noise * Math.sqrt(2 / (length * bins.samplesPerBin));
   return volts > chance ? { hertz, volts } : undefined;
 }

@@ -1,15 +1,10 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
+import { accident, fewestSamples, gapIntervals, strideOver } from './limits.js';
 import type { TakenStamps } from './takenStamps.js';
 
-/** A stamp strays alone where its neighbours lie in order without it; no more than one in so many does. */
-const fewestBetween = 100;
-/** A counter that begins anew does so within so many intervals of where it began at first. */
-const intervalsFromStart = 3;
 /** The signal goes on where the counter begins anew: it changes by so many times its largest change nearby at the most. */
 const goesOn = 3;
-const nearby = 10;
-const mostIntervals = 10_000;
 
 /** What was wrong with the stamps, by number of samples. */
 interface MendedStamps extends Pick<TakenStamps, 'strayed' | 'restarts'> {
@@ -17,7 +12,8 @@ interface MendedStamps extends Pick<TakenStamps, 'strayed' | 'restarts'> {
 }
 
 /**
- * Takes single stamps that stray from their neighbours, and a counter that begins anew while the signal goes on, for what they are.
+ * Takes single stamps that stray from neighbours which lie in order without them, and a counter that begins anew, near where it began at
+ * first, while the signal goes on, for what they are.
  *
  * @returns The same array where there is nothing to mend.
  */
@@ -29,7 +25,7 @@ export function mendedStamps(time: Float64Array, signal: Float64Array): MendedSt
   const usual = usualInterval(time);
   const mended = time.slice();
   let [strayed, restarts, offset] = [0, 0, 0];
-  const most = Math.ceil(count / fewestBetween);
+  const most = Math.ceil(accident * count);
   for (let i = 1, next = 0; i < count; i++) {
     mended[i] = time[i]! + offset;
     if (backward[next] !== i) continue;
@@ -39,7 +35,7 @@ export function mendedStamps(time: Float64Array, signal: Float64Array): MendedSt
       mended[i] = after === Infinity ? mended[i - 1]! + usual : (mended[i - 1]! + after) / 2;
       strayed++;
     } else if (
-      time[i]! - time[0]! <= intervalsFromStart * usual &&
+      time[i]! - time[0]! <= gapIntervals * usual &&
       after >= mended[i]! &&
       signalGoesOn(signal, i)
     ) {
@@ -52,7 +48,7 @@ export function mendedStamps(time: Float64Array, signal: Float64Array): MendedSt
 }
 
 function usualInterval(time: Float64Array): Seconds {
-  const stride = Math.max(1, Math.floor(time.length / mostIntervals));
+  const stride = strideOver(time.length);
   const some: number[] = [];
   for (let i = stride; i < time.length; i += stride) {
     const gap = time[i]! - time[i - 1]!;
@@ -63,7 +59,11 @@ function usualInterval(time: Float64Array): Seconds {
 
 function signalGoesOn(signal: Float64Array, at: number): boolean {
   let most = 0;
-  for (let i = Math.max(1, at - nearby); i <= Math.min(signal.length - 1, at + nearby); i++)
+  for (
+    let i = Math.max(1, at - fewestSamples);
+    i <= Math.min(signal.length - 1, at + fewestSamples);
+    i++
+  )
     if (i !== at) most = Math.max(most, Math.abs(signal[i]! - signal[i - 1]!));
   return Math.abs(signal[at]! - signal[at - 1]!) <= goesOn * most;
 }

@@ -1,10 +1,10 @@
 import type { Seconds, Volts } from '../units.js';
 import type { ClipLevels } from './clipLevels.js';
+import { fewestSamples, strideOver } from './limits.js';
 import type { MainsRipple } from './mainsRipple.js';
 
 /** Second differences reach over this time at the most: too short for a hand to bend the signal. */
 const longestReach: Seconds = 4e-3;
-const mostDifferences = 20_000;
 /** Root mean square of the smaller nine tenths of normal deviates' sizes. */
 const ninetyPercentRms = 0.789283;
 
@@ -39,7 +39,6 @@ export function noiseLevel(
 
 /** Noise at the limit is sought up to this many times what shows elsewhere; what goes farther left the limit. */
 const farthest = 6;
-const fewest = 100;
 
 /**
  * Scatter of a signal that lies at an end of the range, from what rises from it beside samples that don't: a normal
@@ -49,7 +48,7 @@ const fewest = 100;
  */
 function oneSided(signal: Float64Array, limit: Volts, sign: 1 | -1, level: Volts): Volts {
   if (!Number.isFinite(limit)) return 0;
-  const stride = Math.max(1, Math.ceil(signal.length / mostDifferences));
+  const stride = strideOver(signal.length);
   const all = new Float64Array(Math.ceil(signal.length / stride));
   let found = 0;
   for (let at = 1; at + 1 < signal.length; at += stride) {
@@ -57,7 +56,7 @@ function oneSided(signal: Float64Array, limit: Volts, sign: 1 | -1, level: Volts
     const atLimit = sign * (signal[at - 1]! - limit) <= 0 || sign * (signal[at + 1]! - limit) <= 0;
     if (atLimit && beyond > 0 && beyond <= farthest * level) all[found++] = beyond;
   }
-  return found < fewest ? 0 : trimmedRms(all.subarray(0, found));
+  return found < fewestSamples ? 0 : trimmedRms(all.subarray(0, found));
 }
 
 function trimmedScale(
@@ -66,7 +65,7 @@ function trimmedScale(
   { low = -Infinity, high = Infinity }: ClipLevels,
 ): Volts {
   const count = signal.length - 2 * lag;
-  const stride = Math.max(1, Math.ceil(count / mostDifferences));
+  const stride = strideOver(count);
   const all = new Float64Array(Math.ceil(count / stride));
   let found = 0;
   for (let at = 0; at < count; at += stride) {

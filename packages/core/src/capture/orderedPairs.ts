@@ -1,13 +1,8 @@
 import type { Fraction, Volts } from '../units.js';
+import { fewestSamples, nearlyAll } from './limits.js';
 
-/** Nearly all of the stamps bear two rows of which the first is the lower. */
-const nearlyAll = 0.95;
-/** Whether rows are such pairs is told from so many stamps at least, how far apart their samples lie from so many that moved, the fastest. */
-const fewestStamps = 8;
-const fewestMoving = 8;
-const mostMoving = 32;
 /** Rows that were sampled one after the other have the higher one first where the signal falls: so many pairs that fall tell. */
-const fewestFalling = 3;
+const fewest = 3;
 /** Where too few moved: an interval of ten samples, of which movement leaves the first and the last. */
 const usualApart = 0.9;
 
@@ -54,9 +49,9 @@ export function orderedPairs(time: Float64Array, signal: Float64Array): OrderedP
   const areMost =
     pairs >= nearlyAll * groups &&
     lowerFirst >= nearlyAll * differ &&
-    falling >= fewestFalling &&
+    falling >= fewest &&
     fallingLowerFirst >= nearlyAll * falling;
-  if (groups < fewestStamps || !areMost) return undefined;
+  if (!areMost) return undefined;
   const ordered = signal.slice();
   const isPairAt = (i: number): boolean => time[i] === time[i + 1];
   const nextMiddle = ((signal[2] ?? 0) + (signal[3] ?? 0)) / 2;
@@ -90,7 +85,7 @@ interface Move {
 }
 
 function keepFastest(fastest: Move[], move: Move): void {
-  const last = fastest[mostMoving - 1];
+  const last = fastest[fewestSamples - 1];
   if (last && Math.abs(last.whole) >= Math.abs(move.whole)) return;
   if (last) fastest.pop();
   fastest.push(move);
@@ -99,7 +94,7 @@ function keepFastest(fastest: Move[], move: Move): void {
 
 /** The mean of what the fastest movements tell, each as much: noise widens pairs of slow ones, and a leap falls between two samples. */
 function usualPart(fastest: readonly Move[]): Fraction {
-  if (fastest.length < fewestMoving) return usualApart;
+  if (fastest.length < fewest) return usualApart;
   const part = fastest.reduce((sum, { within, whole }) => sum + within / whole, 0) / fastest.length;
   return part <= 1 ? part : usualApart;
 }

@@ -1,13 +1,12 @@
 import type { Volts } from '../units.js';
-
-const mostValues = 20_000;
+import { strideOver } from './limits.js';
 
 /**
  * The recorder's step, found as the smallest difference between readings that occur, where the readings
  * repeat; 0 where nearly each is a value of its own.
  */
 export function foundResolution(signal: Float64Array): Volts {
-  const stride = Math.max(1, Math.ceil(signal.length / mostValues));
+  const stride = strideOver(signal.length);
   const values = new Float64Array(Math.ceil(signal.length / stride));
   for (let i = 0; i < values.length; i++) values[i] = signal[i * stride]!;
   values.sort();

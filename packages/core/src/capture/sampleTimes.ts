@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.js';
 import type { Seconds } from '../units.js';
+import { gapIntervals, strideOver } from './limits.js';
 
 /** When a recorder took its samples. */
 export interface SampleTimes {
@@ -15,12 +16,9 @@ export interface SampleTimes {
   readonly repeated: number;
 }
 
-const mostIntervals = 100_000;
-const asGap = 3;
-
 /** Measures the times between the samples of a recording, which never decrease. */
 export function sampleTimes(time: Float64Array): SampleTimes {
-  const stride = Math.max(1, Math.ceil(time.length / mostIntervals));
+  const stride = strideOver(time.length);
   const some: number[] = [];
   for (let i = stride; i < time.length; i += stride) {
     const gap = time[i]! - time[i - 1]!;
@@ -39,7 +37,7 @@ export function sampleTimes(time: Float64Array): SampleTimes {
     const gap = time[i]! - time[i - 1]!;
     if (gap > longestGap) longestGap = gap;
     if (gap === 0) repeated++;
-    else if (gap > asGap * interval) gaps++;
+    else if (gap > gapIntervals * interval) gaps++;
     else {
       squares += (gap - interval) ** 2;
       sum += gap - interval;

@@ -1,9 +1,8 @@
 import { median } from '../statistics/median.js';
 import type { Seconds, Volts } from '../units.js';
+import { fewestSamples, mainsPeriods } from './limits.js';
 
-/** Blocks of this length, of which the quietest quarter are looked at: the throttle rests in them. Fewer samples in one tell nothing. */
-const blockLength: Seconds = 0.2;
-const fewestSamples = 32;
+/** Of blocks as long as whole periods of mains the quietest quarter are looked at: the throttle rests in them. */
 const quietest = 0.25;
 const fewestBlocks = 6;
 /** Of smoothed noise the mean square of second differences grows so with four times their reach, from the first so many reaches on. */
@@ -22,7 +21,7 @@ const leastNoise = 0.5;
  * tremor hide it, and for a mean of five samples or fewer, which loses little.
  */
 export function smoothedOver(signal: Float64Array, interval: Seconds, resolution: Volts): Seconds {
-  const length = Math.round(blockLength / interval);
+  const length = Math.round(mainsPeriods / interval);
   const blocks = Math.floor(signal.length / length);
   if (length < fewestSamples || blocks < fewestBlocks) return 0;
   const quiet = Array.from({ length: blocks }, (_, i) => {

@@ -1,15 +1,7 @@
 import type { Seconds } from '../units.js';
 import { keptRows } from './keptRows.js';
-import { asked } from './stretches.js';
+import { asked, fewestSamples, nearlyAll, strideOver, writtenAlike } from './limits.js';
 import type { Sweep } from './sweep.js';
-
-/** Rows that lie nearer to the line through their neighbours than this part of all that was recorded were drawn, and written in full. */
-const onLine = 1e-6;
-/** So many rows tell well enough how far all reach. Common practice, no source. */
-const mostForRange = 10_000;
-/** From so many corners on it is no chance that nearly all lie a multiple of the usual gap apart. */
-const fewestCorners = 30;
-const nearlyAll = 0.9;
 
 /**
  * Takes a recording that was drawn in straight lines between fewer readings, and written in full, for those readings: what lies between
@@ -23,7 +15,7 @@ export function takenReadings(
 ): { readonly sweep: Sweep; readonly sampledEvery: Seconds } | undefined {
   const { time, signal } = sweep;
   const corners = cornersOf(signal);
-  if (corners.length < fewestCorners) return undefined;
+  if (corners.length < fewestSamples) return undefined;
   const apart = usualGap(corners);
   const sampledEvery = (apart * (time[time.length - 1]! - time[0]!)) / (time.length - 1);
   if (apart < 2 || !(sampledEvery <= asked)) return undefined;
@@ -39,18 +31,18 @@ export function takenReadings(
 /** Rows that lie off the line through their neighbours. */
 function cornersOf(signal: Float64Array): readonly number[] {
   let [low, high] = [Infinity, -Infinity];
-  const stride = Math.ceil(signal.length / mostForRange);
+  const stride = strideOver(signal.length);
   for (let i = 0; i < signal.length; i += stride) {
     low = Math.min(low, signal[i]!);
     high = Math.max(high, signal[i]!);
   }
-  const least = onLine * (high - low);
+  const least = writtenAlike * (high - low);
   const corners: number[] = [];
   for (let i = 1; i + 1 < signal.length; i++) {
     if (Math.abs(signal[i - 1]! - 2 * signal[i]! + signal[i + 1]!) <= least) continue;
     corners.push(i);
     // Where every row is one nothing was drawn.
-    if (corners.length === fewestCorners && usualGap(corners) < 2) return [];
+    if (corners.length === fewestSamples && usualGap(corners) < 2) return [];
   }
   return corners;
 }

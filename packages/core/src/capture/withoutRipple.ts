@@ -1,14 +1,11 @@
 import { median } from '../statistics/median.js';
-import type { Hertz, Seconds } from '../units.js';
+import type { Hertz } from '../units.js';
 import type { Bins } from './bins.js';
+import { mainsPeriods } from './limits.js';
 
-/** Whole periods of both 50 Hz and 60 Hz. */
-const stretch: Seconds = 0.2;
 /** The ripple of a stretch is the median over this many to either side, so that single events do not count. */
 const neighbours = 4;
-const harmonics = [1, 2, 3, 4, 5, 6];
-/** A harmonic needs this many bins in a period. */
-const fewestBins = 4;
+const harmonics = 6;
 
 /**
  * Takes the mains ripple and its harmonics out of the bins: in each stretch of 0.2 s the sine and the cosine that the
@@ -20,9 +17,10 @@ const fewestBins = 4;
  */
 export function withoutRipple(bins: Bins, path: Float64Array, hertz: Hertz): Bins {
   const ripple = new Float64Array(path.length);
-  for (const harmonic of harmonics) {
+  for (let harmonic = 1; harmonic <= harmonics; harmonic++) {
     const frequency = hertz * harmonic;
-    if (frequency * bins.interval * fewestBins > 1) break;
+    // It shows in bins of less than half its period (Nyquist).
+    if (2 * frequency * bins.interval >= 1) break;
     addHarmonic(ripple, bins, path, 2 * Math.PI * frequency);
   }
   if (bins.samplesPerBin > 1) {
@@ -40,7 +38,7 @@ function addHarmonic(
   path: Float64Array,
   radians: number,
 ): void {
-  const length = Math.max(1, Math.round(stretch / interval));
+  const length = Math.max(1, Math.round(mainsPeriods / interval));
   const count = Math.floor(mean.length / length);
   const cosines = new Float64Array(count);
   const sines = new Float64Array(count);

@@ -1,5 +1,6 @@
 import type { EndVolts, HookUpLevels } from '../expectation/hookUpLevels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
+import { tolerance } from './limits.js';
 
 /** Where a signal lies while a contact is broken, on the scale of the span. */
 export interface ContactLevels {
@@ -12,18 +13,12 @@ export interface ContactLevels {
   readonly range: number;
 }
 
-/** Levels this part of the source, or of the span, apart are not confused by parts within their tolerance. */
-const apartOfSource = 0.03;
-const apartOfSpan = 0.05;
-/** The source makes this much of the span beyond both ends at the least: interference does. */
-const beyondEnds = 0.2;
-
 export function contactLevels(
   { brokenLead, source }: HookUpLevels,
   scale: ThrottleScale,
 ): ContactLevels {
   const { rest, span } = scale;
-  const apart = Math.max(apartOfSpan, (apartOfSource * source) / Math.abs(span));
+  const apart = (tolerance * source) / Math.abs(span);
   const along = (ends: EndVolts | undefined): ContactLevels['supply'] => {
     if (!ends) return undefined;
     const [closed, open] = [onScale(scale, ends.closed), onScale(scale, ends.open)];
@@ -33,6 +28,6 @@ export function contactLevels(
     return (level) => closed + (open - closed) * Math.min(1, Math.max(0, level));
   };
   const edges = [onScale(scale, 0), onScale(scale, source)];
-  const range = Math.max(...edges, 1 + beyondEnds) - Math.min(...edges, -beyondEnds);
+  const range = Math.max(...edges, 1) - Math.min(...edges, 0);
   return { rest, supply: along(brokenLead.supply), ground: along(brokenLead.ground), range };
 }

@@ -4,42 +4,41 @@ import type { Seconds } from '../units.js';
 
 /**
  * How often each begins in a recording of which nothing is known, per second: an open or dirty wiper once in ten
- * seconds, one that sticks in twenty, a lead or a foreign pulse in a minute, a crack in a hundred seconds.
+ * seconds, one that sticks in twenty, a lead, or a foreign pulse, in half a minute, a crack in a hundred seconds.
  */
+const lead = 0.03;
 export const rates = {
   lifted: 0.1,
-  supply: 0.02,
-  ground: 0.02,
-  foreign: 0.03,
+  supply: lead,
+  ground: lead,
+  foreign: lead,
   shifting: 0.01,
   stuck: 0.05,
 } as const;
 
-/** How long each lasts, mean: an open contact, dirt under the wiper, a foreign pulse, a crack's crossing, a standstill. */
+/** How long each lasts, mean: an open contact; dirt under the wiper, a standstill; a foreign pulse, a crack's crossing. */
 export const dwell = {
   open: 0.1,
   dirt: 0.02,
-  foreign: 0.005,
-  shifting: 0.01,
-  stuck: 0.02,
+  brief: 0.01,
 } as const satisfies Record<string, Seconds>;
 
 /** A jump from one line to another is over within this time, and within this travel where it is slower than an edge. */
 export const longestShift: Seconds = 0.03;
 export const crackWidth = 0.015;
-export const edgeTime: Seconds = 4e-3;
+export const edgeTime: Seconds = 5e-3;
 
-/** A broken contact's signal scatters about its level by this part of the way there; parts off their nominal values shift it. */
-export const levelScatter = 0.02;
+/** Parts within their tolerance shift levels by this part of what the source can make. */
+export const tolerance = 0.03;
 
-/** What dirt, or a foreign voltage, may change between samples, standard deviation, spans. */
-export const restless = 0.02;
+/** Certainty: no more is told, where no movement explains a recording at all, nats. */
+export const surely = 1000;
 
-/** Nearer to the path than this part of the visible departure dirt can't be told from sound contact. */
-export const leastOfVisible = 0.4;
-
-/** After a jump the throttle goes on at any speed of a hand's, standard deviation, spans per second. */
-export const speedAfterJump = 2;
+/**
+ * A broken contact's signal scatters about its level by this part of the way there, and parts off their nominal values shift it; dirt, or a
+ * foreign voltage, changes it between samples by this part of the span, standard deviation.
+ */
+export const scatter = 0.02;
 
 /** A track's own texture, as a part of the visible departure: turns of wire, wear, bends that the expected curve has not. */
 export const texture = 0.06;

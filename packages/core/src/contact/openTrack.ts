@@ -1,10 +1,8 @@
 import type { Departure } from '../departures/departure.js';
 import type { Levels } from '../movement/levels.js';
 import type { ContactLevels } from './contactLevels.js';
-import { longestShift } from './limits.js';
+import { longestShift, surely, tolerance } from './limits.js';
 
-/** Parts within their tolerance shift the levels by this part of what the source can make. */
-const tolerance = 0.03;
 /** Not fewer leaps tell: once there and back is a loose lead as well. */
 const fewestLeaps = 3;
 
@@ -52,6 +50,3 @@ interface Side {
 function isIn({ low, high }: Side, level: number): boolean {
   return level >= low && level <= high;
 }
-
-/** No movement makes such a recording: beyond any odds that are told, nats. */
-const surely = 1000;

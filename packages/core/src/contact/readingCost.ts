@@ -1,5 +1,5 @@
 import type { ContactLevels } from './contactLevels.js';
-import { catchesUp, dwell, leastOfVisible, levelScatter, restless } from './limits.js';
+import { catchesUp, dwell, scatter } from './limits.js';
 
 /** What a contact or a lead does that is not sound; shifting is the crossing of a crack, stuck a reading that stays while the throttle moves on. */
 export type BrokenState = 'lifted' | 'supply' | 'ground' | 'foreign' | 'shifting' | 'stuck';
@@ -20,16 +20,8 @@ export interface BrokenReading {
 
 /** Of readings that none of the states explains: once in a thousand. */
 const strange = 1e-3;
-/** A broken contact's reading is near the one before it as often as anywhere else. */
-const steady = 0.5;
-/** A lifted wiper is open as often as it is dirty; a feed lead rather opens. */
-const dirty = { lifted: 0.49, lead: 0.3 };
-/** A reading's own scatter about the one before it: of both. */
-const ofBoth = 2.5;
-/** And about the mean of those before, where it is stuck. */
-const ofStuck = 1.3;
-/** And about a line through the last two: of all three, and what bends a crossing. */
-const ofThree = 8;
+/** A broken contact's reading is near the one before it as often as anywhere else, and the contact open as often as dirty. */
+const asOften = 0.5;
 
 /**
  * How unlikely a reading is while a contact is broken: −ln of its density, and what the time costs. At the level that an open contact
@@ -49,42 +41,41 @@ export function readingCost(
     const slack = 2 * Math.sqrt(variance);
     const isBetween = seen > least - slack && seen < most + slack;
     const between = isBetween ? catchesUp / (most - least + 2 * slack) : 0;
-    const there = (1 - catchesUp) * density(seen - last, ofStuck * variance);
-    return -Math.log(strange / levels.range + between + there) + seconds / dwell.stuck;
+    const there = (1 - catchesUp) * density(seen - last, variance);
+    return -Math.log(strange / levels.range + between + there) + seconds / dwell.dirt;
   }
   const near = nearLast(seen, last, variance);
   if (state === 'shifting') {
-    const onward = Number.isNaN(reading.ahead)
-      ? 0
-      : density(seen - reading.ahead, ofThree * variance);
-    const any = (1 - steady) / levels.range;
-    return -Math.log(any + (steady * (near + onward)) / 2) + seconds / dwell.shifting;
+    // From 2·last − the one before: the variances of three readings, 1 + 4 + 1.
+    const onward = Number.isNaN(reading.ahead) ? 0 : density(seen - reading.ahead, 6 * variance);
+    const any = asOften / levels.range;
+    return -Math.log(any + (asOften * (near + onward)) / 2) + seconds / dwell.brief;
   }
   if (state === 'foreign')
-    return -Math.log((1 - steady) / levels.range + steady * near) + seconds / dwell.foreign;
+    return -Math.log(asOften / levels.range + asOften * near) + seconds / dwell.brief;
   const goal = state === 'lifted' ? levels.rest : levels[state]?.(path);
   if (goal === undefined) return Number.POSITIVE_INFINITY;
   const way = Math.abs(goal - path);
   const slack = 2 * Math.sqrt(variance);
-  const scatter = levelScatter * way + slack;
+  const spread = scatter * way + slack;
   const atAll = strange / levels.range;
-  if (Math.abs(seen - goal) < 3 * scatter) {
-    const there = density(seen - goal, scatter * scatter);
-    return -Math.log(atAll + (1 - steady) * there + steady * near) + seconds / dwell.open;
+  if (Math.abs(seen - goal) < 3 * spread) {
+    const there = density(seen - goal, spread * spread);
+    return -Math.log(atAll + asOften * there + asOften * near) + seconds / dwell.open;
   }
   const isBetween = seen > Math.min(goal, path) - slack && seen < Math.max(goal, path) + slack;
-  const part = dirty[state === 'lifted' ? 'lifted' : 'lead'];
+  // Nearer to the path dirt can't be told from sound contact.
   const between =
-    isBetween && Math.abs(seen - path) > leastOfVisible * visible
-      ? part * ((1 - steady) / (way + 2 * slack) + steady * near)
+    isBetween && Math.abs(seen - path) > visible / 2
+      ? asOften * (asOften / (way + 2 * slack) + asOften * near)
       : 0;
   return -Math.log(atAll + between) + seconds / dwell.dirt;
 }
 
 function nearLast(seen: number, last: number, variance: number): number {
   if (Number.isNaN(last)) return 0;
-  const loose = density(seen - last, restless * restless + 4 * variance);
-  return (loose + density(seen - last, ofBoth * variance)) / 2;
+  const loose = density(seen - last, scatter * scatter + 4 * variance);
+  return (loose + density(seen - last, 2 * variance)) / 2;
 }
 
 /** Of the normal distribution. */

@@ -1,10 +1,9 @@
 import type { Seconds } from '../units.js';
 import {
   accelerationLasts,
-  fallAcceleration,
-  flickAcceleration,
   handAccelerations,
   plungeAcceleration,
+  throwAcceleration,
 } from './limits.js';
 
 /** What moves the throttle: a hand, a quick hand, its spring, the spring of a light plate, a finger that throws it open. */
@@ -187,8 +186,8 @@ export function coast(from: MotionState, seconds: Seconds, to: Prediction): void
 }
 
 function middleAcceleration(motion: 'fall' | 'plunge' | 'flick'): number {
-  if (motion === 'flick') return flickAcceleration / 2;
-  return -(motion === 'fall' ? fallAcceleration : plungeAcceleration) / 2;
+  if (motion === 'flick') return throwAcceleration / 2;
+  return -(motion === 'fall' ? throwAcceleration : plungeAcceleration) / 2;
 }
 
 /** Adds a change of speed, at some moment within a time, to a state that was predicted over it. */

@@ -3,6 +3,7 @@ import type { ContactLevels } from '../contact/contactLevels.js';
 import { openTrackLeaps } from '../contact/openTrack.js';
 import type { Departure } from '../departures/departure.js';
 import { findDepartures } from '../departures/findDepartures.js';
+import { sameStop } from '../motion/limits.js';
 import { runningMedian } from '../statistics/runningMedian.js';
 import type { Levels } from './levels.js';
 import {
@@ -28,17 +29,13 @@ export interface Movement {
   readonly flungOpen: number;
 }
 
-/** The stops are sought no farther from where they are expected than this. */
-const farthestClosed = 0.25;
-const farthestOpen = 0.2;
-
 /** The outermost levels at which the recording lay still; infinite where it never lay near a stop. */
 function roughStops(still: readonly number[]): Stops {
   const closed = still.reduce((least, level) => Math.min(least, level), Infinity);
   const open = still.reduce((most, level) => Math.max(most, level), -Infinity);
   return {
-    closed: closed < farthestClosed ? closed : -Infinity,
-    open: open > 1 - farthestOpen ? open : Infinity,
+    closed: closed < sameStop ? closed : -Infinity,
+    open: open > 1 - sameStop ? open : Infinity,
   };
 }
 

@@ -1,3 +1,4 @@
+import { sameStop } from '../motion/limits.js';
 import type { Seconds } from '../units.js';
 
 /** A stretch of one direction between two turning points. Levels are fractions of the span above closed. */
@@ -29,7 +30,6 @@ export interface SnapClosing {
 }
 
 const shortestRest: Seconds = 0.06;
-const turningSize = 0.05;
 
 /** A resting level varies within half the visible departure, or this part of the span. */
 const leastBand = 0.01;
@@ -38,7 +38,7 @@ export function restBand(visible: number): number {
   return Math.max(visible / 2, leastBand);
 }
 
-/** The rests: stretches of at least 0.1 s in which the level stays within a band. */
+/** The rests: stretches of at least 0.06 s in which the level stays within a band. */
 export function findRests(time: Float64Array, level: Float64Array, band: number): readonly Rest[] {
   const rests: Rest[] = [];
   let from = 0;
@@ -88,13 +88,13 @@ function turningPoints(level: Float64Array): readonly number[] {
   for (let i = 1; i < level.length; i++) {
     if (level[i]! > level[highest]!) highest = i;
     if (level[i]! < level[lowest]!) lowest = i;
-    if (direction >= 0 && level[highest]! - level[i]! > turningSize) {
+    if (direction >= 0 && level[highest]! - level[i]! > sameStop) {
       if (direction > 0 || highest > lowest)
         turns.push(...(direction === 0 ? [lowest] : []), highest);
       else turns.push(highest);
       direction = -1;
       lowest = i;
-    } else if (direction <= 0 && level[i]! - level[lowest]! > turningSize) {
+    } else if (direction <= 0 && level[i]! - level[lowest]! > sameStop) {
       turns.push(lowest);
       direction = 1;
       highest = i;

@@ -1,4 +1,4 @@
-import { sameStop } from '../motion/limits.js';
+import { farthestStop, sameStop } from '../motion/limits.js';
 import type { Levels } from './levels.js';
 import type { Rest } from './movement.js';
 
@@ -7,9 +7,6 @@ export interface Stops {
   readonly closed: number;
   readonly open: number;
 }
-
-/** A stop is sought this near to where it is expected. */
-const farthestStop = 0.25;
 
 /**
  * The stops' levels, from the rests at the outermost ones; the expected ones, 0 and 1, where there are none. A rest at the end

@@ -1,3 +1,5 @@
+import { halfWindow } from '../capture/captureQuality.js';
+import { handSpeed, restitution, sameStop } from '../motion/limits.js';
 import type { Seconds } from '../units.js';
 import type { Levels } from './levels.js';
 
@@ -15,21 +17,11 @@ export interface Throw {
   readonly rebounds: readonly number[];
 }
 
-/** A throw moves so far, so much of it within this time or from one sample to the next. */
+/** A throw moves so far, a quarter of it within this time or from one sample to the next. */
 const leastHeight = 0.12;
-const fastChange = 0.06;
-const fastTime: Seconds = 0.01;
-/** It goes on as long as it is faster than this, spans per second, over this time. */
-const slowest = 1;
-const speedOver: Seconds = 5e-3;
-/** It is over within this time: the slowest springs take a third of a second. */
+const fastTime: Seconds = 5e-3;
+/** It is over within this time, and its rebounds have died away within as much again: the slowest springs take a third of a second. */
 const longest: Seconds = 0.35;
-/** It comes to lie still near the touch: within this part of the height, and the visible departure. */
-const nearTouch = 0.1;
-/** Rebounds have died away after this time, or once it lay still for this long. */
-const longestSettling: Seconds = 0.45;
-const stillness: Seconds = 0.05;
-const highestRebound = 0.45;
 
 /**
  * Finds the moves in which a throttle is thrown onto a stop: far within tens of milliseconds, after which it lies still near where it
@@ -43,7 +35,7 @@ export function findThrows(levels: Levels, path: Float64Array): readonly Throw[]
   const found: Throw[] = [];
   for (let i = 0; i + reach < path.length; i++) {
     const change = path[i + reach]! - path[i]!;
-    if (Math.abs(change) < fastChange + visible) continue;
+    if (Math.abs(change) < leastHeight / 4 + visible) continue;
     if (time[i + reach]! - time[i]! > 3 * Math.max(fastTime, interval)) continue;
     const one = throwAt(levels, path, change < 0 ? 1 : -1, i, i + reach);
     if (!one) continue;
@@ -62,8 +54,8 @@ function throwAt(
   late: number,
 ): Throw | undefined {
   const height = (bin: number): number => sign * path[bin]!;
-  const step = Math.max(1, Math.round(speedOver / interval));
-  const least = Math.max(slowest * step * interval, visible / 2);
+  const step = Math.max(1, Math.round(fastTime / interval));
+  const least = Math.max(handSpeed * step * interval, visible / 2);
   let start = early;
   while (start - step >= 0 && height(start - step) - height(start) >= least) start -= step;
   while (start < early && height(start) - height(start + 1) < least / step) start++;
@@ -80,7 +72,7 @@ function throwAt(
   return { direction, start, touch, settled, from: path[start]!, to: sign * to, rebounds };
 }
 
-/** Follows the rebounds until the throttle lies still near the touch; nothing where it goes elsewhere. */
+/** Follows the rebounds until the throttle lies still near the touch for longer than what is no movement; nothing where it goes elsewhere. */
 function settles(
   time: Float64Array,
   height: (bin: number) => number,
@@ -89,14 +81,14 @@ function settles(
   visible: number,
 ): Pick<Throw, 'settled' | 'to' | 'rebounds'> | undefined {
   const band = visible / 2;
-  const slack = nearTouch * fall + visible;
+  const slack = sameStop + visible;
   let still = touch;
   let moves = true;
   for (let i = touch + 1; i < time.length; i++) {
-    if (time[i]! - time[touch]! > longestSettling) break;
-    if (height(i) - height(touch) > highestRebound * fall + visible) return undefined;
+    if (time[i]! - time[touch]! > longest) break;
+    if (height(i) - height(touch) > restitution ** 2 * fall + visible) return undefined;
     if (Math.abs(height(i) - height(still)) > band) still = i;
-    moves = time[i]! - time[still]! < stillness && i + 1 < time.length;
+    moves = time[i]! - time[still]! < halfWindow && i + 1 < time.length;
     if (!moves) break;
   }
   const to = height(still);

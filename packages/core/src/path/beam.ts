@@ -4,8 +4,6 @@ import { type Hypothesis, newHypothesis } from './hypothesis.js';
 const width = 20;
 /** One that is so much costlier than the best has no chance any more, nats: one in four thousand million. */
 export const hopeless = 22;
-/** Two that differ by less than this part of a standard deviation, in level and in speed, go on alike. */
-const alike = 0.7;
 /** Of two alike in different motions the cheaper one is enough if it is cheaper by so many nats. */
 const clearly = 3;
 
@@ -26,9 +24,10 @@ export function beam(): Beam {
   let kept: Hypothesis[] = [];
   let other: Hypothesis[] = [];
   let best = Number.POSITIVE_INFINITY;
+  // Nearer to each other than to what either may be: half a variance, in level and in speed.
   const isAlike = (a: Hypothesis, b: Hypothesis): boolean =>
-    Math.abs(a.level - b.level) < alike * Math.sqrt(Math.max(a.levelVariance, b.levelVariance)) &&
-    Math.abs(a.speed - b.speed) < alike * Math.sqrt(Math.max(a.speedVariance, b.speedVariance));
+    (a.level - b.level) ** 2 < Math.max(a.levelVariance, b.levelVariance) / 2 &&
+    (a.speed - b.speed) ** 2 < Math.max(a.speedVariance, b.speedVariance) / 2;
   /** Whether one that goes on alike makes the new one needless; those that the new one makes needless go. */
   const isNeedless = (one: Hypothesis): boolean => {
     for (let k = 0; k < kept.length; k++) {

@@ -118,7 +118,7 @@ describe('decode', () => {
 
   test('what a fall and a catch may be between far samples is a dropout where the contact is known to break', () => {
     const time = Float64Array.from({ length: 401 }, (_, i) => i * 5e-3);
-    const mean = time.map((at, i) => 0.02 + 0.45 * at - (i === 50 ? 0.05 : 0));
+    const mean = time.map((at, i) => 0.02 + 0.45 * at - (i === 50 ? 0.04 : 0));
     const levels = { ...plainLevels(time, mean), noise: 3e-3, sampleNoise: 3e-3, visible: 0.03 };
     expect(decode(levels, contact, stops).events).toEqual([]);
     const place = { low: 0.12, high: 0.14, state: 'lifted' } as const;

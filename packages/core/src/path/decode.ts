@@ -1,31 +1,29 @@
+import { gapIntervals } from '../capture/limits.js';
 import type { ContactLevels } from '../contact/contactLevels.js';
 import {
   rates as breakRates,
   crackWidth,
+  dwell,
   edgeTime,
   longestShift,
   longestStuck,
-  speedAfterJump,
   texture,
 } from '../contact/limits.js';
 import { type BrokenState, readingCost } from '../contact/readingCost.js';
 import {
-  bendSpeed,
-  beyondStopCost,
-  blowSpeed,
-  catchCost,
+  accelerationLasts,
   handAccelerations,
+  handSpeed,
   impactCost,
-  landingCost,
   longestImpact,
+  oddPlaceCost,
   plungeAcceleration,
   rates,
-  reboundSpeed,
   restitution,
-  shortestFlight,
-  shortestGap,
+  sameStop,
   stopScatter,
-  thrownSpeed,
+  strikeSpeed,
+  throwAcceleration,
   usualRestitution,
 } from '../motion/limits.js';
 import {
@@ -77,32 +75,15 @@ export interface Part {
 
 /** From this many variances on, squared, a reading makes other explanations worth a try; noise alone does so once in forty. */
 const odd = 5;
-/** A broken contact may be sound again where the reading lies within so many variances, squared, of the path. */
-const backWithin = 30;
-/** A recording begins at rest or in movement, anywhere; with a fall less likely, with a broken contact hardly. */
-const beginsFalling = 3;
-const resumesFalling = 2;
-const beginsBroken = 7;
-const anywhere = { level: 0.5, variance: 0.3 };
-const speedAtFirst = { hand: 2, fall: 50 };
-/** Costs of small changes: a motion that ends, a contact that is sound again, one throw that becomes another. */
+/** A recording begins at rest or in movement, anywhere between the stops, and in a fall at half the speed at which a whole one ends, √(2·acceleration). */
+const anywhere = { level: 1 / 2, variance: 1 / 12 };
+const speedAtFirst = { hand: handSpeed, fall: Math.sqrt(throwAcceleration / 2) };
+/** A recording begins in a fall, a contact is sound again, one throw or fault becomes another: as likely as not. A motion rather ends. */
+const asLikely = Math.LN2;
 const endsMotion = 0.5;
-const soundAgain = 0.7;
-const otherThrow = 1;
-const otherFault = 1;
-const flickOfThrow = 5;
-const plungeOfFall = 4;
 /** −ln of the chance that a contact breaks in a bin at a place where it does on most passes. */
 const atBadPlace = 2;
-/** A throttle falls from this height at the least. */
-const leastDrop = 0.05;
-/** A stop is near within this height, and what the throttle moves between readings. */
-const nearStop = 0.05;
-/** A jump leads anywhere within two spans. */
-const jumpsOver = 2;
-/** Extremes of a bin's samples beyond what noise makes of as many, standard deviations, and the most that they cost. */
-const beyondExtreme = 1.5;
-const mostForExtreme = 30;
+const plungeOfFall = Math.log(rates.fall / rates.plunge);
 
 const broken: readonly BrokenState[] = ['lifted', 'supply', 'ground', 'foreign'];
 const motions: readonly Motion[] = ['brisk', 'fall', 'plunge', 'flick'];
@@ -129,7 +110,8 @@ export function decode(
   const { time, mean, low, high, visible, noise, interval, perBin, sampleNoise, clip } = levels;
   const variance = noise ** 2 + (texture * visible) ** 2;
   const ofSample = Math.hypot(sampleNoise, texture * visible);
-  const usualExtreme = sampleNoise * (Math.sqrt(2 * Math.log(perBin)) + beyondExtreme);
+  // What noise makes of as many samples.
+  const usualExtreme = sampleNoise * Math.sqrt(2 * Math.log(perBin));
   const ahead = newPrediction();
   const hypotheses = beam();
   const { spare, offer, next, release } = hypotheses;
@@ -153,11 +135,11 @@ export function decode(
 
   /** What a bin costs besides its mean: samples far from it, and a place beyond the stops. */
   const besides = (speed: number): number => {
-    const cost = isBeyondStops(level) ? beyondStopCost : 0;
+    const cost = isBeyondStops(level) ? oddPlaceCost : 0;
     if (perBin === 1) return cost;
     const usual = usualExtreme + (Math.abs(speed) * interval) / 2;
     const excess = Math.max(high[bin]! - level, level - low[bin]!) - usual;
-    return excess > 0 ? cost + Math.min(mostForExtreme, excess ** 2 / ofSample ** 2 / 2) : cost;
+    return excess > 0 ? cost + Math.min(hopeless, excess ** 2 / ofSample ** 2 / 2) : cost;
   };
 
   /** A new explanation that goes on from an older one. */
@@ -248,13 +230,13 @@ export function decode(
       Math.max(0, -from.speed) * within +
       (plungeAcceleration * within ** 2) / 2 +
       3 * Math.sqrt(from.levelVariance);
-    if (!(drop >= leastDrop && reach >= drop)) return;
+    if (!(drop >= sameStop && reach >= drop)) return;
     const height = level - stops.closed;
     const highest = restitution ** 2 * drop;
     if (height > highest + stopScatter || height < -stopScatter - visible) return;
     const low = 2 * stopScatter + visible;
     const density = 0.5 / (highest + 2 * stopScatter) + (height < low ? 0.5 / low : 0);
-    const cost = from.cost + extra + landingCost - Math.log(density) + besides(0);
+    const cost = from.cost + extra + impactCost - Math.log(density) + besides(0);
     if (cost >= hypotheses.limit) return;
     for (const motion of ['fall', 'hand'] as const) {
       const one = follow(from, cost, motion, change);
@@ -324,10 +306,10 @@ export function decode(
   /** The path goes on along another line. */
   const jump = (from: Hypothesis, extra: number): void => {
     if (Math.abs(level - ahead.level) < visible / 2) return;
-    const cost = from.cost + extra + Math.log(jumpsOver) + besides(ahead.speed);
+    const cost = from.cost + extra + Math.log(contact.range) + besides(ahead.speed);
     if (cost >= hypotheses.limit) return;
     const one = follow(from, cost, isThrown(from.motion) ? 'hand' : from.motion, 'jump');
-    setTo(one, ahead.speed, ahead.speedVariance + speedAfterJump ** 2);
+    setTo(one, ahead.speed, ahead.speedVariance + handSpeed ** 2);
     one.since = bin;
     offer(one);
   };
@@ -338,7 +320,7 @@ export function decode(
       setState(ahead, anywhere, 0, speedAtFirst[motion] ** 2, motion);
       ahead.least = Number.NEGATIVE_INFINITY;
       const change = from.contact === 'sound' ? undefined : 'sound';
-      meet(from, motion, motion === 'hand' ? 0 : resumesFalling, change);
+      meet(from, motion, motion === 'hand' ? 0 : asLikely, change);
     }
   };
 
@@ -349,18 +331,18 @@ export function decode(
     for (const motion of ['hand', 'fall'] as const) {
       from.speedVariance = speedAtFirst[motion] ** 2;
       predict(from, motion, seconds, ahead);
-      meet(from, motion, motion === 'hand' ? 0 : resumesFalling);
+      meet(from, motion, motion === 'hand' ? 0 : asLikely);
     }
     from.speed = speed;
     from.speedVariance = speedVariance;
   };
 
   const beginningOf = (motion: Motion, after: Motion): number => {
-    if (motion === 'brisk') return after === 'hand' ? beginning(rates.brisk, seconds) : otherThrow;
-    if (motion === 'fall') return isThrown(after) ? otherThrow : beginning(rates.fall, seconds);
+    if (motion === 'brisk') return after === 'hand' ? beginning(rates.brisk, seconds) : asLikely;
+    if (motion === 'fall') return isThrown(after) ? asLikely : beginning(rates.fall, seconds);
     if (motion === 'plunge')
       return after === 'fall' ? plungeOfFall : beginning(rates.plunge, seconds);
-    return beginning(rates.flick, seconds) + (isThrown(after) ? flickOfThrow : 0);
+    return beginning(rates.flick, seconds);
   };
 
   /** Predicts with a motion that begins now: its acceleration may be any of its own. */
@@ -374,26 +356,26 @@ export function decode(
 
   /** A stop, a hand that catches it, or a stop that lets it go again changes the speed at once. */
   const meetStop = (from: Hypothesis): void => {
-    const isFast = Math.abs(from.speed) > thrownSpeed;
+    const isFast = Math.abs(from.speed) > handSpeed;
     const thrown = isThrown(from.motion);
     if (isFast) {
       predict(from, from.speed < 0 && !thrown ? 'fall' : from.motion, seconds, ahead);
       const height = from.speed < 0 ? ahead.level - stops.closed : stops.open - ahead.level;
-      if (height < nearStop + Math.abs(ahead.speed) * seconds) hitStop(from);
+      if (height < sameStop + Math.abs(ahead.speed) * seconds) hitStop(from);
     }
     const since = from.turnedAt < 0 ? Infinity : time[bin]! - time[from.turnedAt]!;
-    if (isFast && from.thrown && since >= shortestFlight) {
+    if (isFast && from.thrown && since >= longestImpact) {
       predictNew(from, 'hand');
       ahead.level -= (from.speed * seconds) / 4;
       ahead.speed /= 2;
       strike(ahead, seconds, from.speed / 2);
-      meet(from, 'fall', catchCost);
-      meet(from, 'hand', catchCost);
+      meet(from, 'fall', oddPlaceCost);
+      meet(from, 'hand', oddPlaceCost);
     }
-    const lies = from.level < stops.closed + nearStop || from.level > stops.open - nearStop;
+    const lies = from.level < stops.closed + sameStop || from.level > stops.open - sameStop;
     if (lies && !from.thrown && since <= longestImpact) {
       predictNew(from, 'hand');
-      strike(ahead, seconds, reboundSpeed);
+      strike(ahead, seconds, strikeSpeed);
       meet(from, 'fall', impactCost);
     }
     land(from, seconds, thrown ? 0 : beginning(rates.fall, seconds));
@@ -427,11 +409,11 @@ export function decode(
     }
     if (!thrown) {
       predict(from, from.motion, seconds, ahead);
-      strike(ahead, seconds, bendSpeed);
+      strike(ahead, seconds, handSpeed);
       meet(from, from.motion, beginning(rates.bend, seconds));
-      if (from.level < stops.closed + nearStop && level > ahead.level) {
+      if (from.level < stops.closed + sameStop && level > ahead.level) {
         predict(from, 'hand', seconds, ahead);
-        strike(ahead, seconds, blowSpeed);
+        strike(ahead, seconds, strikeSpeed);
         meet(from, 'fall', beginning(rates.flick, seconds));
       }
     }
@@ -453,7 +435,7 @@ export function decode(
     if (state === 'shifting') {
       if (mayBreak && time[bin]! - since <= Math.max(longestShift, 2 * interval))
         breakOff(from, state, 0, false);
-      else if (mayBreak) for (const other of broken) breakOff(from, other, otherFault, true);
+      else if (mayBreak) for (const other of broken) breakOff(from, other, asLikely, true);
       const isEdge = unseen <= Math.max(edgeTime, 2 * interval);
       if (isEdge || Math.abs(from.speed) * unseen <= crackWidth) jump(from, 0);
       return;
@@ -461,7 +443,7 @@ export function decode(
     if (state === 'stuck' && time[bin]! - since > Math.max(longestStuck, 2 * interval)) {
       const one = follow(
         from,
-        from.cost + otherFault + normalCost(level - from.last, 2 * variance),
+        from.cost + asLikely + normalCost(level - from.last, 2 * variance),
         'hand',
         'stood',
       );
@@ -473,20 +455,18 @@ export function decode(
     else if (mayBreak) breakOff(from, state, 0, false);
     // What was caught up would have been seen.
     if (state === 'stuck' && Math.abs(level - from.last) < visible / 2) return;
-    const isBack = (): boolean =>
-      (level - ahead.level) ** 2 < backWithin * (ahead.levelVariance + variance);
-    if (isBack()) meet(from, from.motion, soundAgain, 'sound');
+    meet(from, from.motion, asLikely, 'sound');
     if (from.motion === 'hand') {
       predictNew(from, 'brisk');
       const begins = beginning(rates.brisk, time[bin]! - since);
-      if (isBack()) meet(from, 'brisk', begins + soundAgain, 'sound');
+      meet(from, 'brisk', begins + asLikely, 'sound');
     }
     land(from, unseen, beginning(rates.fall, unseen), 'sound');
   };
 
   const begin = (): void => {
     for (const motion of ['hand', 'fall'] as const) {
-      const one = follow(newHypothesis(), motion === 'hand' ? 0 : beginsFalling, motion);
+      const one = follow(newHypothesis(), motion === 'hand' ? 0 : asLikely, motion);
       setTo(one, 0, speedAtFirst[motion] ** 2);
       offer(one);
     }
@@ -500,7 +480,9 @@ export function decode(
         variance,
         visible,
       };
-      const cost = beginsBroken + readingCost(state, reading, contact, 0);
+      const lasts = state === 'foreign' ? dwell.brief : dwell.open;
+      const begins = -Math.log(breakRates[state] * lasts);
+      const cost = begins + readingCost(state, reading, contact, 0);
       const one = follow(newHypothesis(), cost, 'hand');
       setState(one, anywhere, 0, speedAtFirst.hand ** 2, 'hand');
       one.contact = state;
@@ -519,7 +501,7 @@ export function decode(
     const most = (now[0]?.cost ?? 0) + hopeless;
     const mayBreak = bin < part.soundFrom || bin > part.soundTo;
     const comesBack = isBeyondRange(mean[bin - 1]!) && !isBeyondRange(level);
-    const isGap = seconds > Math.max(shortestGap, 3 * interval);
+    const isGap = seconds > Math.max(accelerationLasts, gapIntervals * interval);
     for (const one of now) {
       if (one.cost > most) break;
       const { contact: state } = one;
