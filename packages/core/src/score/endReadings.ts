@@ -140,7 +140,7 @@ const correlation: Seconds = 0.02;
  * A throttle that returns comes to rest this near to the closed stop, as a fraction of the span; one that rests farther
  * up hung there or was held.
  */
-const farthestReturn = 0.15;
+export const farthestReturn = 0.15;
 const farthestHanging = 0.25;
 
 /** A hand that turns round near the stop lingers there for less than this. Common practice, no source. */

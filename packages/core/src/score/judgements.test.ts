@@ -140,15 +140,22 @@ describe('findCauses', () => {
   test.each([
     [[check('live-output', 'fails')], ['wiring']],
     [[check('closed-end', 'fails')], ['ends']],
-    [
-      [check('closed-end', 'fails'), check('open-end', 'fails')],
-      ['wiring', 'ends'],
-    ],
+    [[check('closed-end', 'fails'), check('open-end', 'fails')], ['ends']],
     [[check('closed-rest', 'marginal')], ['closed-rest']],
     [[check('coverage', 'cannot-tell')], ['recording']],
     [[check('coverage', 'conforms')], ['none']],
   ])('without departures the checks decide (%#)', (checks, expected) => {
     expect(findCauses(checks, undefined).map((one) => one.cause)).toEqual(expected);
+  });
+
+  test('an end beyond its window is as likely the wiring’s as the leads are on wrong terminals', () => {
+    const told = (chance: number) =>
+      findCauses([check('closed-end', 'fails')], undefined, 1, chance);
+    expect(told(0.7)).toEqual([
+      { cause: 'wiring', weight: 0.7 },
+      { cause: 'ends', weight: 0.3 },
+    ]);
+    expect(told(0.1)[0]).toEqual({ cause: 'ends', weight: 0.9 });
   });
 
   test('with departures their weights decide, small ones left out', () => {

@@ -29,6 +29,7 @@ import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import type { Seconds } from '../units.js';
+import { chanceMisconnected } from './chanceMisconnected.js';
 import { chooseAdvice, isNarrowFor } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { chanceOfDepartures, confidence } from './confidence.js';
@@ -40,7 +41,6 @@ import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
 import { goalsOf } from './goalsOf.js';
 import { inTravel } from './inTravel.js';
-import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
@@ -172,8 +172,8 @@ export function scoreSweep(
   const { closed, open } = expected.windows;
   const inward = Math.sign(scale.span);
   const misconnected = isOpenTrack
-    ? 'no'
-    : isMisconnected(movement, levels.time, expected.windows, hookUp, scale, quality.clip);
+    ? 0
+    : chanceMisconnected(movement, expected.windows, hookUp, scale, quality.clip, criteria);
   const told = inTravel(movement, expected, scale);
   // An open track leaps from side to side: that there were strokes is sure, where they led is not.
   const followed = isOpenTrack ? [] : told.strokes;
@@ -243,7 +243,7 @@ export function scoreSweep(
     quality,
     interference: shares?.interference ?? 0,
   };
-  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded));
+  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded), misconnected);
   const verdict = decideVerdict(checks);
   const sure = confidence(verdict, grounded);
   const more = morePasses(evidence);
