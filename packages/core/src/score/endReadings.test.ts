@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Rest } from '../movement/movement.js';
-import { closedReturns, type EndEvidence, endReading } from './endReadings.js';
+import { closedReturns, type EndEvidence, endReading, worstReturn } from './endReadings.js';
 
 const rest = (start: number, end: number, level: number): Rest => ({ start, end, level });
 
@@ -86,5 +86,22 @@ describe('closedReturns', () => {
       closedReturns(evidence([rest(0, 0.5, level), rest(2, 3, 0.04)], [opening, closing])).before;
     expect(before(0)).toBeCloseTo(1, 9);
     expect(before(0.05)).toBeUndefined();
+  });
+});
+
+describe('worstReturn', () => {
+  const reading = { volts: 1.02, instrument: 0.003, uncertainty: 0.01, atStop: true };
+  const window = { low: 0.9, nominal: 1, high: 1.1 };
+  const worst = (bySpring: readonly number[], inner = 1) =>
+    worstReturn(reading, { ways: [[1.9], bySpring], hanging: 0 }, window, inner, 0.004);
+
+  test('is that of the spring’s returns that lies farthest beyond the window, with what one reading is known to', () => {
+    expect(worst([1.02, 1.3, 1.2])).toEqual({ ...reading, volts: 1.3, uncertainty: 0.005 });
+    expect(worst([0.7, 0.8, 1.2], -1)?.volts).toBe(0.7);
+  });
+
+  test('is the reading at the stop where each return lies within the window or beyond the stop', () => {
+    expect(worst([])).toBe(reading);
+    expect(worst([1.09, 0.5])).toBe(reading);
   });
 });

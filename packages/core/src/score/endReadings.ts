@@ -205,6 +205,28 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
   return { ways, hanging, ...(isNearer && { before: lay! }) };
 }
 
+/**
+ * The closed reading that is judged: of the returns that the spring brought, the one farthest beyond the window where one is, since a control
+ * unit reads each of them; else the one at the stop.
+ */
+export function worstReturn(
+  reading: EndReading | undefined,
+  { ways: [, bySpring] }: ClosedReturns,
+  window: ReadingWindow,
+  inner: number,
+  scatter: Volts,
+): EndReading | undefined {
+  if (!reading) return undefined;
+  const beyond = (volts: Volts): Volts => (inner > 0 ? volts - window.high : window.low - volts);
+  const worst = bySpring.reduce(
+    (most, volts) => (beyond(volts) > Math.max(0, beyond(most)) ? volts : most),
+    reading.volts,
+  );
+  if (worst === reading.volts) return reading;
+  const uncertainty = Math.hypot(reading.instrument, scatter);
+  return { ...reading, volts: worst, uncertainty, atStop: true };
+}
+
 /** The rest that an opening left: a throttle that closes on from where it was held, or stuck, had not returned yet. */
 function leftFor(first: Rest, rests: readonly Rest[], strokes: readonly Stroke[]): Rest {
   const opening = strokes.find(({ direction, end }) => direction === 'opening' && end > first.end);

@@ -23,7 +23,8 @@ export function findCauses(
     const outcome = checks.find(({ check }) => check === code)?.outcome;
     return outcome === 'fails' || outcome === 'marginal';
   };
-  const end = bad('closed-end') || bad('open-end');
+  // Returns that scatter may leave their window, an end that lies elsewhere scatters no more for it.
+  const end = bad('open-end') || (bad('closed-end') && !bad('closed-rest'));
   if (bad('live-output')) return [{ cause: 'wiring', weight: 1 }];
   if (weights) return leading(weights, real);
   if (bad('supply')) return [{ cause: 'wiring', weight: 1 }];

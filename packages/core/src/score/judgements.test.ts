@@ -142,6 +142,8 @@ describe('findCauses', () => {
     [[check('closed-end', 'fails')], ['ends']],
     [[check('closed-end', 'fails'), check('open-end', 'fails')], ['ends']],
     [[check('closed-rest', 'marginal')], ['closed-rest']],
+    [[check('closed-end', 'fails'), check('closed-rest', 'marginal')], ['closed-rest']],
+    [[check('open-end', 'fails'), check('closed-rest', 'marginal')], ['ends']],
     [[check('coverage', 'cannot-tell')], ['recording']],
     [[check('coverage', 'conforms')], ['none']],
   ])('without departures the checks decide (%#)', (checks, expected) => {

@@ -36,7 +36,7 @@ import { chanceOfDepartures, confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
 import { coverage } from './coverage.js';
-import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
+import { closedReturns, endReading, scatterOfReading, worstReturn } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
 import { goalsOf } from './goalsOf.js';
@@ -214,7 +214,13 @@ export function scoreSweep(
     judgeDepartures(findings, explanations, quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
-      endReading('closed', closed, ends),
+      worstReturn(
+        endReading('closed', closed, ends),
+        returns,
+        closed,
+        inward,
+        scatterOfReading(ends),
+      ),
       closed,
       scale.span,
       inward,
