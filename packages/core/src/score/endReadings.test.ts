@@ -54,36 +54,49 @@ describe('endReading', () => {
 
 describe('closedReturns', () => {
   const closing = { direction: 'closing', start: 1, end: 2, from: 1, to: 0.02 } as const;
+  const window = { low: 0.9, nominal: 1, high: 1.2 };
 
   test('takes the longest rest of a return, a hanging one too', () => {
     const rests = [rest(2, 2.2, 0.1), rest(2.25, 3, 0.02)];
-    const { ways, hanging } = closedReturns(evidence(rests, [closing]));
+    const { ways, hanging } = closedReturns(evidence(rests, [closing]), window);
     expect(ways).toEqual([[1.08], []]);
     expect(hanging).toBe(0);
   });
 
+  test('are none where the recorder’s range ends above the closed stop: a hand may have held it anywhere', () => {
+    const rests = [rest(2, 2.5, 0.4), rest(4, 4.5, 0.49)];
+    const strokes = [closing, { ...closing, start: 3, end: 4, to: 0.49 }];
+    const ways = (low: number) => closedReturns(evidence(rests, strokes, { low }), window).ways;
+    expect(ways(2.6)).toEqual([[], []]);
+    expect(ways(0)[0]).toHaveLength(1);
+  });
+
   test('leaves a rest out that the next opening reached, however long', () => {
     const rests = [rest(1.9, 2.1, 0.02), rest(2.2, 3, 0.13)];
-    expect(closedReturns(evidence(rests, [closing])).ways).toEqual([[1.08], []]);
+    expect(closedReturns(evidence(rests, [closing]), window).ways).toEqual([[1.08], []]);
   });
 
   test('counts no rest at which it was held before it closed', () => {
     const rests = [rest(0.5, 1.98, 0.14)];
     const released = { ...closing, start: 1.97, from: 0.142, to: 0.01 };
-    expect(closedReturns(evidence(rests, [released])).ways).toEqual([[], []]);
+    expect(closedReturns(evidence(rests, [released]), window).ways).toEqual([[], []]);
   });
 
   test('counts no short rest of a hand that turns round, nor one that the stroke went on from', () => {
     const turned = [rest(1.95, 2.04, 0.08)];
-    expect(closedReturns(evidence(turned, [{ ...closing, to: 0.08 }])).ways).toEqual([[], []]);
+    expect(closedReturns(evidence(turned, [{ ...closing, to: 0.08 }]), window).ways).toEqual([
+      [],
+      [],
+    ]);
     const cut = [rest(1.8, 1.96, 0.074)];
-    expect(closedReturns(evidence(cut, [{ ...closing, to: 0 }])).ways).toEqual([[], []]);
+    expect(closedReturns(evidence(cut, [{ ...closing, to: 0 }]), window).ways).toEqual([[], []]);
   });
 
   test('tells where it lay before it was opened, where that is nearer to the stop than its returns', () => {
     const opening = { direction: 'opening', start: 0.5, end: 1, from: 0, to: 1 } as const;
     const before = (level: number) =>
-      closedReturns(evidence([rest(0, 0.5, level), rest(2, 3, 0.04)], [opening, closing])).before;
+      closedReturns(evidence([rest(0, 0.5, level), rest(2, 3, 0.04)], [opening, closing]), window)
+        .before;
     expect(before(0)).toBeCloseTo(1, 9);
     expect(before(0.05)).toBeUndefined();
   });

@@ -158,14 +158,17 @@ export interface ClosedReturns {
   readonly hanging: number;
 }
 
-/** Finds the returns to the closed stop. */
-export function closedReturns({ quality, movement, scale }: EndEvidence): ClosedReturns {
+/** Finds the returns to the closed stop; none where the end of the recorder's range hides how far from it they came to rest. */
+export function closedReturns(evidence: EndEvidence, window: ReadingWindow): ClosedReturns {
+  const { quality, movement, scale } = evidence;
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
   let hanging = 0;
   const band = quality.visible / Math.abs(scale.span) / 2;
   const { rests, snaps, strokes } = movement;
   const closed = rests.reduce((least, { level }) => Math.min(least, level), Infinity);
+  if (isClipped(scale.closed + closed * scale.span, window, evidence))
+    return { ways: [[], []], hanging: 0 };
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
     const near = rests.filter(

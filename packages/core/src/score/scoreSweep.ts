@@ -53,6 +53,7 @@ import { judgeStarts } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
 import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
+import { leadsBeyondRange } from './leadsBeyondRange.js';
 import { morePasses } from './morePasses.js';
 import { isShort, restsOn } from './restsOn.js';
 import type { Check, DeliberateTest, Finding, Score } from './score.js';
@@ -132,11 +133,12 @@ export function scoreSweep(
   const { quality } = capture;
   const levels =
     inPairs && capture.levels.perBin === 1 ? { ...capture.levels, time: inTime } : capture.levels;
-  const { path, departures, movement, isOpenTrack } = followThrottle(
+  const { path, movement, isOpenTrack, ...all } = followThrottle(
     levels,
     draft,
     contactLevels(hookUp, scale),
   );
+  const departures = all.departures.filter((one) => !leadsBeyondRange(one, levels));
   const { stretches = [] } = sweep;
   const steps = crossingsOf(departures, levels);
   const found = departures.map((one): Finding => {
@@ -168,8 +170,8 @@ export function scoreSweep(
   // What is too short for a stroke came to no stop.
   const ended = isLong ? movement : { ...movement, rests: [], strokes: [], snaps: [] };
   const ends = { quality, scale, path: movement.path, movement: ended, instrument };
-  const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
+  const returns = closedReturns(ends, closed);
   const inward = Math.sign(scale.span);
   const misconnected = isOpenTrack
     ? 0
