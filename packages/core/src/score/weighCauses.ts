@@ -150,7 +150,7 @@ const prior: readonly (readonly [readonly Source[], number])[] = [
   [['connection', 'interference'], 0.03],
 ];
 
-/** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
+/** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests, but for those at a spot that passes show. */
 const spotAtRest = 0.02;
 
 /** Departures explained by some causes together, with how probable that is and what makes it so. */
@@ -258,15 +258,18 @@ function logRandom(
 
 /** Logarithm of the chance density of the places of events at worn spots. */
 function logTrack(evidence: ContactEvidence): number {
-  const { resting, tapped } = evidence.spent;
+  const { whole, resting, tapped } = evidence.spent;
+  const spots = findSpots(evidence);
   let sum = 0;
-  for (const event of evidence.events) {
-    const { pass, stretch } = event;
+  for (const { pass, stretch, travel } of evidence.events) {
     if (pass !== undefined) continue;
     const isTapped = stretch === 'housing-tapped' && tapped > 0;
-    sum += Math.log(isTapped ? 1 / (2 * tapped) : spotAtRest / Math.max(resting, 1e-3));
+    // There it speaks neither for the spot nor against it.
+    const isAtSpot = spots.some((spot) => Math.abs(spot.travel - travel) <= evidence.sameTravel);
+    const atRest = isAtSpot ? 1 / whole : spotAtRest / Math.max(resting, 1e-3);
+    sum += Math.log(isTapped ? 1 / (2 * tapped) : atRest);
   }
-  for (const spot of findSpots(evidence)) sum += logSpot(spot);
+  for (const spot of spots) sum += logSpot(spot);
   return sum;
 }
 
