@@ -104,9 +104,12 @@ describe('judgeClosedRest', () => {
     expect(judge([], [0.5, 0.51]).outcome).toBe('not-judged');
   });
 
-  test('scatter that the readings’ uncertainty may have carried over the limit is at most marginal', () => {
+  test('scatter that the readings’ uncertainty may have carried over a limit is at most marginal, or can’t be told', () => {
     expect(judgeClosedRest(returns([0.5, 0.6, 0.9]), 0.05, 4, defaultCriteria).outcome).toBe(
       'marginal',
+    );
+    expect(judgeClosedRest(returns([0.5, 0.6, 0.7]), 0.05, 4, defaultCriteria).outcome).toBe(
+      'cannot-tell',
     );
   });
 });
