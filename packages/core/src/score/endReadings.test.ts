@@ -45,6 +45,20 @@ describe('endReading', () => {
     expect(endReading('closed', window, evidence(arrived, thrice))?.atStop).toBe(true);
   });
 
+  test('readings of one stop may differ by a step of a quiet recorder', () => {
+    const stroke = (direction: 'opening' | 'closing', start: number) =>
+      ({ direction, start, end: start + 0.5, from: 0, to: 1 }) as const;
+    const strokes = [1, 3, 5].flatMap((at) => [stroke('opening', at), stroke('closing', at + 1)]);
+    const rests = [rest(2.5, 3, 0), rest(4.5, 5, 0.01), rest(6.5, 7, 0.01)];
+    const of = (resolution: number) => {
+      const whole = evidence(rests, strokes);
+      const quality = { ...whole.quality, resolution };
+      return endReading('closed', { low: 0.5, nominal: 0.6, high: 0.7 }, { ...whole, quality });
+    };
+    expect(of(0.04)?.atStop).toBe(true);
+    expect(of(0.004)?.atStop).toBe(false);
+  });
+
   test('is none where the outermost rests lie at the end of the range, whatever a short one beside them says', () => {
     const clipped = evidence(rests, [], { high: 5 });
     expect(endReading('open', { nominal: 6, low: 5.9, high: 6.1 }, clipped)).toBeUndefined();

@@ -26,9 +26,8 @@ export interface EndEvidence {
 const slack: Seconds = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
-/** Rests this close to each other came from a stop and not from a hand; farther apart where less can be seen. */
+/** Rests this close to each other came from a stop and not from a hand; farther apart where a reading is less sure. */
 const sameLevel = 0.003;
-const sameLevelOfVisible = 0.1;
 
 /** So many arrivals at one level are a stop's and no hand's; fewer where it lay there before anything moved it. */
 const fewestArrivals = 3;
@@ -54,7 +53,7 @@ export function endReading(
   if (rests.some(isHidden)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = quality;
-  const unsure = Math.max(sameLevelOfVisible * visible, 2 * scatterOfReading(evidence));
+  const unsure = Math.max(quality.resolution, 2 * scatterOfReading(evidence));
   const apart = Math.max(sameLevel, unsure / Math.abs(scale.span));
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
