@@ -23,16 +23,16 @@ interface Hypothesis {
   readonly levels: Pair;
   readonly deviations: Pair;
   /** Which of the two a shift moves, both alike. */
-  readonly shifted: Pair;
+  readonly shifted: readonly [closed: boolean, open: boolean];
 }
 
-const unshifted: Pair = [0, 0];
+const unshifted = [false, false] as const;
 /** One of the ends, or both by a rotor that sits turned on its shaft. */
-const shifts: readonly Pair[] = [
-  [1, 0],
-  [0, 1],
-  [1, 1],
-];
+const shifts = [
+  [true, false],
+  [false, true],
+  [true, true],
+] as const;
 
 /**
  * How probable it is that the leads are on wrong terminals: each way to connect them tells which levels the signal moves between. The
@@ -111,9 +111,9 @@ function density(
 ): number {
   const off = [low - levels[0], high - levels[1]] as const;
   const shift = (farthestStop / 2) ** 2;
-  const variance = (i: 0 | 1): number => deviations[i] ** 2 + shifted[i] * shift;
+  const variance = (i: 0 | 1): number => deviations[i] ** 2 + (shifted[i] ? shift : 0);
   const variances = [variance(0), variance(1)] as const;
-  const common = shifted[0] * shifted[1] * shift;
+  const common = shifted[0] && shifted[1] ? shift : 0;
   const determinant = variances[0] * variances[1] - common ** 2;
   const square =
     (off[0] ** 2 * variances[1] + off[1] ** 2 * variances[0] - 2 * off[0] * off[1] * common) /

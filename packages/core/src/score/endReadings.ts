@@ -6,7 +6,7 @@ import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import type { Seconds, Volts } from '../units.js';
-import type { EndReading } from './judgeEnd.js';
+import { type EndReading, farthestStop } from './judgeEnd.js';
 
 /** What the end readings are taken from. */
 export interface EndEvidence {
@@ -29,9 +29,8 @@ const arrival: Seconds = 0.3;
 /** Rests this close to each other came from a stop and not from a hand; farther apart where a reading is less sure. */
 const sameLevel = 0.003;
 
-/** So many arrivals at one level are a stop's and no hand's; fewer where it lay there before anything moved it. */
+/** So many arrivals at one level are a stop's and no hand's; any is where it lay there before anything moved it. */
 const fewestArrivals = 3;
-const fewestWhereItLay = 1;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
@@ -58,7 +57,7 @@ export function endReading(
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   const layThere = end === 'closed' && agreeing.some((rest) => isBefore(rest, movement.strokes));
-  const needed = layThere ? fewestWhereItLay : fewestArrivals;
+  const needed = layThere ? 1 : fewestArrivals;
   return {
     volts: scale.closed + level * scale.span,
     instrument,
@@ -140,7 +139,6 @@ const correlation: Seconds = 0.02;
  * up hung there or was held.
  */
 export const farthestReturn = 0.15;
-const farthestHanging = 0.25;
 
 /** A hand that turns round near the stop lingers there for less than this. Common practice, no source. */
 const shortestReturn: Seconds = 0.12;
@@ -191,7 +189,7 @@ export function closedReturns(evidence: EndEvidence, window: ReadingWindow): Clo
       ({ start, settled }) =>
         start < came && came < settled + arrival && start >= stroke.start - arrival,
     );
-    if (rest.level > closed + farthestHanging) continue;
+    if (rest.level > closed + farthestStop) continue;
     if (rest.level > closed + farthestReturn) hanging++;
     else if (snapped) bySpring.push(volts);
     else byHand.push(volts);

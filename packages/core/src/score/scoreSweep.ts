@@ -49,7 +49,7 @@ import { judgeDepartures } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
-import { judgeStarts } from './judgeStarts.js';
+import { judgeStarts, longStroke } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
 import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
@@ -192,7 +192,7 @@ export function scoreSweep(
   const units = judgeUnits(
     read.signal,
     followed
-      .filter(({ from, to }) => Math.abs(to - from) >= wholeStroke)
+      .filter(({ from, to }) => Math.abs(to - from) >= longStroke)
       .map(({ start, end }) => end - start),
     expected.circuit,
     expected.windows,
@@ -332,8 +332,5 @@ function prepared(
 function farthestApart(a: Float64Array, b: Float64Array): Seconds {
   return a.reduce((most, at, i) => Math.max(most, Math.abs(at - b[i]!)), 0);
 }
-
-/** A stroke over this part of the travel is a whole one. */
-const wholeStroke = 0.5;
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];
