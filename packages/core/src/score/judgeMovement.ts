@@ -8,12 +8,13 @@ import type { Check } from './score.js';
 
 /** Less movement than this fraction of the span is none. */
 const deadRange = 0.05;
-/** A whole stroke begins and ends this near the outermost levels, as a part of the range between them. */
+/** A whole stroke covers this much of the span, and begins and ends this near the outermost levels. */
+const wholeRange = 0.8;
 const nearEnd = 0.1;
 
 /**
  * Whether the output lives and is that of leads on the right terminals, and whether a whole opening and a whole closing
- * were recorded, in one stroke or in several that overlap: a hand that turns back for a moment has not begun anew. An output that stands still at the closed reading, or in a recording that is too short for a stroke, may be one that
+ * were recorded. An output that stands still at the closed reading, or in a recording that is too short for a stroke, may be one that
  * nobody moved.
  *
  * @param misconnected How probable it is that the leads are on wrong terminals.
@@ -54,13 +55,14 @@ export function judgeMovement(
     margin: range - deadRange,
     limitFrom: 'criteria',
   };
-  const passes = (direction: Stroke['direction']): number =>
-    passesOverAll(
-      strokes.filter((one) => one.direction === direction),
-      lowest + nearEnd * range,
-      highest - nearEnd * range,
-    );
-  const pairs = Math.min(passes('opening'), passes('closing'));
+  const whole = strokes.filter(({ direction, from, to }) => {
+    const [low, high] = direction === 'opening' ? [from, to] : [to, from];
+    return high - low >= wholeRange && low <= lowest + nearEnd && high >= highest - nearEnd;
+  });
+  const pairs = Math.min(
+    whole.filter(({ direction }) => direction === 'opening').length,
+    whole.filter(({ direction }) => direction === 'closing').length,
+  );
   return [
     live,
     {
@@ -73,21 +75,4 @@ export function judgeMovement(
       limitFrom: 'criteria',
     },
   ];
-}
-
-/** How many strokes went over that level, from one to another, that the fewest went over. */
-function passesOverAll(strokes: readonly Stroke[], from: number, to: number): number {
-  const borders = strokes
-    .flatMap((one) => [
-      { level: Math.min(one.from, one.to), more: 1 },
-      { level: Math.max(one.from, one.to), more: -1 },
-    ])
-    .sort((a, b) => a.level - b.level);
-  let [count, fewest] = [0, Infinity];
-  for (const { level, more } of borders) {
-    if (level > from) fewest = Math.min(fewest, count);
-    if (level >= to) return fewest;
-    count += more;
-  }
-  return 0;
 }
