@@ -5,6 +5,7 @@ import type { Departure } from '../departures/departure.js';
 import { isJump } from '../departures/isJump.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Curve } from '../expectation/expectedCurve.js';
+import { stopScatter } from '../motion/limits.js';
 import { firstAt } from '../movement/firstAt.js';
 import type { Movement } from '../movement/followThrottle.js';
 import type { Levels } from '../movement/levels.js';
@@ -16,19 +17,16 @@ import type { Coverage, Stroke } from './score.js';
 /** The travel is told in so many equal parts. */
 export const tenths = 10;
 
-/** A stroke that ends so little short of a tenth's border went over all of that tenth. */
-const slack: Travel = 0.02;
-
 /** No hand turns a throttle over a tenth of its travel sooner: what does was thrown both ways, or is no throttle. */
 export const shortestTenth: Seconds = 8e-3;
 
 /** Sums of rounded times may miss a limit that they reach. */
 const rounding = 1 + 1e-9;
 
-/** Whether a stroke went over the whole of a tenth. */
+/** Whether a stroke went over the whole of a tenth, within what a stop gives way. */
 export function goesOver({ from, to }: Pick<Stroke, 'from' | 'to'>, tenth: number): boolean {
   const [low, high] = [Math.min(from, to), Math.max(from, to)];
-  return low <= tenth / tenths + slack && high >= (tenth + 1) / tenths - slack;
+  return low <= tenth / tenths + stopScatter && high >= (tenth + 1) / tenths - stopScatter;
 }
 
 /**

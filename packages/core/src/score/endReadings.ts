@@ -6,7 +6,7 @@ import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import type { Seconds, Volts } from '../units.js';
-import type { EndReading } from './judgeEnd.js';
+import { type EndReading, farthestStop } from './judgeEnd.js';
 
 /** What the end readings are taken from. */
 export interface EndEvidence {
@@ -26,13 +26,11 @@ export interface EndEvidence {
 const slack: Seconds = 0.05;
 /** A rest begins within this time of the movement that led to it. */
 const arrival: Seconds = 0.3;
-/** Rests this close to each other came from a stop and not from a hand; farther apart where less can be seen. */
+/** Rests this close to each other came from a stop and not from a hand; farther apart where a reading is less sure. */
 const sameLevel = 0.003;
-const sameLevelOfVisible = 0.1;
 
-/** So many arrivals at one level are a stop's and no hand's; fewer where it lay there before anything moved it. */
+/** So many arrivals at one level are a stop's and no hand's; any is where it lay there before anything moved it. */
 const fewestArrivals = 3;
-const fewestWhereItLay = 1;
 
 /**
  * The reading at a stop: the mean of the rests at the outermost level; none where the end of the recorder's
@@ -54,12 +52,12 @@ export function endReading(
   if (rests.some(isHidden)) return undefined;
   const beyond = end === 'open' ? highest(path) - level : level - lowest(path);
   const { visible } = quality;
-  const unsure = Math.max(sameLevelOfVisible * visible, 2 * scatterOfReading(evidence));
+  const unsure = Math.max(quality.resolution, 2 * scatterOfReading(evidence));
   const apart = Math.max(sameLevel, unsure / Math.abs(scale.span));
   const agreeing = rests.filter((rest) => Math.abs(rest.level - level) <= apart);
   const bySpring = end === 'closed' && movement.snaps.length > 0;
   const layThere = end === 'closed' && agreeing.some((rest) => isBefore(rest, movement.strokes));
-  const needed = layThere ? fewestWhereItLay : fewestArrivals;
+  const needed = layThere ? 1 : fewestArrivals;
   return {
     volts: scale.closed + level * scale.span,
     instrument,
@@ -140,8 +138,7 @@ const correlation: Seconds = 0.02;
  * A throttle that returns comes to rest this near to the closed stop, as a fraction of the span; one that rests farther
  * up hung there or was held.
  */
-const farthestReturn = 0.15;
-const farthestHanging = 0.25;
+export const farthestReturn = 0.15;
 
 /** A hand that turns round near the stop lingers there for less than this. Common practice, no source. */
 const shortestReturn: Seconds = 0.12;
@@ -158,14 +155,17 @@ export interface ClosedReturns {
   readonly hanging: number;
 }
 
-/** Finds the returns to the closed stop. */
-export function closedReturns({ quality, movement, scale }: EndEvidence): ClosedReturns {
+/** Finds the returns to the closed stop; none where the end of the recorder's range hides how far from it they came to rest. */
+export function closedReturns(evidence: EndEvidence, window: ReadingWindow): ClosedReturns {
+  const { quality, movement, scale } = evidence;
   const byHand: Volts[] = [];
   const bySpring: Volts[] = [];
   let hanging = 0;
   const band = quality.visible / Math.abs(scale.span) / 2;
   const { rests, snaps, strokes } = movement;
   const closed = rests.reduce((least, { level }) => Math.min(least, level), Infinity);
+  if (isClipped(scale.closed + closed * scale.span, window, evidence))
+    return { ways: [[], []], hanging: 0 };
   for (const stroke of strokes) {
     if (stroke.direction !== 'closing') continue;
     const near = rests.filter(
@@ -189,7 +189,7 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
       ({ start, settled }) =>
         start < came && came < settled + arrival && start >= stroke.start - arrival,
     );
-    if (rest.level > closed + farthestHanging) continue;
+    if (rest.level > closed + farthestStop) continue;
     if (rest.level > closed + farthestReturn) hanging++;
     else if (snapped) bySpring.push(volts);
     else byHand.push(volts);
@@ -203,6 +203,28 @@ export function closedReturns({ quality, movement, scale }: EndEvidence): Closed
     ways.flat().length > 0 &&
     ways.flat().every((volts) => (volts - lay!) * scale.span > 0);
   return { ways, hanging, ...(isNearer && { before: lay! }) };
+}
+
+/**
+ * The closed reading that is judged: of the returns that the spring brought, the one farthest beyond the window where one is, since a control
+ * unit reads each of them; else the one at the stop.
+ */
+export function worstReturn(
+  reading: EndReading | undefined,
+  { ways: [, bySpring] }: ClosedReturns,
+  window: ReadingWindow,
+  inner: number,
+  scatter: Volts,
+): EndReading | undefined {
+  if (!reading) return undefined;
+  const beyond = (volts: Volts): Volts => (inner > 0 ? volts - window.high : window.low - volts);
+  const worst = bySpring.reduce(
+    (most, volts) => (beyond(volts) > Math.max(0, beyond(most)) ? volts : most),
+    reading.volts,
+  );
+  if (worst === reading.volts) return reading;
+  const uncertainty = Math.hypot(reading.instrument, scatter);
+  return { ...reading, volts: worst, uncertainty, atStop: true };
 }
 
 /** The rest that an opening left: a throttle that closes on from where it was held, or stuck, had not returned yet. */

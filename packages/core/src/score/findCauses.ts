@@ -11,25 +11,24 @@ const leastWeight = 0.05;
  *
  * @param weights From the departures; nothing where there is none.
  * @param real How probable it is that the departures are real.
+ * @param misconnected How probable it is that the leads are on wrong terminals.
  */
 export function findCauses(
   checks: readonly Check[],
   weights: CauseWeights | undefined,
   real: Fraction = 1,
+  misconnected: Fraction = 0,
 ): Score['causes'] {
   const bad = (code: Check['check']): boolean => {
     const outcome = checks.find(({ check }) => check === code)?.outcome;
     return outcome === 'fails' || outcome === 'marginal';
   };
-  const end = bad('closed-end') || bad('open-end');
-  const still = checks.some(
-    ({ check, outcome }) => check === 'live-output' && outcome !== 'conforms',
-  );
-  if (bad('live-output') || (end && still)) return [{ cause: 'wiring', weight: 1 }];
+  // Returns that scatter may leave their window, an end that lies elsewhere scatters no more for it.
+  const end = bad('open-end') || (bad('closed-end') && !bad('closed-rest'));
+  if (bad('live-output')) return [{ cause: 'wiring', weight: 1 }];
   if (weights) return leading(weights, real);
   if (bad('supply')) return [{ cause: 'wiring', weight: 1 }];
-  if (bad('closed-end') && bad('open-end')) return halves('wiring', 'ends');
-  if (end) return [{ cause: 'ends', weight: 1 }];
+  if (end) return leading({ ends: 1 - misconnected, wiring: misconnected }, 1);
   if (bad('closed-rest')) return [{ cause: 'closed-rest', weight: 1 }];
   if (checks.some(({ outcome }) => outcome === 'cannot-tell')) {
     return [{ cause: 'recording', weight: 1 }];
@@ -37,16 +36,9 @@ export function findCauses(
   return [{ cause: 'none', weight: 1 }];
 }
 
-function leading(weights: CauseWeights, real: Fraction): Score['causes'] {
-  return (['track', 'connection', 'interference'] as const)
-    .filter((cause) => weights[cause] >= leastWeight)
-    .map((cause) => ({ cause, weight: roundedOdds(real * weights[cause]) }))
+function leading(weights: Partial<Record<Cause, Fraction>>, real: Fraction): Score['causes'] {
+  return (Object.entries(weights) as (readonly [Cause, Fraction])[])
+    .filter(([, weight]) => weight >= leastWeight)
+    .map(([cause, weight]) => ({ cause, weight: roundedOdds(real * weight) }))
     .sort((a, b) => b.weight - a.weight);
-}
-
-function halves(one: Cause, other: Cause): Score['causes'] {
-  return [
-    { cause: one, weight: 0.5 },
-    { cause: other, weight: 0.5 },
-  ];
 }

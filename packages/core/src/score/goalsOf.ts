@@ -7,7 +7,7 @@ import type { Contact, Goal, Goals } from './contactEvent.js';
 import type { Finding } from './score.js';
 
 /** A broken contact's signal comes this near to its level, as a part of the way there. */
-const near = 0.08;
+export const nearLevel = 0.08;
 
 /** Which broken contacts a departure may come from, by the levels that each leaves the signal at. */
 export function goalsOf(
@@ -33,7 +33,7 @@ export function goalsOf(
   ] as const) {
     if (goal === undefined) continue;
     const way = goal - level;
-    const slack = Math.max(visible, near * Math.abs(way));
+    const slack = Math.max(visible, nearLevel * Math.abs(way));
     if (way * depth <= 0 || Math.abs(depth) > Math.abs(way) + slack) continue;
     goals[contact] = { part: depth / way, slack, isFull: Math.abs(way - depth) <= slack };
   }

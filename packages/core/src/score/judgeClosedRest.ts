@@ -7,7 +7,7 @@ import type { Check } from './score.js';
  * Judges whether the closed reading comes back: the range of the returns as a fraction of the span, those of one way (repeatability) and
  * those of both (hysteresis) alike. A range can only grow: beyond the limit two returns suffice, where the spring brought one of
  * them; two by hand may have stopped short. Within it `criteria.returns` are needed. Scatter that the readings' own uncertainty
- * may have carried over a limit is at most marginal. Where too few returns came near the stop and the rest of them hung
+ * may have carried over the marginal limit is at most marginal, over the normal one nothing that can be told. Where too few returns came near the stop and the rest of them hung
  * above it, or were held there, nothing can be told. Where it lay before it was first opened counts too where that is nearer to the stop.
  */
 export function judgeClosedRest(
@@ -28,11 +28,14 @@ export function judgeClosedRest(
     const hung = hanging > 0 && all.length + hanging >= criteria.returns;
     return { ...base, outcome: hung ? 'cannot-tell' : 'not-judged' };
   }
+  const least = range - 2 * uncertainty;
   const outcome =
     range <= highLimit
       ? 'conforms'
-      : range - 2 * uncertainty <= criteria.closedMarginal
-        ? 'marginal'
-        : 'fails';
+      : least <= highLimit
+        ? 'cannot-tell'
+        : least <= criteria.closedMarginal
+          ? 'marginal'
+          : 'fails';
   return { ...base, outcome, measured: range, uncertainty, margin: highLimit - range };
 }

@@ -15,7 +15,7 @@ export interface EndReading {
 }
 
 /** A stop that seems to lie farther from its window than this part of the span is more likely a hand's. */
-const farthestStop = 0.25;
+export const farthestStop = 0.25;
 
 /**
  * Compares an end reading with its window: simple or guarded acceptance of JCGM 106:2012; outside by no more than

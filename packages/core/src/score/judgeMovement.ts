@@ -2,7 +2,8 @@ import type { Criteria } from '../criteria.js';
 import type { Expectation } from '../expectation/expectation.js';
 import type { Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
-import type { isMisconnected } from './isMisconnected.js';
+import type { Fraction } from '../units.js';
+import { seldom } from './chanceMisconnected.js';
 import type { Check } from './score.js';
 
 /** Less movement than this fraction of the span is none. */
@@ -16,6 +17,7 @@ const nearEnd = 0.1;
  * were recorded. An output that stands still at the closed reading, or in a recording that is too short for a stroke, may be one that
  * nobody moved.
  *
+ * @param misconnected How probable it is that the leads are on wrong terminals.
  * @param isLong Whether the recording could hold a stroke.
  */
 export function judgeMovement(
@@ -23,7 +25,7 @@ export function judgeMovement(
   strokes: readonly Stroke[],
   { windows }: Expectation,
   scale: ThrottleScale,
-  misconnected: ReturnType<typeof isMisconnected>,
+  misconnected: Fraction,
   isLong: boolean,
   criteria: Criteria,
 ): readonly Check[] {
@@ -38,11 +40,11 @@ export function judgeMovement(
   const beyond = criteria.endMarginal * Math.abs(scale.span);
   const atClosed = volts >= windows.closed.low - beyond && volts <= windows.closed.high + beyond;
   const isDead = range < deadRange && !atClosed;
-  const isSound = range >= deadRange && misconnected === 'no';
+  const isSound = range >= deadRange && misconnected < seldom;
   const live: Check = {
     check: 'live-output',
     outcome:
-      (isDead || misconnected === 'surely') && isLong
+      (isDead || misconnected > 1 - seldom) && isLong
         ? 'fails'
         : isSound
           ? 'conforms'

@@ -7,7 +7,7 @@ import type { Seconds } from '../units.js';
 import type { Check } from './score.js';
 
 /** A stroke over this much of the span is looked at, one that is sampled so often over its beginning. */
-const longStroke = 0.5;
+export const longStroke = 0.5;
 const fewestSamples = 4;
 /** Its speed is taken over parts of it so long, from this one on beyond what is visible, the next, and one behind its middle. */
 const part = 0.12;

@@ -104,9 +104,12 @@ describe('judgeClosedRest', () => {
     expect(judge([], [0.5, 0.51]).outcome).toBe('not-judged');
   });
 
-  test('scatter that the readings’ uncertainty may have carried over the limit is at most marginal', () => {
+  test('scatter that the readings’ uncertainty may have carried over a limit is at most marginal, or can’t be told', () => {
     expect(judgeClosedRest(returns([0.5, 0.6, 0.9]), 0.05, 4, defaultCriteria).outcome).toBe(
       'marginal',
+    );
+    expect(judgeClosedRest(returns([0.5, 0.6, 0.7]), 0.05, 4, defaultCriteria).outcome).toBe(
+      'cannot-tell',
     );
   });
 });
@@ -140,15 +143,24 @@ describe('findCauses', () => {
   test.each([
     [[check('live-output', 'fails')], ['wiring']],
     [[check('closed-end', 'fails')], ['ends']],
-    [
-      [check('closed-end', 'fails'), check('open-end', 'fails')],
-      ['wiring', 'ends'],
-    ],
+    [[check('closed-end', 'fails'), check('open-end', 'fails')], ['ends']],
     [[check('closed-rest', 'marginal')], ['closed-rest']],
+    [[check('closed-end', 'fails'), check('closed-rest', 'marginal')], ['closed-rest']],
+    [[check('open-end', 'fails'), check('closed-rest', 'marginal')], ['ends']],
     [[check('coverage', 'cannot-tell')], ['recording']],
     [[check('coverage', 'conforms')], ['none']],
   ])('without departures the checks decide (%#)', (checks, expected) => {
     expect(findCauses(checks, undefined).map((one) => one.cause)).toEqual(expected);
+  });
+
+  test('an end beyond its window is as likely the wiring’s as the leads are on wrong terminals', () => {
+    const told = (chance: number) =>
+      findCauses([check('closed-end', 'fails')], undefined, 1, chance);
+    expect(told(0.7)).toEqual([
+      { cause: 'wiring', weight: 0.7 },
+      { cause: 'ends', weight: 0.3 },
+    ]);
+    expect(told(0.1)[0]).toEqual({ cause: 'ends', weight: 0.9 });
   });
 
   test('with departures their weights decide, small ones left out', () => {

@@ -9,8 +9,6 @@ import { endOfTrack } from './stepTravel.js';
 
 /** A step is measured within this part of it: the throttle moves on meanwhile. */
 const measured = 0.05;
-/** A reading so near to the track's own end is taken to be there. */
-const atEnd = 0.03;
 /** No more is told, nats: other things shift a signal alike. */
 const surest = 5;
 
@@ -43,7 +41,7 @@ export function leadShift(
     const [was, is] = [stopNear(stop, before), stopNear(stop, after)];
     if (was === undefined || is === undefined) continue;
     const misfit = (moved: number): number => (is - was - moved) ** 2 / (2 * variance);
-    const isAtEnd = Math.abs(is - endOfTrack(expected, scale, stop)) <= Math.max(visible, atEnd);
+    const isAtEnd = Math.abs(is - endOfTrack(expected, scale, stop)) <= visible;
     asSlip += isAtEnd ? 0 : Math.min(misfit(step.depth), misfit(0));
     for (const [i, end] of ends.entries())
       asLead[i]! += misfit((step.depth * (end - was)) / (end - level));

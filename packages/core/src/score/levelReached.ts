@@ -2,12 +2,8 @@ import type { Departure } from '../departures/departure.js';
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
 import type { Levels } from '../movement/levels.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
+import { nearLevel } from './goalsOf.js';
 import type { Finding } from './score.js';
-
-/** A broken contact's signal comes this near to its level, as a part of the way there. */
-const nearLevel = 0.08;
-/** Levels this part of the source apart are not confused by parts within their tolerance. */
-const surelyApart = 0.03;
 
 /**
  * Which known level a departure went to. What goes beyond the load's rest level, to the one of a broken supply or ground
@@ -26,10 +22,9 @@ export function levelReached(
   const { rest, visible } = levels;
   if (kind !== 'dropout' && kind !== 'spike') return { kind, went: 'elsewhere' };
   const broken = brokenLevels(level, hookUp, scale);
-  const apart = Math.max(visible, (surelyApart * hookUp.source) / Math.abs(scale.span));
   const farthest = farthestMean(departure, levels);
   const isFed = (goal: number, from: number): boolean =>
-    Math.abs(goal - from) >= apart &&
+    Math.abs(goal - from) >= visible &&
     (goal - from) * depth > 0 &&
     Math.abs(farthest - goal) <=
       Math.min(Math.abs(farthest - from), nearLevel * Math.abs(goal - level));

@@ -29,18 +29,18 @@ import type { Levels } from '../movement/levels.js';
 import { levelsOf } from '../movement/levelsOf.js';
 import { type ThrottleScale, throttleScale } from '../movement/throttleScale.js';
 import type { Seconds } from '../units.js';
+import { chanceMisconnected } from './chanceMisconnected.js';
 import { chooseAdvice, isNarrowFor } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
 import { chanceOfDepartures, confidence } from './confidence.js';
 import { contactEvidence, spotsOf } from './contactEvidence.js';
 import { couldShow } from './couldShow.js';
 import { coverage } from './coverage.js';
-import { closedReturns, endReading, scatterOfReading } from './endReadings.js';
+import { closedReturns, endReading, scatterOfReading, worstReturn } from './endReadings.js';
 import { findCauses } from './findCauses.js';
 import { asExplained, finding } from './findings.js';
 import { goalsOf } from './goalsOf.js';
 import { inTravel } from './inTravel.js';
-import { isMisconnected } from './isMisconnected.js';
 import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
@@ -49,10 +49,11 @@ import { judgeDepartures } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
-import { judgeStarts } from './judgeStarts.js';
+import { judgeStarts, longStroke } from './judgeStarts.js';
 import { judgeSupply } from './judgeSupply.js';
 import { type JudgedUnits, judgeUnits } from './judgeUnits.js';
 import { judgeUnread } from './judgeUnread.js';
+import { leadsBeyondRange } from './leadsBeyondRange.js';
 import { morePasses } from './morePasses.js';
 import { isShort, restsOn } from './restsOn.js';
 import type { Check, DeliberateTest, Finding, Score } from './score.js';
@@ -132,11 +133,12 @@ export function scoreSweep(
   const { quality } = capture;
   const levels =
     inPairs && capture.levels.perBin === 1 ? { ...capture.levels, time: inTime } : capture.levels;
-  const { path, departures, movement, isOpenTrack } = followThrottle(
+  const { path, movement, isOpenTrack, ...all } = followThrottle(
     levels,
     draft,
     contactLevels(hookUp, scale),
   );
+  const departures = all.departures.filter((one) => !leadsBeyondRange(one, levels));
   const { stretches = [] } = sweep;
   const steps = crossingsOf(departures, levels);
   const found = departures.map((one): Finding => {
@@ -168,12 +170,12 @@ export function scoreSweep(
   // What is too short for a stroke came to no stop.
   const ended = isLong ? movement : { ...movement, rests: [], strokes: [], snaps: [] };
   const ends = { quality, scale, path: movement.path, movement: ended, instrument };
-  const returns = closedReturns(ends);
   const { closed, open } = expected.windows;
+  const returns = closedReturns(ends, closed);
   const inward = Math.sign(scale.span);
   const misconnected = isOpenTrack
-    ? 'no'
-    : isMisconnected(movement, levels.time, expected.windows, hookUp, scale, quality.clip);
+    ? 0
+    : chanceMisconnected(movement, expected.windows, hookUp, scale, quality.clip, criteria);
   const told = inTravel(movement, expected, scale);
   // An open track leaps from side to side: that there were strokes is sure, where they led is not.
   const followed = isOpenTrack ? [] : told.strokes;
@@ -190,7 +192,7 @@ export function scoreSweep(
   const units = judgeUnits(
     read.signal,
     followed
-      .filter(({ from, to }) => Math.abs(to - from) >= wholeStroke)
+      .filter(({ from, to }) => Math.abs(to - from) >= longStroke)
       .map(({ start, end }) => end - start),
     expected.circuit,
     expected.windows,
@@ -214,7 +216,13 @@ export function scoreSweep(
     judgeDepartures(findings, explanations, quality.visible / Math.abs(scale.span), criteria),
     judgeEnd(
       'closed-end',
-      endReading('closed', closed, ends),
+      worstReturn(
+        endReading('closed', closed, ends),
+        returns,
+        closed,
+        inward,
+        scatterOfReading(ends),
+      ),
       closed,
       scale.span,
       inward,
@@ -243,7 +251,7 @@ export function scoreSweep(
     quality,
     interference: shares?.interference ?? 0,
   };
-  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded));
+  const causes = findCauses(checks, shares, shares && chanceOfDepartures(grounded), misconnected);
   const verdict = decideVerdict(checks);
   const sure = confidence(verdict, grounded);
   const more = morePasses(evidence);
@@ -324,8 +332,5 @@ function prepared(
 function farthestApart(a: Float64Array, b: Float64Array): Seconds {
   return a.reduce((most, at, i) => Math.max(most, Math.abs(at - b[i]!)), 0);
 }
-
-/** A stroke over this part of the travel is a whole one. */
-const wholeStroke = 0.5;
 
 const tests: readonly DeliberateTest[] = ['harness-flexed', 'housing-tapped', 'warmed'];

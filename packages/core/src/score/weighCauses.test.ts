@@ -47,6 +47,13 @@ describe('weighCauses', () => {
     expect(odds(resting)).toBeGreaterThan(1.5 * odds(weights([event(0.1, 0)]).connection));
   });
 
+  test('at rest on a spot that passes show speaks neither for the track nor against it', () => {
+    const shown = [event(0.7, 0), event(0.71, 2)];
+    const track = (travel: number) => weights([...shown, event(travel, undefined)]).track;
+    expect(track(0.7)).toBeGreaterThan(0.75 * weights(shown).track);
+    expect(odds(track(0.7))).toBeGreaterThan(10 * odds(track(0.3)));
+  });
+
   test('both ways at any travel is interference', () => {
     const both = [
       event(0.1, 0, { goals: part, long: false }),

@@ -1,5 +1,5 @@
 import { logFactorial } from '../statistics/logFactorial.js';
-import type { Fraction } from '../units.js';
+import type { Fraction, Travel } from '../units.js';
 import { calibration } from './calibration.js';
 import type {
   CauseWeights,
@@ -13,25 +13,25 @@ import { findSpots, type SpotEvidence } from './spots.js';
 
 type Source = 'track' | 'connection' | 'interference';
 
-/**
- * How likely a departure of a broken contact goes toward the level that it leaves, and how many of those go all the way: nearly all
- * where it opens, few where it is dirty, one or the other throughout a recording. Common practice, no source.
- */
-const toward = { track: 0.87, connection: 0.93 } as const;
-const allTheWay = [0.8, 0.15] as const;
+/** What is so of nearly all departures of a recording, or of hardly any: that so many are, or are not. Common practice, no source. */
+const nearlyAll = 0.85;
+const hardlyAny = 1 - nearlyAll;
+/** How many departures of a broken contact go all the way to the level that it leaves: nearly all where it opens, few where it is dirty. */
+const allTheWay = [nearlyAll, hardlyAny] as const;
 /** How likely it is a jump, which few connections and hardly any foreign voltage make. */
 const jumpChance = { track: 0.15, connection: 0.05, interference: 0.002 } as const;
 /** How likely it scatters both ways over a stretch: a rough patch, a foreign burst; a contact that opens does not. */
 const scatterChance = { track: 0.06, connection: 0.002, interference: 0.12 } as const;
-/** What is left: anywhere else, or both ways. */
-const elsewhere = { track: 0.02, connection: 0.06 } as const;
-/** A foreign voltage goes one way or the other. */
-const eitherWay = 0.5;
+/** How likely a broken contact's goes anywhere else, or both ways. What is left goes toward the level that it leaves, a foreign voltage's up or down. */
+const elsewhere = 0.04;
+const toward = (source: 'track' | 'connection'): number =>
+  1 - jumpChance[source] - scatterChance[source] - elsewhere;
+const eitherWay = (1 - jumpChance.interference - scatterChance.interference) / 2;
 
 /** How likely a departure of each cause lasts longer than 8 ms, nearly always or hardly ever in one recording: foreign pulses are short, but ring. */
 const longChances = {
-  track: [0.85, 0.15],
-  connection: [0.85, 0.15],
+  track: [nearlyAll, hardlyAny],
+  connection: [nearlyAll, hardlyAny],
   interference: [0.4, 0.04],
 } as const;
 
@@ -97,15 +97,15 @@ function contactSize(
 }
 
 /** Sizes of one recording are alike within this part, standard deviation, or any. */
-const alikes = [0.2, 0.7];
+const alike = 0.4;
 
 /** Logarithm of the chance density of sizes, each foretold by those before it where they are alike. */
 function logSizes(sizes: readonly Size[]): number {
   const units = sizes.reduce((log, { unit }) => log - Math.log(unit), 0);
-  return units + logMean([0, ...alikes.map((alike) => logAlike(sizes, alike))]);
+  return units + logMean([0, logAlike(sizes)]);
 }
 
-function logAlike(sizes: readonly Size[], alike: number): number {
+function logAlike(sizes: readonly Size[]): number {
   let [sum, log] = [0, 0];
   for (const [i, one] of sizes.entries()) {
     const size = Math.log(one.size);
@@ -131,9 +131,9 @@ function contactForm(
   if (jump) return jumpChance[source] * (source === 'connection' ? Math.exp(lead) : 1);
   if (scatter) return scatterChance[source];
   const reached = goals[contact];
-  if (reached === undefined) return elsewhere[source];
+  if (reached === undefined) return elsewhere;
   // All of it within the slack, as a density like those of sizes.
-  return toward[source] * (reached.isFull ? full / reached.slack : 1 - full);
+  return toward(source) * (reached.isFull ? full / reached.slack : 1 - full);
 }
 
 function foreignForm({ jump, scatter }: ContactEvent): number {
@@ -141,16 +141,18 @@ function foreignForm({ jump, scatter }: ContactEvent): number {
   return scatter ? scatterChance.interference : eitherWay;
 }
 
-/** How common each cause, or pair of causes, is taken to be beforehand; common practice, no source. */
+/** How common a contact of either kind, and one of them together with foreign voltages, is taken to be beforehand; common practice, no source. */
+const contactAlone = 0.36;
+const withForeign = 0.03;
 const prior: readonly (readonly [readonly Source[], number])[] = [
-  [['track'], 0.38],
-  [['connection'], 0.34],
-  [['interference'], 0.2],
-  [['track', 'interference'], 0.03],
-  [['connection', 'interference'], 0.03],
+  [['track'], contactAlone],
+  [['connection'], contactAlone],
+  [['interference'], 1 - 2 * (contactAlone + withForeign)],
+  [['track', 'interference'], withForeign],
+  [['connection', 'interference'], withForeign],
 ];
 
-/** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests. */
+/** A worn spot under a wiper at rest rarely opens; of its events this part is taken to fall into rests, but for those at a spot that passes show. */
 const spotAtRest = 0.02;
 
 /** Departures explained by some causes together, with how probable that is and what makes it so. */
@@ -258,29 +260,30 @@ function logRandom(
 
 /** Logarithm of the chance density of the places of events at worn spots. */
 function logTrack(evidence: ContactEvidence): number {
-  const { resting, tapped } = evidence.spent;
+  const { whole, resting, tapped } = evidence.spent;
+  const spots = findSpots(evidence);
   let sum = 0;
-  for (const event of evidence.events) {
-    const { pass, stretch } = event;
+  for (const { pass, stretch, travel } of evidence.events) {
     if (pass !== undefined) continue;
     const isTapped = stretch === 'housing-tapped' && tapped > 0;
-    sum += Math.log(isTapped ? 1 / (2 * tapped) : spotAtRest / Math.max(resting, 1e-3));
+    // There it speaks neither for the spot nor against it.
+    const isAtSpot = spots.some((spot) => Math.abs(spot.travel - travel) <= evidence.sameTravel);
+    const atRest = isAtSpot ? 1 / whole : spotAtRest / Math.max(resting, 1e-3);
+    sum += Math.log(isTapped ? 1 / (2 * tapped) : atRest);
   }
-  for (const spot of findSpots(evidence)) sum += logSpot(spot);
+  for (const spot of spots) sum += logSpot(spot, evidence.sameTravel);
   return sum;
 }
 
-/** How far events of one spot scatter in travel, standard deviation. */
-export const spotScatter = 0.012;
-
 /** A spot somewhere on the travel, seen on some of its passes, missed on the others. */
-function logSpot({ events, seen, passes }: SpotEvidence): number {
+function logSpot({ events, seen, passes }: SpotEvidence, sameTravel: Travel): number {
   const count = events.length;
   const mean = events.reduce((sum, { travel }) => sum + travel, 0) / count;
   const squares = events.reduce((sum, { travel }) => sum + (travel - mean) ** 2, 0);
   // A departure that goes over much travel was anywhere on it.
   const wide = events.reduce((sum, { extent }) => sum + extent ** 2, 0) / count / 12;
-  const variance = spotScatter ** 2 + wide;
+  // Nearly all that come at one place lie within two standard deviations.
+  const variance = (sameTravel / 2) ** 2 + wide;
   const places =
     (-(count - 1) / 2) * Math.log(2 * Math.PI * variance) -
     Math.log(count) / 2 -
