@@ -53,9 +53,11 @@ export function badPlaces(
     const alike = shown.filter(({ event }) => event.state === state);
     return chainsOf(alike).flatMap((place): BadPlace[] => {
       const passes = passesOf(place, levels.time);
-      if (passes.length < 2 || isAtStop(place, stops)) return [];
       const low = Math.min(...place.map((one) => one.low)) - onePlace / 2;
       const high = Math.max(...place.map((one) => one.high)) + onePlace / 2;
+      const there = shown.filter((one) => one.low < high && one.high > low);
+      const isOdd = isLine(state) && (isAtStop(place, stops) || isScatter(there, levels.time));
+      if (passes.length < 2 || isOdd) return [];
       const elsewhere = passesOf(
         alike.filter((one) => !place.includes(one)),
         levels.time,
@@ -71,11 +73,20 @@ export function badPlaces(
   });
 }
 
+/** Whether a contact in a state is on another line of the track, or on its way there. */
+function isLine(state: BadPlace['state']): boolean {
+  return state === 'shifting' || state === 'stuck';
+}
+
 /** A hand sets off from a stop, and comes to it, on every pass: jumps and standstills there are its own. */
 function isAtStop(place: readonly Shown[], { closed, open }: Stops): boolean {
-  const [{ event }] = place as [Shown];
-  if (event.state !== 'shifting' && event.state !== 'stuck') return false;
   return place.some(({ low, high }) => low < closed + stopScatter || high > open - stopScatter);
+}
+
+/** A crack and a dead spot are gone over once on each pass; what shows again and again is scatter. */
+function isScatter(there: readonly Shown[], time: Float64Array): boolean {
+  const passes = passesOf(there, time);
+  return 2 * passes.filter(({ length }) => length === 1).length < passes.length;
 }
 
 /** Where an event lies; nothing where it is too small to be seen. */
