@@ -4,12 +4,12 @@
  * told of them, the grounds of a verdict by logistic regression, for each its base and the slopes of the numbers that `confidence.ts` gives.
  */
 export const calibration = {
-  causes: { power: 1 },
+  causes: { power: 0.8 },
   grounds: {
-    pass: [-2.06, -0.47, 2.82, 2],
-    fail: [1.46, 0.26, 2.77, 0.53, -7.16],
-    marginal: [0.75, 0.24],
-    'closed-rest': [0.88],
-    level: [3.83],
+    pass: [0.21, -0.44, -1.6, 1.01],
+    fail: [-1.22, 0.62, 4.44, -1.82, -2.74],
+    marginal: [0.21, 0.45],
+    'closed-rest': [1.52],
+    level: [3.88],
   },
 };
