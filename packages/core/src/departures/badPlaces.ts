@@ -4,9 +4,10 @@ import { stopScatter } from '../motion/limits.js';
 import type { Levels } from '../movement/levels.js';
 import { findStrokes } from '../movement/movement.js';
 import type { Stops } from '../movement/stopsOf.js';
-import type { BadPlace, RawEvent } from '../path/decode.js';
+import { type BadPlace, beginning, type RawEvent } from '../path/decode.js';
 import { evidenceOf } from '../path/evidenceOf.js';
 import { bridge } from './bridge.js';
+import { chainsOf } from './chainsOf.js';
 import type { Span } from './departure.js';
 import { passesOf } from './passesOf.js';
 import { onePlace } from './placesOf.js';
@@ -46,12 +47,12 @@ export function badPlaces(
   const travelled = strokes.reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
   /** How much likelier the recording is with an event, where that is as usual as to be without. */
   const likelihood = ({ event }: Shown): number => {
-    const seldom = -Math.log(Math.min(0.5, rates[event.state] * levels.interval));
+    const seldom = beginning(rates[event.state], levels.interval);
     return Math.max(0, evidenceOf(event, levels, contact, stops) + seldom);
   };
   return everyPlace.flatMap(({ state }) => {
     const alike = shown.filter(({ event }) => event.state === state);
-    return chainsOf(alike).flatMap((place): BadPlace[] => {
+    return chainsOf(alike, ({ low }) => low, onePlace).flatMap((place): BadPlace[] => {
       const passes = passesOf(place, levels.time);
       const low = Math.min(...place.map((one) => one.low)) - onePlace / 2;
       const high = Math.max(...place.map((one) => one.high)) + onePlace / 2;
@@ -102,15 +103,4 @@ function shownOf(event: RawEvent, levels: Levels, path: Float64Array): Shown | u
   if (Math.max(-below, above) < visible) return undefined;
   const ends = [path[from]!, path[to]!];
   return { event, from, to, low: Math.min(...ends), high: Math.max(...ends) };
-}
-
-/** Chains of events that lie close to each other. */
-function chainsOf(events: readonly Shown[]): readonly Shown[][] {
-  const chains: Shown[][] = [];
-  for (const one of events.toSorted((a, b) => a.low - b.low)) {
-    const chain = chains[chains.length - 1];
-    if (chain && one.low - chain[chain.length - 1]!.low <= onePlace) chain.push(one);
-    else chains.push([one]);
-  }
-  return chains;
 }

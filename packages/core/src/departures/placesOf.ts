@@ -1,3 +1,4 @@
+import { chainsOf } from './chainsOf.js';
 import type { Departure } from './departure.js';
 import { isJump } from './isJump.js';
 
@@ -12,13 +13,5 @@ export function placesOf(
 ): readonly Departure[][] {
   const levelOf = ({ kind, from, to }: Departure): number =>
     isJump(kind) ? Math.min(path[from]!, path[to]!) : path[from]!;
-  const sorted = departures.toSorted((a, b) => levelOf(a) - levelOf(b));
-  const places: Departure[][] = [];
-  for (const one of sorted) {
-    const place = places[places.length - 1];
-    const last = place?.[place.length - 1];
-    if (place && last && levelOf(one) - levelOf(last) <= gap) place.push(one);
-    else places.push([one]);
-  }
-  return places;
+  return chainsOf(departures, levelOf, gap);
 }

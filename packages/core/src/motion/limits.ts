@@ -78,5 +78,5 @@ export function unseenHand(departure: number): Seconds {
 
 /** Rests this close to the outermost one are at the same stop, and what moves no farther has not moved. */
 export const sameStop = 0.05;
-/** A stop is sought this near to where it is expected. */
+/** A stop is sought this near to where it is expected; what lies farther off is more likely a hand's. */
 export const farthestStop = 0.25;

@@ -602,6 +602,6 @@ function normalCost(error: number, variance: number): number {
 }
 
 /** −ln of the chance that something of a rate begins within a time, even odds at the most. */
-function beginning(rate: number, seconds: number): number {
+export function beginning(rate: number, seconds: number): number {
   return -Math.log(Math.min(0.5, rate * seconds));
 }

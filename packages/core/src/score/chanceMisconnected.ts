@@ -2,11 +2,11 @@ import type { ClipLevels } from '../capture/clipLevels.js';
 import type { Criteria } from '../criteria.js';
 import type { ExpectedWindows, ReadingWindow } from '../expectation/expectedWindows.js';
 import type { HookUpLevels } from '../expectation/hookUpLevels.js';
+import { farthestStop } from '../motion/limits.js';
 import type { Movement } from '../movement/followThrottle.js';
 import { onScale, type ThrottleScale } from '../movement/throttleScale.js';
 import type { Fraction } from '../units.js';
 import { farthestReturn } from './endReadings.js';
-import { farthestStop } from './judgeEnd.js';
 
 /**
  * How seldom leads are on other terminals, or an end lies elsewhere; a recording begins and ends with the throttle held away from where its

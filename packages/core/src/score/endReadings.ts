@@ -1,12 +1,12 @@
 import type { CaptureQuality } from '../capture/captureQuality.js';
 import type { ClipLevels } from '../capture/clipLevels.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
-import { sameStop, stopScatter } from '../motion/limits.js';
+import { farthestStop, sameStop, stopScatter } from '../motion/limits.js';
 import type { Rest, SnapClosing, Stroke } from '../movement/movement.js';
 import type { ThrottleScale } from '../movement/throttleScale.js';
 import { meanAndDeviation } from '../statistics/meanAndDeviation.js';
 import type { Seconds, Volts } from '../units.js';
-import { type EndReading, farthestStop } from './judgeEnd.js';
+import type { EndReading } from './judgeEnd.js';
 
 /** What the end readings are taken from. */
 export interface EndEvidence {

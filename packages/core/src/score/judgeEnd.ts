@@ -2,6 +2,7 @@ import type { Criteria } from '../criteria.js';
 import type { ReadingWindow } from '../expectation/expectedWindows.js';
 import { conformance } from '../judgement/conformance.js';
 import { outcomeOf } from '../judgement/outcomeOf.js';
+import { farthestStop } from '../motion/limits.js';
 import type { Volts } from '../units.js';
 import type { Check } from './score.js';
 
@@ -13,9 +14,6 @@ export interface EndReading {
   readonly instrument: Volts;
   readonly atStop: boolean;
 }
-
-/** A stop that seems to lie farther from its window than this part of the span is more likely a hand's. */
-export const farthestStop = 0.25;
 
 /**
  * Compares an end reading with its window: simple or guarded acceptance of JCGM 106:2012; outside by no more than
