@@ -36,6 +36,22 @@ describe('badPlaces', () => {
     expect(placesOf(scattered)).toEqual([]);
   });
 
+  test('a crack shows whichever way it is gone over; what goes one way alone was thrown', () => {
+    const jumpsOf = (strokes: readonly number[]) => {
+      const time = Float64Array.from({ length: 1600 }, (_, i) => i * 5e-3);
+      const mean = time.map((at) => {
+        const level = 0.02 + 0.96 * (1 - Math.abs((at % 2) - 1));
+        return level < 0.5 && strokes.includes(Math.floor(at)) ? level - 0.2 * level : level;
+      });
+      const levels = { ...plainLevels(time, mean), noise, sampleNoise: noise, visible: 0.03 };
+      return badPlaces(decode(levels, contact, stops, everyPlace).events, levels, contact, stops);
+    };
+    const isThere = ({ state, low, high }: ReturnType<typeof placesOf>[number]) =>
+      state === 'shifting' && low < 0.45 && high > 0.45;
+    expect(jumpsOf([0, 1, 2, 3, 4, 5, 6, 7]).filter(isThere)).toHaveLength(1);
+    expect(jumpsOf([1, 3, 5, 7]).filter(isThere)).toEqual([]);
+  });
+
   test('a recording without events has none', () => {
     expect(placesOf([])).toEqual([]);
   });

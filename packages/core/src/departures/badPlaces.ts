@@ -1,13 +1,15 @@
 import type { ContactLevels } from '../contact/contactLevels.js';
 import { rates } from '../contact/limits.js';
 import { stopScatter } from '../motion/limits.js';
+import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
-import { findStrokes } from '../movement/movement.js';
+import { findStrokes, type Stroke } from '../movement/movement.js';
 import type { Stops } from '../movement/stopsOf.js';
 import { type BadPlace, beginning, type RawEvent } from '../path/decode.js';
 import { evidenceOf } from '../path/evidenceOf.js';
 import { bridge } from './bridge.js';
 import { chainsOf } from './chainsOf.js';
+import { fewestClear } from './clearPasses.js';
 import type { Span } from './departure.js';
 import { passesOf } from './passesOf.js';
 import { onePlace } from './placesOf.js';
@@ -57,8 +59,14 @@ export function badPlaces(
       const low = Math.min(...place.map((one) => one.low)) - onePlace / 2;
       const high = Math.max(...place.map((one) => one.high)) + onePlace / 2;
       const there = shown.filter((one) => one.low < high && one.high > low);
-      const isOdd = isLine(state) && (isAtStop(place, stops) || isScatter(there, levels.time));
-      if (passes.length < 2 || isOdd) return [];
+      if (passes.length < 2) return [];
+      const isOdd =
+        isLine(state) &&
+        (isWide(place) ||
+          isAtStop(place, stops) ||
+          isScatter(there, levels.time) ||
+          goesOneWay(place, { low, high }, strokes, levels, path));
+      if (isOdd) return [];
       const elsewhere = passesOf(
         alike.filter((one) => !place.includes(one)),
         levels.time,
@@ -79,6 +87,11 @@ function isLine(state: BadPlace['state']): boolean {
   return state === 'shifting' || state === 'stuck';
 }
 
+/** A crack is one place; what begins all over a stretch of the track is not. */
+function isWide(place: readonly Shown[]): boolean {
+  return place[place.length - 1]!.low - place[0]!.low > 2 * onePlace;
+}
+
 /** A hand sets off from a stop, and comes to it, on every pass: jumps and standstills there are its own. */
 function isAtStop(place: readonly Shown[], { closed, open }: Stops): boolean {
   return place.some(({ low, high }) => low < closed + stopScatter || high > open - stopScatter);
@@ -88,6 +101,30 @@ function isAtStop(place: readonly Shown[], { closed, open }: Stops): boolean {
 function isScatter(there: readonly Shown[], time: Float64Array): boolean {
   const passes = passesOf(there, time);
   return 2 * passes.filter(({ length }) => length === 1).length < passes.length;
+}
+
+/** A track's lines part whichever way it is gone over; what moves one way alone, while others go back over it and show nothing, was thrown. */
+function goesOneWay(
+  place: readonly Shown[],
+  { low, high }: Pick<Shown, 'low' | 'high'>,
+  strokes: readonly Stroke[],
+  { time, visible }: Levels,
+  path: Float64Array,
+): boolean {
+  const directionOf = ({ from, to }: Shown): Stroke['direction'] | undefined =>
+    strokes.find(({ start, end }) => start <= time[to]! && end >= time[from]!)?.direction;
+  const ways = new Set(place.map(directionOf));
+  const isClear = ({ direction, start, end, from, to }: Stroke): boolean => {
+    if (ways.has(direction) || Math.min(from, to) > low || Math.max(from, to) < high) return false;
+    const last = firstAt(time, end);
+    for (let i = firstAt(time, start) + 1; i <= last; i++) {
+      const [one, other] = [path[i - 1]!, path[i]!];
+      const isThere = Math.max(one, other) >= low && Math.min(one, other) <= high;
+      if (isThere && Math.abs(other - one) > visible) return false;
+    }
+    return true;
+  };
+  return ways.size === 1 && strokes.filter(isClear).length >= fewestClear;
 }
 
 /** Where an event lies; nothing where it is too small to be seen. */

@@ -3,6 +3,9 @@ import type { Stroke } from '../movement/movement.js';
 import type { Departure } from './departure.js';
 import { onePlace } from './placesOf.js';
 
+/** So many passes over a place without a sign of it say that what shows there is not the track's. */
+export const fewestClear = 2;
+
 /** How many slow strokes go over the levels that a departure leads between, and on, and show nothing there. */
 export function clearPasses(
   place: Departure,

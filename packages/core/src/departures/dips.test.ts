@@ -37,4 +37,20 @@ describe('findDips', () => {
     const upward = strokes(() => true).map((level) => 1 - level);
     expect(dipsOf(upward)).toHaveLength(0);
   });
+
+  test('takes no hand that turns round quickly at one level for dirt, however noisy it is', () => {
+    const turns = Float64Array.from(
+      { length: 8000 },
+      (_, i) => 0.1 + Math.abs(((i % 500) - 250) / 250) * 0.8,
+    );
+    const time = Float64Array.from(turns, (_, i) => i * interval);
+    const levels = { time, mean: turns, interval, visible: 0.01, noise: 8e-3, rest: -0.2 } as const;
+    const found = findDips(
+      levels as unknown as Levels,
+      turns,
+      { closed: -1, open: 2 },
+      new Uint8Array(8000),
+    );
+    expect(found).toEqual([]);
+  });
 });

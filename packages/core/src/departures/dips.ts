@@ -59,6 +59,7 @@ export function findDips(
       if (taken.subarray(from - beside, to + beside).includes(1)) continue;
       if (time[to + beside]! - time[from - beside]! > 1.5 * (bins + 2 * beside) * interval)
         continue;
+      if (turnsRound(mean, from, to, beside, noise)) continue;
       const one = dipAt(levels, mean, from, to, beside);
       if (!one) continue;
       if (one.level < closed || one.level > open) continue;
@@ -84,6 +85,19 @@ export function findDips(
     return showing.length >= leastShare * over.length;
   };
   return found.filter(isRepeated).sort((a, b) => a.from - b.from);
+}
+
+/** Whether the throttle goes one way before a stretch and the other way after it: a hand that turns round is no dip. */
+function turnsRound(
+  mean: Float64Array,
+  from: number,
+  to: number,
+  beside: number,
+  noise: number,
+): boolean {
+  const before = mean[from]! - mean[from - beside]!;
+  const after = mean[to + beside]! - mean[to]!;
+  return before * after < 0 && Math.min(Math.abs(before), Math.abs(after)) > 3 * noise;
 }
 
 /** What leaves the line through the bins beside a stretch, where they lie on one and the stretch goes to one side of it. */

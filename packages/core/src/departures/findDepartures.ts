@@ -24,6 +24,8 @@ export interface PathAndDepartures {
   readonly path: Float64Array;
   readonly throws: readonly Throw[];
   readonly departures: readonly Departure[];
+  /** What is rather a departure than none, and not surely. */
+  readonly doubtful: readonly Departure[];
 }
 
 /**
@@ -97,7 +99,9 @@ export function findDepartures(
   // Whatever its place makes of it, what seemed to stand may be a hand that did.
   const sure = named.filter((one, i) => isSure(one, departures[i]!.kind === 'dead-spot'));
   for (let i = 0; i < path.length; i++) if (!fast[i]) path[i] = smooth[i]!;
-  return { path, throws, departures: sure };
+  const isDoubtful = (one: Departure, i: number): boolean =>
+    !sure.includes(one) && departures[i]!.kind !== 'dead-spot' && ownEvidence(one) > 0;
+  return { path, throws, departures: sure, doubtful: named.filter(isDoubtful) };
 }
 
 /** Places known to be bad from what all passes show, and the events of the cheapest explanation with them known. */

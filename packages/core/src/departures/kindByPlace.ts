@@ -2,7 +2,7 @@ import { firstAt } from '../movement/firstAt.js';
 import type { Levels } from '../movement/levels.js';
 import { findStrokes, type Stroke } from '../movement/movement.js';
 import type { Seconds } from '../units.js';
-import { clearPasses } from './clearPasses.js';
+import { clearPasses, fewestClear } from './clearPasses.js';
 import type { Departure } from './departure.js';
 import { levelsApart } from './levelsApart.js';
 import { passesOf } from './passesOf.js';
@@ -14,8 +14,6 @@ const onePlaceFast = 0.06;
 /** A departure belongs to a place only where the throttle moves so far from this long before to this long after it. */
 const nearby: Seconds = 0.03;
 const leastMovement = 0.002;
-/** So many other passes over a place without a sign of it say that scatter there was interference. */
-const fewestClear = 2;
 
 /**
  * Names departures by what others at the same place of the track are: a place that scatters both ways on several

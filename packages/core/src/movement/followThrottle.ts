@@ -50,6 +50,8 @@ export function followThrottle(
   contact: ContactLevels,
 ): {
   readonly departures: readonly Departure[];
+  /** What is rather a departure than none, and not surely. */
+  readonly doubtful: readonly Departure[];
   /** Level bin by bin as the throttle drew it, rebounds included. */
   readonly path: Float64Array;
   readonly movement: Movement;
@@ -58,8 +60,8 @@ export function followThrottle(
 } {
   const { time } = levels;
   const leaps = openTrackLeaps(levels, contact);
-  const { path, departures, throws } = leaps
-    ? { path: levels.mean, departures: leaps, throws: [] }
+  const { path, departures, doubtful, throws } = leaps
+    ? { path: levels.mean, departures: leaps, doubtful: [], throws: [] }
     : findDepartures(levels, contact, roughStops(levels.still));
   const snaps = throws
     .filter(({ direction }) => direction === 'closing')
@@ -81,6 +83,7 @@ export function followThrottle(
   const strokes = findStrokes(time, smooth);
   return {
     departures,
+    doubtful,
     path,
     movement: { path: smooth, strokes, rests, snaps, stops: stopsOf(rests, levels), flungOpen },
     isOpenTrack: leaps !== undefined,

@@ -96,6 +96,16 @@ describe('closedReturns', () => {
     expect(closedReturns(evidence(rests, [released]), window).ways).toEqual([[], []]);
   });
 
+  test('counts no step of a hand that closes it in steps, where the recording ends on the way', () => {
+    const first = { direction: 'closing', start: 1, end: 2, from: 1, to: 0 } as const;
+    const again = { direction: 'closing', start: 4, end: 6, from: 1, to: 0.12 } as const;
+    const steps = [rest(4.6, 4.9, 0.5), rest(6, 6.5, 0.12)];
+    const returns = (more: readonly Rest[]) =>
+      closedReturns(evidence([rest(2, 3, 0), ...more], [first, again]), window).ways[0].length;
+    expect(returns(steps)).toBe(1);
+    expect(returns(steps.slice(1))).toBe(2);
+  });
+
   test('counts no short rest of a hand that turns round, nor one that the stroke went on from', () => {
     const turned = [rest(1.95, 2.04, 0.08)];
     expect(closedReturns(evidence(turned, [{ ...closing, to: 0.08 }]), window).ways).toEqual([

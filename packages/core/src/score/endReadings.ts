@@ -190,6 +190,8 @@ export function closedReturns(evidence: EndEvidence, window: ReadingWindow): Clo
         start < came && came < settled + arrival && start >= stroke.start - arrival,
     );
     if (rest.level > closed + farthestStop) continue;
+    const isLast = stroke === strokes[strokes.length - 1] && rest === rests[rests.length - 1];
+    if (isLast && rest.level > closed + stopScatter + band && isStep(rest, stroke, rests)) continue;
     if (rest.level > closed + farthestReturn) hanging++;
     else if (snapped) bySpring.push(volts);
     else byHand.push(volts);
@@ -235,6 +237,17 @@ function leftFor(first: Rest, rests: readonly Rest[], strokes: readonly Stroke[]
     (last, rest) =>
       rest.start > last.end && rest.start < until && rest.level < last.level ? rest : last,
     first,
+  );
+}
+
+/** Whether a hand closed it in steps, of which this is one: it had more to go. */
+function isStep(rest: Rest, { start, from }: Stroke, rests: readonly Rest[]): boolean {
+  return rests.some(
+    (other) =>
+      other.start > start &&
+      other.end < rest.start &&
+      other.level < from - sameStop &&
+      other.level > rest.level + sameStop,
   );
 }
 

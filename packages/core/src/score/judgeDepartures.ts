@@ -1,4 +1,5 @@
 import type { Criteria } from '../criteria.js';
+import type { Departure } from '../departures/departure.js';
 import type { Check, Finding } from './score.js';
 import type { Explanation } from './weighCauses.js';
 
@@ -31,4 +32,16 @@ export function judgeDepartures(
   );
   const outcome = measured === 0 ? 'conforms' : odds > 0.5 ? 'fails' : 'marginal';
   return { ...base, outcome, measured, margin: 0 - measured };
+}
+
+/**
+ * The check on departures where it can be told: not where there are none for sure, but some that are rather departures than not.
+ *
+ * @param doubtful What is rather a departure than none, and not surely.
+ * @param visible The visible departure as a fraction of the span.
+ */
+export function whereTold(check: Check, doubtful: readonly Departure[], visible: number): Check {
+  if (check.check !== 'departures' || check.outcome !== 'conforms') return check;
+  const isClear = doubtful.every(({ depth }) => Math.abs(depth) < surely * visible);
+  return isClear ? check : { ...check, outcome: 'cannot-tell' };
 }

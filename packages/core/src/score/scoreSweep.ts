@@ -45,7 +45,7 @@ import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeCriteria } from './judgeCriteria.js';
-import { judgeDepartures } from './judgeDepartures.js';
+import { judgeDepartures, whereTold } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
@@ -133,7 +133,7 @@ export function scoreSweep(
   const { quality } = capture;
   const levels =
     inPairs && capture.levels.perBin === 1 ? { ...capture.levels, time: inTime } : capture.levels;
-  const { path, movement, isOpenTrack, ...all } = followThrottle(
+  const { path, movement, isOpenTrack, doubtful, ...all } = followThrottle(
     levels,
     draft,
     contactLevels(hookUp, scale),
@@ -197,6 +197,7 @@ export function scoreSweep(
     expected.circuit,
     expected.windows,
   );
+  const visible = quality.visible / Math.abs(scale.span);
   const checks = [
     duration,
     ...judgeCapture(capture, expected, recorder, criteria),
@@ -213,7 +214,7 @@ export function scoreSweep(
     ),
     judgeStarts(levels.time, path, movement, levels),
     judgeCoverage(looks, criteria),
-    judgeDepartures(findings, explanations, quality.visible / Math.abs(scale.span), criteria),
+    whereTold(judgeDepartures(findings, explanations, visible, criteria), doubtful, visible),
     judgeEnd(
       'closed-end',
       worstReturn(
