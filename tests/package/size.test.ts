@@ -67,7 +67,7 @@ const entries: readonly (readonly [name: string, holds: number, goal: number])[]
   ['circuit', 4.6, 3],
   ['expectation', 6.3, 5.5],
   ['model', 13.1, 12],
-  ['score', 41.4, 25],
+  ['score', 41.8, 25],
   ['winding', 4, 4],
   ['twoState', 4, 4],
   ['bounce', 4, 4],
@@ -83,7 +83,7 @@ const entries: readonly (readonly [name: string, holds: number, goal: number])[]
   ['judgement', 1.9, 4],
   ['measures', 3.8, 4],
   ['trend', 3.6, 4],
-  ['index', 94.7, 60],
+  ['index', 95, 60],
 ];
 
 describe('size of core, minified and gzipped', () => {

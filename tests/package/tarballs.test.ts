@@ -11,7 +11,7 @@ const manifestOf = (name: string) =>
 
 /** What each tarball may weigh, KB; half of core's is its sources and the maps to them. */
 const heaviest: Readonly<Record<string, number>> = {
-  '@truesweep/core': 1060,
+  '@truesweep/core': 1063,
   '@truesweep/cli': 193,
   '@truesweep/drawings': 178,
   '@truesweep/explain': 277,
