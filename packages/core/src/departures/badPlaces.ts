@@ -56,10 +56,10 @@ export function badPlaces(
     const alike = shown.filter(({ event }) => event.state === state);
     return chainsOf(alike, ({ low }) => low, onePlace).flatMap((place): BadPlace[] => {
       const passes = passesOf(place, levels.time);
+      if (passes.length < 2) return [];
       const low = Math.min(...place.map((one) => one.low)) - onePlace / 2;
       const high = Math.max(...place.map((one) => one.high)) + onePlace / 2;
       const there = shown.filter((one) => one.low < high && one.high > low);
-      if (passes.length < 2) return [];
       const isOdd =
         isLine(state) &&
         (isWide(place) ||

@@ -10,12 +10,15 @@ const surely = 1.25;
  * No departure conforms. Departures of a track or a connection that repeat or are deep fail, a shallow one alone is
  * marginal, as is one that just reaches the visible departure, and interference alone, which never fails a sensor.
  * Which of them are whose each explanation says; they fail where those that make them fail have more than even odds.
+ * Where there are none for sure, but some that are rather departures than not, nothing can be told.
  *
+ * @param doubtful What is rather a departure than none, and not surely.
  * @param visible The visible departure as a fraction of the span.
  */
 export function judgeDepartures(
   findings: readonly Finding[],
   explanations: readonly Explanation[],
+  doubtful: readonly Departure[],
   visible: number,
   criteria: Criteria,
 ): Check {
@@ -30,18 +33,8 @@ export function judgeDepartures(
     (sum, { foreign, weight }) => sum + (fails(foreign) ? weight : 0),
     0,
   );
-  const outcome = measured === 0 ? 'conforms' : odds > 0.5 ? 'fails' : 'marginal';
-  return { ...base, outcome, measured, margin: 0 - measured };
-}
-
-/**
- * The check on departures where it can be told: not where there are none for sure, but some that are rather departures than not.
- *
- * @param doubtful What is rather a departure than none, and not surely.
- * @param visible The visible departure as a fraction of the span.
- */
-export function whereTold(check: Check, doubtful: readonly Departure[], visible: number): Check {
-  if (check.check !== 'departures' || check.outcome !== 'conforms') return check;
   const isClear = doubtful.every(({ depth }) => Math.abs(depth) < surely * visible);
-  return isClear ? check : { ...check, outcome: 'cannot-tell' };
+  const ofNone = isClear ? 'conforms' : 'cannot-tell';
+  const outcome = measured === 0 ? ofNone : odds > 0.5 ? 'fails' : 'marginal';
+  return { ...base, outcome, measured, margin: 0 - measured };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultCriteria } from '../criteria.js';
+import type { Departure } from '../departures/departure.js';
 import { decideVerdict } from '../judgement/decideVerdict.js';
 import { chooseAdvice } from './chooseAdvice.js';
 import { closedReadings } from './closedReadings.js';
@@ -193,10 +194,16 @@ describe('judgeDepartures', () => {
   };
   const deep = { ...dropout, depthOfSpan: 0.3 };
   const judge = (findings: Finding[], ...foreign: number[]) => judgeWhere(0.02, findings, foreign);
-  const judgeWhere = (visible: number, findings: Finding[], foreign: number[] = []) =>
+  const judgeWhere = (
+    visible: number,
+    findings: Finding[],
+    foreign: number[] = [],
+    doubtful: Departure[] = [],
+  ) =>
     judgeDepartures(
       findings,
       [{ ...factors, sources: ['track'], weight: 1, foreign: new Set(foreign) }],
+      doubtful,
       visible,
       defaultCriteria,
     ).outcome;
@@ -214,6 +221,16 @@ describe('judgeDepartures', () => {
     expect(judgeWhere(0.25, [deep, deep])).toBe('fails');
   });
 
+  test('none but a doubtful one, deeper than noise makes one, can’t be told; beside sure ones it is nothing', () => {
+    const step = (depth: number): Departure => ({ kind: 'step', from: 10, to: 11, depth });
+    const beside = (findings: Finding[], depth: number) =>
+      judgeWhere(0.02, findings, [], [step(depth)]);
+    expect(beside([], -0.024)).toBe('conforms');
+    expect(beside([], -0.026)).toBe('cannot-tell');
+    expect(beside([dropout], 1)).toBe('marginal');
+    expect(beside([deep], 1)).toBe('fails');
+  });
+
   test('interference alone never fails a sensor, what is beside it may', () => {
     expect(judge([deep, deep], 0, 1)).toBe('marginal');
     expect(judge([deep, deep, dropout], 0, 2)).toBe('fails');
@@ -227,6 +244,7 @@ describe('judgeDepartures', () => {
           { ...factors, sources: ['track'], weight, foreign: new Set() },
           { ...factors, sources: ['interference'], weight: 1 - weight, foreign: new Set([0]) },
         ],
+        [],
         0.02,
         defaultCriteria,
       ).outcome;

@@ -45,7 +45,7 @@ import { judgeCapture } from './judgeCapture.js';
 import { judgeClosedRest } from './judgeClosedRest.js';
 import { isPassedUnseen, judgeCoverage } from './judgeCoverage.js';
 import { judgeCriteria } from './judgeCriteria.js';
-import { judgeDepartures, whereTold } from './judgeDepartures.js';
+import { judgeDepartures } from './judgeDepartures.js';
 import { judgeDuration } from './judgeDuration.js';
 import { judgeEnd } from './judgeEnd.js';
 import { judgeMovement } from './judgeMovement.js';
@@ -214,7 +214,7 @@ export function scoreSweep(
     ),
     judgeStarts(levels.time, path, movement, levels),
     judgeCoverage(looks, criteria),
-    whereTold(judgeDepartures(findings, explanations, visible, criteria), doubtful, visible),
+    judgeDepartures(findings, explanations, doubtful, visible, criteria),
     judgeEnd(
       'closed-end',
       worstReturn(
